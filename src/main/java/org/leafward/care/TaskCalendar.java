@@ -1,0 +1,43 @@
+package org.leafward.care;
+
+import java.util.List;
+import java.util.Optional;
+import org.leafward.accounts.PersonId;
+import org.leafward.measure.DayWindow;
+import org.leafward.measure.Explanation;
+import org.leafward.register.SiteId;
+
+/** The dated tasks, for those who show or send them. */
+public interface TaskCalendar {
+
+	/**
+	 * Tasks of a site, withdrawn ones included, by first day, then title, then id.
+	 * @param site the site
+	 * @param window tasks that overlap these days
+	 * @return never null, at most 20,000
+	 */
+	List<CareTask> ofSite(SiteId site, DayWindow window);
+
+	/**
+	 * Tasks of all sites of a person, in the order of {@link #ofSite}.
+	 * @param person the person
+	 * @param window tasks that overlap these days
+	 * @return never null, at most 20,000
+	 */
+	List<CareTask> ofPerson(PersonId person, DayWindow window);
+
+	/**
+	 * One task.
+	 * @param id its identifier
+	 * @return empty when there is none
+	 */
+	Optional<CareTask> find(TaskId id);
+
+	/**
+	 * How a task's dates came about.
+	 * @param id its identifier
+	 * @return empty when there is no such task
+	 */
+	Optional<Explanation> explain(TaskId id);
+
+}

@@ -1,0 +1,17 @@
+package org.leafward.care;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The words of a task, plain text.
+ *
+ * @param title what to do or leave, at most 60 characters, without the plant's name
+ * @param what how to do it, in a sentence or two
+ * @param amount how much, where the rule says
+ * @param why the reason, one sentence
+ * @param otherwise what goes wrong without it
+ * @param caution what can hurt someone, where something can
+ */
+public record TaskText(String title, String what, @Nullable String amount, String why, @Nullable String otherwise,
+		@Nullable String caution) {
+}

@@ -1,0 +1,11 @@
+/**
+ * The heart: rules become task windows, task windows become tasks, and every date keeps
+ * its explanation. The pure part is in core.
+ */
+@ApplicationModule(displayName = "Care",
+		allowedDependencies = { "register", "plants", "climate", "accounts", "knowledge", "measure", "pages" })
+@NullMarked
+package org.leafward.care;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,11 @@
+/**
+ * The invented region shown under the profile demo. Nothing else may depend on it.
+ */
+@ApplicationModule(displayName = "Demo",
+		allowedDependencies = { "accounts", "climate", "plants", "register", "care", "reminders", "feeds", "measure",
+				"pages" })
+@NullMarked
+package org.leafward.demo;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

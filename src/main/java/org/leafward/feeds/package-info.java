@@ -1,0 +1,10 @@
+/**
+ * iCalendar subscriptions: documents built ahead, stored, served with validators. Never
+ * builds a calendar per request.
+ */
+@ApplicationModule(displayName = "Feeds", allowedDependencies = { "care", "register", "accounts", "measure", "pages" })
+@NullMarked
+package org.leafward.feeds;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

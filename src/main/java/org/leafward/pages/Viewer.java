@@ -1,0 +1,29 @@
+package org.leafward.pages;
+
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Who is looking at a page.
+ *
+ * @param person whose pages are shown; null for an operator and for a stranger
+ * @param name the name to show; empty for a stranger
+ * @param operator whether everything may be opened
+ * @param demo whether the server shows the invented region
+ */
+public record Viewer(@Nullable UUID person, String name, boolean operator, boolean demo) {
+
+	/**
+	 * Whether pages of this person may be opened.
+	 * @param owner whose page it is
+	 * @return true for the operator and for the person
+	 */
+	public boolean mayOpen(UUID owner) {
+		return this.operator || owner.equals(this.person);
+	}
+
+	public boolean stranger() {
+		return this.person == null && !this.operator;
+	}
+
+}

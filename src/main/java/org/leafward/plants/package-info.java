@@ -1,0 +1,10 @@
+/**
+ * The species catalogue from config/plants, held in memory and swapped whole. Light
+ * module: flat.
+ */
+@ApplicationModule(displayName = "Plants", allowedDependencies = { "measure", "knowledge", "pages" })
+@NullMarked
+package org.leafward.plants;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,21 @@
+package org.leafward.register;
+
+import java.time.LocalDate;
+import org.leafward.plants.SpeciesId;
+
+/**
+ * One or more plants of one species at a site.
+ *
+ * @param id identifier
+ * @param site where it grows
+ * @param species species of the catalogue
+ * @param label what its people call it, for example "hedge by the gate"
+ * @param count number of plants, 1 or more
+ * @param plantedOn day it was or will be planted (for seedlings: set out)
+ * @param placement in the ground or in a container
+ * @param wintersIndoors whether it is kept indoors in winter
+ * @param saltExposed whether de-icing salt reaches it
+ */
+public record Planting(PlantingId id, SiteId site, SpeciesId species, String label, int count, LocalDate plantedOn,
+		Placement placement, boolean wintersIndoors, boolean saltExposed) {
+}

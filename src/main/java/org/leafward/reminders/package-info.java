@@ -1,0 +1,11 @@
+/**
+ * The word in time: due messages claimed from a table, sent once, recorded. Never decides
+ * what is due in the garden.
+ */
+@ApplicationModule(displayName = "Reminders",
+		allowedDependencies = { "care", "register", "accounts", "knowledge", "measure", "pages" })
+@NullMarked
+package org.leafward.reminders;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
