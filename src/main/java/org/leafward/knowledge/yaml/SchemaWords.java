@@ -44,6 +44,7 @@ record SchemaWords(YamlDocument document, JsonNode schema) {
 					"write %s or less".formatted(text(rule)));
 			case "minItems" -> at(path, "the list is too short", "write at least %s".formatted(text(rule)));
 			case "maxItems" -> at(path, "the list is too long", "write at most %s".formatted(text(rule)));
+			case "minProperties" -> at(path, "nothing is written here", wanted(error));
 			case "uniqueItems" -> at(path, "the list names something twice", "remove the repetition");
 			default -> at(path, "this is not allowed: " + error.getMessage(), wanted(error));
 		};
