@@ -40,7 +40,8 @@ import org.springframework.transaction.TransactionDefinition;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * Derives the tasks of sites and writes the difference. Deriving twice writes nothing the second time.
+ * Derives the tasks of sites and writes the difference. Deriving twice writes nothing the
+ * second time.
  */
 @Service
 public class Replanning {
@@ -91,10 +92,11 @@ public class Replanning {
 	 * @return what was written
 	 */
 	public Optional<PlanDiff> derive(SiteId site) {
-		return Optional.ofNullable(this.transaction.execute((status) -> {
+		Optional<PlanDiff> diff = this.transaction.execute((status) -> {
 			this.tasks.lock(site);
-			return this.register.find(site).map(this::derive).orElse(null);
-		}));
+			return this.register.find(site).map(this::derive);
+		});
+		return (diff != null) ? diff : Optional.empty();
 	}
 
 	private PlanDiff derive(Site site) {
@@ -103,8 +105,7 @@ public class Replanning {
 		List<Planting> plantings = this.register.plantingsOf(site.id());
 		Plan plan = plan(site, plantings, today);
 		Set<PlantingId> present = plantings.stream().map(Planting::id).collect(Collectors.toSet());
-		PlanDiff diff = PlanDiff.between(this.tasks.stored(site.id()), plan, present, today,
-				this.explanations::nameOf);
+		PlanDiff diff = PlanDiff.between(this.tasks.stored(site.id()), plan, present, today, this.explanations::nameOf);
 		if (!plan.gaps().equals(this.tasks.gaps(site.id()))) {
 			this.tasks.replaceGaps(site.id(), plan.gaps());
 		}
@@ -119,7 +120,7 @@ public class Replanning {
 		Season current = Season.containing(today, hemisphere);
 		List<Season> seasons = List.of(current.previous(), current, current.next());
 		PlaceMarkers markers = this.climate.markersAt(site.point());
-		Planner planner = new Planner(this.packs.current());
+		Planner planner = new Planner(this.packs.all());
 		List<PlannedTask> planned = new ArrayList<>();
 		List<Gap> gaps = new ArrayList<>();
 		for (Planting planting : plantings) {
@@ -176,8 +177,8 @@ public class Replanning {
 	}
 
 	/**
-	 * Derives due sites one by one until there are none left or the time is up. A site that fails is put off and does
-	 * not stop the others.
+	 * Derives due sites one by one until there are none left or the time is up. A site
+	 * that fails is put off and does not stop the others.
 	 * @param limit how long to go on
 	 * @return number of sites derived
 	 */
@@ -197,7 +198,8 @@ public class Replanning {
 				derived++;
 			}
 			catch (RuntimeException ex) {
-				LOG.error("Deriving the tasks of site {} failed; it is tried again in {}", next.get(0), RETRY_AFTER, ex);
+				LOG.error("Deriving the tasks of site {} failed; it is tried again in {}", next.get(0), RETRY_AFTER,
+						ex);
 				Instant later = this.clock.instant().plus(RETRY_AFTER);
 				this.transaction.executeWithoutResult(
 						(status) -> this.queue.putOff(next.get(0), later, String.valueOf(ex.getMessage())));

@@ -28,7 +28,10 @@ public class Register {
 
 	private static final int MOST_PLANTINGS = 1000;
 
-	/** Length of one degree of latitude, km, rounded down so that boxes come out too large. */
+	/**
+	 * Length of one degree of latitude, km, rounded down so that boxes come out too
+	 * large.
+	 */
 	private static final double KM_PER_DEGREE = 110.5;
 
 	private final SiteRepository sites;
@@ -80,7 +83,8 @@ public class Register {
 	 * @param added the plantings, at least one
 	 * @return the plantings in the same order
 	 * @throws NotThere when there is no such site
-	 * @throws BadInput when a species is not in the catalogue or the site has too many plantings
+	 * @throws BadInput when a species is not in the catalogue or the site has too many
+	 * plantings
 	 */
 	@Transactional
 	public List<Planting> addPlantings(SiteId site, List<NewPlanting> added) {

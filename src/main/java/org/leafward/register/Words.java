@@ -20,8 +20,9 @@ final class Words {
 	static String line(String what, String text, int least, int most) {
 		String clean = Normalizer.normalize(text.strip(), Normalizer.Form.NFC);
 		if (clean.length() < least || clean.length() > most) {
-			throw new BadInput("%s has %d characters; %d to %d are allowed".formatted(what, clean.length(), least, most),
-					what, (clean.length() > most) ? "shorten it" : "write something");
+			throw new BadInput(
+					"%s has %d characters; %d to %d are allowed".formatted(what, clean.length(), least, most), what,
+					(clean.length() > most) ? "shorten it" : "write something");
 		}
 		if (clean.chars().anyMatch((c) -> Character.isISOControl(c) || c == 0x2028 || c == 0x2029)) {
 			throw new BadInput("%s has a line break or a control character".formatted(what), what,

@@ -8,11 +8,17 @@ import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 
-/** The secret that opens everything. Only its hash is kept in memory, and guesses are compared in constant time. */
+/**
+ * The secret that opens everything. Only its hash is kept in memory, and guesses are
+ * compared in constant time.
+ */
 @Component
 class OperatorToken {
 
-	/** Short enough to type, too long to guess: 20 characters of letters and digits are about 119 bits. */
+	/**
+	 * Short enough to type, too long to guess: 20 characters of letters and digits are
+	 * about 119 bits.
+	 */
 	private static final int LEAST_LENGTH = 20;
 
 	private static final Logger LOG = LoggerFactory.getLogger(OperatorToken.class);

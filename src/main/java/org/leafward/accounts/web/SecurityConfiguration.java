@@ -24,8 +24,9 @@ import org.springframework.security.web.authentication.LoginUrlAuthenticationEnt
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 
 /**
- * What may be opened. Feeds are open to whoever has the address. The API is open to the operator token. Pages are open
- * to the operator, and in the demo to whoever chose one of its invented people. Everything else is closed.
+ * What may be opened. Feeds are open to whoever has the address. The API is open to the
+ * operator token. Pages are open to the operator, and in the demo to whoever chose one of
+ * its invented people. Everything else is closed.
  */
 @Configuration(proxyBeanMethods = false)
 class SecurityConfiguration {
@@ -82,8 +83,7 @@ class SecurityConfiguration {
 			.exceptionHandling((handling) -> handling
 				.authenticationEntryPoint(new LoginUrlAuthenticationEntryPoint(this.demo ? "/people" : "/sign-in")))
 			.logout((logout) -> logout.logoutUrl("/sign-out").logoutSuccessUrl(this.demo ? "/people" : "/sign-in"))
-			.headers((headers) -> headers
-				.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY))
+			.headers((headers) -> headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY))
 				.referrerPolicy((referrer) -> referrer.policy(ReferrerPolicy.SAME_ORIGIN)))
 			.build();
 	}

@@ -10,7 +10,10 @@ import org.quartz.TriggerBuilder;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
-/** When the jobs of care run. The names are keys in the database: never reuse one for another kind of trigger. */
+/**
+ * When the jobs of care run. The names are keys in the database: never reuse one for
+ * another kind of trigger.
+ */
 @Configuration(proxyBeanMethods = false)
 class CareJobs {
 

@@ -5,7 +5,10 @@ import org.quartz.DisallowConcurrentExecution;
 import org.quartz.Job;
 import org.quartz.JobExecutionContext;
 
-/** Asks for all sites once a night, so that a new season is planned without anybody doing anything. */
+/**
+ * Asks for all sites once a night, so that a new season is planned without anybody doing
+ * anything.
+ */
 @DisallowConcurrentExecution
 public class NightlyReplanJob implements Job {
 

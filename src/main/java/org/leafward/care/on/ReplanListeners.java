@@ -29,8 +29,9 @@ class ReplanListeners {
 	}
 
 	/*
-	 * The first two run in the caller's thread right after its commit, so that somebody who adds a planting and then
-	 * looks at the calendar sees it there. When they fail, the publication stays and is taken up again.
+	 * The first two run in the caller's thread right after its commit, so that somebody
+	 * who adds a planting and then looks at the calendar sees it there. When they fail,
+	 * the publication stays and is taken up again.
 	 */
 
 	@TransactionalEventListener(id = "care.site-registered")
@@ -43,7 +44,10 @@ class ReplanListeners {
 		this.replanning.derive(new SiteId(event.site()));
 	}
 
-	/* A station can concern thousands of sites: queue them, then work the queue off outside the request. */
+	/*
+	 * A station can concern thousands of sites: queue them, then work the queue off
+	 * outside the request.
+	 */
 	@ApplicationModuleListener(id = "care.observations-loaded")
 	void on(ObservationsLoaded event) {
 		this.replanning.ask(this.register.sitesNear(new GeoPoint(event.latitude(), event.longitude(), 0),

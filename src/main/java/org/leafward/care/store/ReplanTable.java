@@ -10,7 +10,10 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** The queue of sites to derive again. A site stands in it once, however often it is asked for. */
+/**
+ * The queue of sites to derive again. A site stands in it once, however often it is asked
+ * for.
+ */
 @Repository
 public class ReplanTable {
 
@@ -42,8 +45,8 @@ public class ReplanTable {
 	}
 
 	/**
-	 * Takes one due site off the queue. The row stays locked until the transaction ends, so other nodes pass it by, and
-	 * comes back when the transaction fails.
+	 * Takes one due site off the queue. The row stays locked until the transaction ends,
+	 * so other nodes pass it by, and comes back when the transaction fails.
 	 * @param at now
 	 * @return the site, or nothing
 	 */

@@ -132,8 +132,9 @@ public class TaskTable {
 	}
 
 	/**
-	 * Writes tasks that look different now; each goes up by one in its sequence. The time of a change never goes back
-	 * and always moves, since calendar clients take an entry as changed only when it is newer.
+	 * Writes tasks that look different now; each goes up by one in its sequence. The time
+	 * of a change never goes back and always moves, since calendar clients take an entry
+	 * as changed only when it is newer.
 	 * @param changed the tasks
 	 * @param explanations names of their explanations, in the same order
 	 * @param at the time of the change, whole seconds

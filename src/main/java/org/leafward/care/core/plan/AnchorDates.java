@@ -63,7 +63,7 @@ final class AnchorDates {
 		if (anchor.days() != 0) {
 			steps.add(Explanation.of("Days added by the rule", "%+d days".formatted(anchor.days()))
 				.withDetail("%s becomes %s".formatted(DayWords.of(marker.date()),
-					DayWords.of(marker.date().plusDays(anchor.days())))));
+						DayWords.of(marker.date().plusDays(anchor.days())))));
 		}
 		if (!date.equals(marker.date().plusDays(anchor.days()))) {
 			steps.add(Explanation.of("Bound of the rule", DayWords.of(date))

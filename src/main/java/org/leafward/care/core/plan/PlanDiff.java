@@ -15,8 +15,9 @@ import org.leafward.measure.Explanation;
 import org.leafward.register.PlantingId;
 
 /**
- * The difference between the tasks that are stored and those that a plan wants. What has passed stays as it was: a
- * window that ended before today is neither changed nor withdrawn, whatever is learnt later.
+ * The difference between the tasks that are stored and those that a plan wants. What has
+ * passed stays as it was: a window that ended before today is neither changed nor
+ * withdrawn, whatever is learnt later.
  *
  * @param added tasks that are new
  * @param changed tasks that a reader sees change; SEQUENCE goes up

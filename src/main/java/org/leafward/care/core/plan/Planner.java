@@ -21,8 +21,8 @@ import org.leafward.measure.Explanation;
 import org.leafward.measure.Season;
 
 /**
- * Derives the task windows of a planting: a fold over the rules of all packs and the seasons asked for. The same
- * arguments always give the same plan.
+ * Derives the task windows of a planting: a fold over the rules of all packs and the
+ * seasons asked for. The same arguments always give the same plan.
  */
 public final class Planner {
 
@@ -120,7 +120,8 @@ public final class Planner {
 			List<Explanation> steps = new ArrayList<>(List.of(from.explanation(), to.explanation()));
 			if (!first.equals(from.date())) {
 				steps.add(Explanation.of("Planted", DayWords.of(first))
-					.withDetail("the window would begin on %s, before the planting".formatted(DayWords.of(from.date()))));
+					.withDetail(
+							"the window would begin on %s, before the planting".formatted(DayWords.of(from.date()))));
 			}
 			Explanation explanation = explain(new DayWindow(first, last), steps);
 			if (!span.repeats()) {
@@ -154,9 +155,8 @@ public final class Planner {
 
 		private TaskText text(RampStep step, int day, int days) {
 			TaskText text = this.rule.text();
-			String hours = (step.hours() != null)
-					? String.format(Locale.ROOT, "%s %s, ", number(step.hours()), (step.hours() == 1) ? "hour" : "hours")
-					: "";
+			String hours = (step.hours() != null) ? String.format(Locale.ROOT, "%s %s, ", number(step.hours()),
+					(step.hours() == 1) ? "hour" : "hours") : "";
 			return new TaskText("Day %d of %d: %s".formatted(day, days, text.title()), step.text(),
 					hours + step.place(), text.why(), text.otherwise(), text.caution());
 		}
@@ -168,12 +168,13 @@ public final class Planner {
 		private Explanation explain(DayWindow window, List<Explanation> steps) {
 			List<Explanation> all = new ArrayList<>();
 			all.add(Explanation.of("Rule", this.pack.reference(this.rule))
-				.withDetail("%s, version %d. %s".formatted(this.pack.title(), this.pack.version(),
-						this.pack.region())));
+				.withDetail(
+						"%s, version %d. %s".formatted(this.pack.title(), this.pack.version(), this.pack.region())));
 			all.addAll(steps);
 			for (Source source : this.rule.sources()) {
 				all.add(Explanation.of("Source", source.title())
-					.withDetail(((source.publisher() != null) ? source.publisher() + ", " : "") + source.grade().words())
+					.withDetail(
+							((source.publisher() != null) ? source.publisher() + ", " : "") + source.grade().words())
 					.withSource(source.address()));
 			}
 			return Explanation.of(this.rule.title(), DayWords.of(window)).withSteps(all);

@@ -8,8 +8,9 @@ import org.leafward.care.TaskId;
 import org.leafward.register.PlantingId;
 
 /**
- * Identifiers of tasks: name-based UUIDs (RFC 9562 version 5, SHA-1), so that any machine gives the same one to the
- * same planting, rule, season and occurrence, for ever. Never change the name space or the shape of the name.
+ * Identifiers of tasks: name-based UUIDs (RFC 9562 version 5, SHA-1), so that any machine
+ * gives the same one to the same planting, rule, season and occurrence, for ever. Never
+ * change the name space or the shape of the name.
  */
 public final class TaskIdentity {
 
