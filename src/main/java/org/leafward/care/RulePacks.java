@@ -1,0 +1,30 @@
+package org.leafward.care;
+
+import java.util.List;
+import java.util.Optional;
+import org.leafward.care.core.rule.Rule;
+import org.leafward.care.core.rule.RulePack;
+
+/** The rule packs in use. Safe for use by threads. */
+public interface RulePacks {
+
+	/**
+	 * All packs.
+	 * @return by id
+	 */
+	List<RulePack> all();
+
+	/**
+	 * One rule.
+	 * @param reference {@code pack/rule}
+	 * @return empty when there is no such rule
+	 */
+	Optional<Rule> find(String reference);
+
+	/**
+	 * A fingerprint of the packs, the same on any machine for the same files.
+	 * @return SHA-256 over file names and contents, 64 hexadecimal digits
+	 */
+	String fingerprint();
+
+}

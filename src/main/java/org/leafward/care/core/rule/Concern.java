@@ -1,0 +1,56 @@
+package org.leafward.care.core.rule;
+
+import java.util.Collections;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.leafward.plants.SpeciesId;
+import org.leafward.register.Placement;
+
+/**
+ * Which plantings a rule is for.
+ *
+ * @param groups any of these plant groups
+ * @param species or any of these species; with no group and no species, every species
+ * @param traits and all of these traits
+ * @param exceptGroups but none of these groups
+ * @param exceptSpecies and none of these species
+ * @param placement only so placed; null is either
+ * @param wintersIndoors only such that are kept indoors in winter, or that are not; null
+ * is either
+ * @param saltExposed only such that de-icing salt reaches, or that it doesn't; null is
+ * either
+ * @param years age of the planting
+ */
+public record Concern(Set<String> groups, Set<SpeciesId> species, Set<String> traits, Set<String> exceptGroups,
+		Set<SpeciesId> exceptSpecies, @Nullable Placement placement, @Nullable Boolean wintersIndoors,
+		@Nullable Boolean saltExposed, YearsSincePlanting years) {
+
+	public Concern {
+		groups = Set.copyOf(groups);
+		species = Set.copyOf(species);
+		traits = Set.copyOf(traits);
+		exceptGroups = Set.copyOf(exceptGroups);
+		exceptSpecies = Set.copyOf(exceptSpecies);
+	}
+
+	/**
+	 * Whether a rule with this concern is for a planting.
+	 * @param plant what is known of the planting in the season asked about
+	 * @return true when every condition holds
+	 */
+	public boolean appliesTo(PlantFacts plant) {
+		return named(plant) && plant.traits().containsAll(this.traits)
+				&& Collections.disjoint(this.exceptGroups, plant.groups())
+				&& !this.exceptSpecies.contains(plant.species())
+				&& (this.placement == null || this.placement == plant.placement())
+				&& (this.wintersIndoors == null || this.wintersIndoors == plant.wintersIndoors())
+				&& (this.saltExposed == null || this.saltExposed == plant.saltExposed())
+				&& this.years.contains(plant.yearsSincePlanting());
+	}
+
+	private boolean named(PlantFacts plant) {
+		return (this.groups.isEmpty() && this.species.isEmpty()) || !Collections.disjoint(this.groups, plant.groups())
+				|| this.species.contains(plant.species());
+	}
+
+}
