@@ -23,8 +23,6 @@ import org.leafward.measure.NotThere;
 import org.leafward.support.SharedData;
 import org.leafward.support.TestDatabase;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.jdbc.support.JdbcTransactionManager;
-import org.springframework.transaction.support.TransactionTemplate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -37,7 +35,7 @@ class ClimateStoreTests {
 
 	private static HikariDataSource source;
 
-	private final List<Object> events = new ArrayList<>();
+	private List<Object> events;
 
 	private ClimateTables tables;
 
@@ -60,15 +58,12 @@ class ClimateStoreTests {
 	@BeforeEach
 	void wire() {
 		JdbcClient.create(source).sql("truncate climate.station cascade").update();
-		this.tables = ClimateTables.on(source);
-		this.stations = new Stations(this.tables.stations());
-		this.observations = new Observations(this.tables.stations(), this.tables.observations(), this.events::add,
-				new TransactionTemplate(new JdbcTransactionManager(source)));
-		this.climate = node();
-	}
-
-	private LocalClimate node() {
-		return new LocalClimate(this.stations, this.tables.stations(), this.tables.observations());
+		ClimateFixture wired = ClimateFixture.on(source);
+		this.tables = wired.tables();
+		this.stations = wired.stations();
+		this.observations = wired.observations();
+		this.climate = wired.climate();
+		this.events = wired.events();
 	}
 
 	@Test
@@ -146,7 +141,7 @@ class ClimateStoreTests {
 	void anotherNodeSeesNewObservationsAtOnce() {
 		this.stations.register(station("XX000000001", 45, 10, 0));
 		load(made(1, 1988, 2021));
-		LocalClimate other = node();
+		LocalClimate other = ClimateFixture.on(source).climate();
 		GeoPoint site = new GeoPoint(45.1, 10, 50);
 		LocalDate before = other.markersAt(site).on(SPRING, 2026).orElseThrow().date();
 		assertThat(this.climate.markersAt(site).on(SPRING, 2026).orElseThrow().date()).isEqualTo(before);
