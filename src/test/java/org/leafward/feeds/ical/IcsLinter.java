@@ -32,9 +32,6 @@ public final class IcsLinter {
 	private static final Pattern CONTENT_LINE = Pattern.compile("[A-Z0-9-]+(;[A-Z0-9-]+=(\"[^\"]*\"|[^\";:,]*))*:.*",
 			Pattern.DOTALL);
 
-	/** RFC 5545 section 3.3.11: what may stand in TEXT. */
-	private static final Pattern TEXT = Pattern.compile("([^\\\\;,]|\\\\[\\\\;,nN])*", Pattern.DOTALL);
-
 	private static final Set<String> TEXT_PROPERTIES = Set.of("SUMMARY", "DESCRIPTION", "NAME", "UID", "PRODID",
 			"X-WR-CALNAME", "X-WR-CALDESC", "LOCATION", "COMMENT");
 
@@ -219,7 +216,7 @@ public final class IcsLinter {
 		if (TEXT_PROPERTIES.contains(name) && !reEscapes(value)) {
 			this.problems.add("text: %s:%s".formatted(name, value));
 		}
-		if (name.equals("CATEGORIES") && (!TEXT.matcher(value.replace(",", "")).matches() || value.contains("\\,"))) {
+		if (name.equals("CATEGORIES") && (text(value.replace(",", "")) == null || value.contains("\\,"))) {
 			this.problems.add("categories: " + value);
 		}
 		if (Set.of("DTSTAMP", "LAST-MODIFIED", "CREATED").contains(name) && !UTC.matcher(value).matches()) {
@@ -233,24 +230,32 @@ public final class IcsLinter {
 	}
 
 	private static boolean reEscapes(String value) {
-		if (!TEXT.matcher(value).matches()) {
-			return false;
-		}
+		String text = text(value);
+		return text != null && text.replace("\\", "\\\\")
+			.replace(";", "\\;")
+			.replace(",", "\\,")
+			.replace("\n", "\\n")
+			.equals(value);
+	}
+
+	/** RFC 5545 section 3.3.11: what a TEXT value means; null for none. */
+	private static String text(String value) {
 		StringBuilder text = new StringBuilder();
 		for (int i = 0; i < value.length(); i++) {
 			char each = value.charAt(i);
+			if (each == ';' || each == ',') {
+				return null;
+			}
 			if (each == '\\') {
 				i++;
-				each = (value.charAt(i) == 'n' || value.charAt(i) == 'N') ? '\n' : value.charAt(i);
+				if (i == value.length() || "\\;,nN".indexOf(value.charAt(i)) < 0) {
+					return null;
+				}
+				each = (Character.toLowerCase(value.charAt(i)) == 'n') ? '\n' : value.charAt(i);
 			}
 			text.append(each);
 		}
-		String escaped = text.toString()
-			.replace("\\", "\\\\")
-			.replace(";", "\\;")
-			.replace(",", "\\,")
-			.replace("\n", "\\n");
-		return escaped.equals(value);
+		return text.toString();
 	}
 
 	private void event(Map<String, List<String>> event, Set<String> uids) {
