@@ -27,6 +27,21 @@ public interface TaskCalendar {
 	List<CareTask> ofPerson(PersonId person, DayWindow window);
 
 	/**
+	 * Tasks of a site in one season, in the order of {@link #ofSite}.
+	 * @param site the site
+	 * @param season year of the season
+	 * @return never null, at most 20,000
+	 */
+	List<CareTask> ofSeason(SiteId site, int season);
+
+	/**
+	 * Rules that are for a planting of a site but can't be dated there.
+	 * @param site the site
+	 * @return never null
+	 */
+	List<Undated> undated(SiteId site);
+
+	/**
 	 * One task.
 	 * @param id its identifier
 	 * @return empty when there is none

@@ -34,7 +34,7 @@ public record Explanation(String label, String value, @Nullable String detail, @
 		return new Explanation(this.label, this.value, text, this.source, this.steps);
 	}
 
-	public Explanation withSource(String text) {
+	public Explanation withSource(@Nullable String text) {
 		return new Explanation(this.label, this.value, this.detail, text, this.steps);
 	}
 

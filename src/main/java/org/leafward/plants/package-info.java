@@ -1,6 +1,6 @@
 /**
  * The species catalogue from config/plants, held in memory and swapped whole. Light
- * module: flat.
+ * module: flat but for web.
  */
 @ApplicationModule(displayName = "Plants", allowedDependencies = { "measure", "knowledge", "pages" })
 @NullMarked

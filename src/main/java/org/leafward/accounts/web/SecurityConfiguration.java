@@ -1,0 +1,113 @@
+package org.leafward.accounts.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.annotation.Order;
+import org.springframework.core.env.Environment;
+import org.springframework.core.env.Profiles;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.security.authentication.AuthenticationManager;
+import org.springframework.security.authentication.AuthenticationServiceException;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
+import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.core.AuthenticationException;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.access.intercept.AuthorizationFilter;
+import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+
+/**
+ * What may be opened. Feeds are open to whoever has the address. The API is open to the
+ * operator token. Pages are open to the operator, and in the demo to whoever chose one of
+ * its invented people. Everything else is closed.
+ */
+@Configuration(proxyBeanMethods = false)
+class SecurityConfiguration {
+
+	private static final String CONTENT_POLICY = "default-src 'none'; style-src 'self'; img-src 'self' data:; "
+			+ "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+	private final boolean demo;
+
+	SecurityConfiguration(Environment environment) {
+		this.demo = environment.acceptsProfiles(Profiles.of("demo"));
+	}
+
+	@Bean
+	@Order(1)
+	SecurityFilterChain feedSecurity(HttpSecurity http) {
+		return http.securityMatcher("/f/**")
+			.authorizeHttpRequests((requests) -> requests.anyRequest().permitAll())
+			.sessionManagement((sessions) -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+			.csrf(AbstractHttpConfigurer::disable)
+			// The feed says itself how it may be cached.
+			.headers((headers) -> headers.cacheControl((cache) -> cache.disable()))
+			.requestCache((cache) -> cache.disable())
+			.build();
+	}
+
+	@Bean
+	@Order(2)
+	SecurityFilterChain apiSecurity(HttpSecurity http, OperatorToken token) {
+		return http.securityMatcher("/api/**").authorizeHttpRequests((requests) -> {
+			if (this.demo) {
+				requests.requestMatchers("/api/docs", "/api/docs/**").permitAll();
+			}
+			requests.anyRequest().hasRole("OPERATOR");
+		})
+			.sessionManagement((sessions) -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+			.csrf(AbstractHttpConfigurer::disable)
+			.requestCache((cache) -> cache.disable())
+			.addFilterBefore(new BearerTokenFilter(token), AuthorizationFilter.class)
+			.exceptionHandling((handling) -> handling.authenticationEntryPoint(SecurityConfiguration::refuse))
+			.build();
+	}
+
+	@Bean
+	@Order(3)
+	SecurityFilterChain pageSecurity(HttpSecurity http) {
+		return http.authorizeHttpRequests((requests) -> {
+			requests.requestMatchers("/css/**", "/actuator/health", "/sign-in", "/error").permitAll();
+			if (this.demo) {
+				requests.requestMatchers("/people", "/act-as").permitAll();
+			}
+			requests.anyRequest().hasAnyRole("GARDENER", "OPERATOR");
+		})
+			.exceptionHandling((handling) -> handling
+				.authenticationEntryPoint(new LoginUrlAuthenticationEntryPoint(this.demo ? "/people" : "/sign-in")))
+			.logout((logout) -> logout.logoutUrl("/sign-out").logoutSuccessUrl(this.demo ? "/people" : "/sign-in"))
+			.headers((headers) -> headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY))
+				.referrerPolicy((referrer) -> referrer.policy(ReferrerPolicy.SAME_ORIGIN)))
+			.build();
+	}
+
+	/** There are no passwords here; this keeps Boot from making a user of its own. */
+	@Bean
+	AuthenticationManager authenticationManager() {
+		return (authentication) -> {
+			throw new AuthenticationServiceException("sign in with the operator token");
+		};
+	}
+
+	private static void refuse(HttpServletRequest request, HttpServletResponse response, AuthenticationException ex)
+			throws IOException {
+		response.setStatus(HttpStatus.UNAUTHORIZED.value());
+		response.setHeader(HttpHeaders.WWW_AUTHENTICATE, "Bearer");
+		response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
+		response.setCharacterEncoding(StandardCharsets.UTF_8.name());
+		response.getWriter().write("""
+				{"type":"about:blank","title":"Unauthorized","status":401,\
+				"detail":"This address needs the operator token.",\
+				"where":"header Authorization",\
+				"mend":"send Authorization: Bearer followed by the value of LEAFWARD_OPERATOR_TOKEN"}
+				""");
+	}
+
+}

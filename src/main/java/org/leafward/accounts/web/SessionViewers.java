@@ -1,0 +1,28 @@
+package org.leafward.accounts.web;
+
+import org.leafward.pages.Viewer;
+import org.leafward.pages.Viewers;
+import org.springframework.core.env.Environment;
+import org.springframework.core.env.Profiles;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.stereotype.Component;
+
+/** Knows the viewer from the security context of the request. */
+@Component
+class SessionViewers implements Viewers {
+
+	private final boolean demo;
+
+	SessionViewers(Environment environment) {
+		this.demo = environment.acceptsProfiles(Profiles.of("demo"));
+	}
+
+	@Override
+	public Viewer current() {
+		if (SecurityContextHolder.getContext().getAuthentication() instanceof SignedIn known) {
+			return new Viewer(known.person(), known.getName(), known.person() == null, this.demo);
+		}
+		return new Viewer(null, "", false, this.demo);
+	}
+
+}

@@ -1,0 +1,63 @@
+package org.leafward.care;
+
+import java.util.List;
+import java.util.Optional;
+import org.leafward.accounts.PersonId;
+import org.leafward.care.core.plan.Gap;
+import org.leafward.care.store.ExplanationTable;
+import org.leafward.care.store.TaskTable;
+import org.leafward.measure.DayWindow;
+import org.leafward.measure.Explanation;
+import org.leafward.register.SiteId;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The calendar read from the database. */
+@Service
+@Transactional(readOnly = true)
+public class StoredTasks implements TaskCalendar {
+
+	private final TaskTable tasks;
+
+	private final ExplanationTable explanations;
+
+	StoredTasks(TaskTable tasks, ExplanationTable explanations) {
+		this.tasks = tasks;
+		this.explanations = explanations;
+	}
+
+	@Override
+	public List<CareTask> ofSite(SiteId site, DayWindow window) {
+		return this.tasks.ofSite(site, window);
+	}
+
+	@Override
+	public List<CareTask> ofPerson(PersonId person, DayWindow window) {
+		return this.tasks.ofPerson(person.value(), window);
+	}
+
+	@Override
+	public List<CareTask> ofSeason(SiteId site, int season) {
+		return this.tasks.ofSeason(site, season);
+	}
+
+	@Override
+	public Optional<CareTask> find(TaskId id) {
+		return this.tasks.find(id);
+	}
+
+	@Override
+	public Optional<Explanation> explain(TaskId id) {
+		return this.explanations.of(id);
+	}
+
+	@Override
+	public List<Undated> undated(SiteId site) {
+		return this.tasks.gaps(site).stream().map(StoredTasks::undated).toList();
+	}
+
+	private static Undated undated(Gap gap) {
+		return new Undated(gap.planting(), gap.rule(), gap.title(), gap.season(), gap.reason());
+	}
+
+}

@@ -1,0 +1,15 @@
+package org.leafward.care;
+
+import org.leafward.register.PlantingId;
+
+/**
+ * A rule that is for a planting but can't be dated at its site.
+ *
+ * @param planting the planting
+ * @param rule {@code pack/rule}
+ * @param title title of the rule
+ * @param season year of the season
+ * @param reason why, in a sentence
+ */
+public record Undated(PlantingId planting, String rule, String title, int season, String reason) {
+}

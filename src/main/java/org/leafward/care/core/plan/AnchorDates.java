@@ -1,0 +1,80 @@
+package org.leafward.care.core.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.leafward.care.core.rule.Anchor;
+import org.leafward.care.core.rule.CalendarAnchor;
+import org.leafward.care.core.rule.MarkerAnchor;
+import org.leafward.care.core.rule.PlantingDateAnchor;
+import org.leafward.climate.PlaceMarkers;
+import org.leafward.climate.SeasonMarker;
+import org.leafward.measure.DayWords;
+import org.leafward.measure.Explanation;
+import org.leafward.measure.Season;
+
+/** Turns anchors into dates of one season, with their steps. */
+final class AnchorDates {
+
+	private final PlaceMarkers markers;
+
+	private final LocalDate plantedOn;
+
+	private final Season season;
+
+	AnchorDates(PlaceMarkers markers, LocalDate plantedOn, Season season) {
+		this.markers = markers;
+		this.plantedOn = plantedOn;
+		this.season = season;
+	}
+
+	/**
+	 * A dated anchor.
+	 *
+	 * @param date the date
+	 * @param explanation how it came about
+	 */
+	record Dated(LocalDate date, Explanation explanation) {
+	}
+
+	Optional<Dated> date(String label, Anchor anchor) {
+		if (anchor instanceof MarkerAnchor marker) {
+			return date(label, marker);
+		}
+		LocalDate date = (anchor instanceof PlantingDateAnchor planting) ? this.plantedOn.plusDays(planting.days())
+				: fixed((CalendarAnchor) anchor);
+		return Optional.of(new Dated(date, Explanation.of(label, DayWords.of(date)).withDetail(anchor.words())));
+	}
+
+	private LocalDate fixed(CalendarAnchor anchor) {
+		return anchor.day().in(anchor.nextSeason() ? this.season.next() : this.season);
+	}
+
+	private Optional<Dated> date(String label, MarkerAnchor anchor) {
+		Season target = anchor.nextSeason() ? this.season.next() : this.season;
+		return this.markers.on(anchor.marker(), target.year()).map((marker) -> dated(label, anchor, target, marker));
+	}
+
+	private static Dated dated(String label, MarkerAnchor anchor, Season target, SeasonMarker marker) {
+		LocalDate date = anchor.dateFrom(marker.date(), target);
+		List<Explanation> steps = new ArrayList<>();
+		steps.add(marker.explanation());
+		if (anchor.days() != 0) {
+			steps.add(Explanation.of("Days added by the rule", "%+d days".formatted(anchor.days()))
+				.withDetail("%s becomes %s".formatted(DayWords.of(marker.date()),
+						DayWords.of(marker.date().plusDays(anchor.days())))));
+		}
+		if (!date.equals(marker.date().plusDays(anchor.days()))) {
+			steps.add(Explanation.of("Bound of the rule", DayWords.of(date))
+				.withDetail("the rule never lets this day leave its bounds"));
+		}
+		return new Dated(date, Explanation.of(label, DayWords.of(date)).withDetail(anchor.words()).withSteps(steps));
+	}
+
+	/** Why {@link #date} was empty. */
+	String why(Anchor anchor) {
+		return (anchor instanceof MarkerAnchor marker) ? this.markers.whyMissing(marker.marker()) : "";
+	}
+
+}

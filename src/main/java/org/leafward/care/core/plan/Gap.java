@@ -1,0 +1,23 @@
+package org.leafward.care.core.plan;
+
+import java.util.Comparator;
+import org.leafward.register.PlantingId;
+
+/**
+ * A rule that is for a planting but could not be dated in a season.
+ *
+ * @param planting the planting
+ * @param rule {@code pack/rule}
+ * @param title title of the rule
+ * @param season year of the season
+ * @param reason why, in a sentence
+ */
+public record Gap(PlantingId planting, String rule, String title, int season, String reason) {
+
+	/** By title, planting, rule and season, as the database answers them. */
+	public static final Comparator<Gap> ORDER = Comparator.comparing(Gap::title)
+		.thenComparing((gap) -> gap.planting().value().toString())
+		.thenComparing(Gap::rule)
+		.thenComparing(Gap::season);
+
+}

@@ -1,0 +1,58 @@
+package org.leafward.care.on;
+
+import java.time.Duration;
+import org.leafward.care.Replanning;
+import org.leafward.climate.LocalClimate;
+import org.leafward.climate.ObservationsLoaded;
+import org.leafward.measure.GeoPoint;
+import org.leafward.register.PlantingsChanged;
+import org.leafward.register.Register;
+import org.leafward.register.SiteId;
+import org.leafward.register.SiteRegistered;
+import org.springframework.modulith.events.ApplicationModuleListener;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.event.TransactionalEventListener;
+
+/** Derives tasks again when something below changed. */
+@Component
+class ReplanListeners {
+
+	private static final Duration AT_ONCE = Duration.ofMinutes(5);
+
+	private final Replanning replanning;
+
+	private final Register register;
+
+	ReplanListeners(Replanning replanning, Register register) {
+		this.replanning = replanning;
+		this.register = register;
+	}
+
+	/*
+	 * The first two run in the caller's thread right after its commit, so that somebody
+	 * who adds a planting and then looks at the calendar sees it there. When they fail,
+	 * the publication stays and is taken up again.
+	 */
+
+	@TransactionalEventListener(id = "care.site-registered")
+	void on(SiteRegistered event) {
+		this.replanning.derive(new SiteId(event.site()));
+	}
+
+	@TransactionalEventListener(id = "care.plantings-changed")
+	void on(PlantingsChanged event) {
+		this.replanning.derive(new SiteId(event.site()));
+	}
+
+	/*
+	 * A station can concern thousands of sites: queue them, then work the queue off
+	 * outside the request.
+	 */
+	@ApplicationModuleListener(id = "care.observations-loaded")
+	void on(ObservationsLoaded event) {
+		this.replanning.ask(this.register.sitesNear(new GeoPoint(event.latitude(), event.longitude(), 0),
+				LocalClimate.STATION_RADIUS_KILOMETRES));
+		this.replanning.drain(AT_ONCE);
+	}
+
+}

@@ -1,0 +1,131 @@
+package org.leafward.care.pack;
+
+import java.time.DateTimeException;
+import java.time.MonthDay;
+import java.util.Arrays;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.leafward.care.core.rule.Anchor;
+import org.leafward.care.core.rule.CalendarAnchor;
+import org.leafward.care.core.rule.FixedDay;
+import org.leafward.care.core.rule.MarkerAnchor;
+import org.leafward.care.core.rule.PlantingDateAnchor;
+import org.leafward.care.pack.PackDraft.AnchorDraft;
+import org.leafward.climate.MarkerKey;
+import org.leafward.climate.MarkerKind;
+import org.leafward.climate.TemperatureThreshold;
+
+/** Turns anchors as written into values, and says where they don't hold together. */
+final class AnchorReader {
+
+	private static final int MEDIAN = 50;
+
+	private final Complaints complaints;
+
+	AnchorReader(Complaints complaints) {
+		this.complaints = complaints;
+	}
+
+	@Nullable Anchor read(AnchorDraft draft, String path) {
+		long kinds = Stream.of(draft.marker(), draft.plantingDate(), draft.dayOfYear())
+			.filter(Objects::nonNull)
+			.count();
+		if (kinds != 1) {
+			this.complaints.add(path,
+					(kinds == 0) ? "the anchor names nothing to hang on" : "the anchor names two things",
+					"write one of: marker, planting-date, day-of-year");
+			return null;
+		}
+		if (draft.marker() != null) {
+			return marker(draft, draft.marker(), path);
+		}
+		return (draft.dayOfYear() != null) ? calendar(draft, draft.dayOfYear(), path) : plantingDate(draft, path);
+	}
+
+	private @Nullable Anchor marker(AnchorDraft draft, String code, String path) {
+		MarkerKind kind = Arrays.stream(MarkerKind.values())
+			.filter((one) -> one.code().equals(code))
+			.findFirst()
+			.orElseThrow();
+		boolean sound = without(draft.whyFixed(), path, "why-fixed", "a marker");
+		if (kind.needsThreshold() && draft.threshold() == null) {
+			this.complaints.add(path, "'%s' needs a threshold".formatted(code), "add one, for example threshold: 32F");
+			sound = false;
+		}
+		if (!kind.needsThreshold()) {
+			sound &= without(draft.threshold(), path, "threshold", "'%s'".formatted(code));
+		}
+		FixedDay notBefore = bound(draft.notBefore(), path + "/not-before");
+		FixedDay notAfter = bound(draft.notAfter(), path + "/not-after");
+		sound &= (notBefore != null) == (draft.notBefore() != null) && (notAfter != null) == (draft.notAfter() != null);
+		if (!sound) {
+			return null;
+		}
+		TemperatureThreshold threshold = (draft.threshold() != null) ? TemperatureThreshold.parse(draft.threshold())
+				: null;
+		MarkerKey key = new MarkerKey(kind, threshold, Objects.requireNonNullElse(draft.probability(), MEDIAN));
+		return new MarkerAnchor(key, days(draft), nextSeason(draft), notBefore, notAfter);
+	}
+
+	private @Nullable Anchor plantingDate(AnchorDraft draft, String path) {
+		boolean sound = withoutMarkerEntries(draft, path, "the planting date");
+		sound &= without(draft.whyFixed(), path, "why-fixed", "the planting date");
+		sound &= without(draft.season(), path, "season", "the planting date");
+		return sound ? new PlantingDateAnchor(days(draft)) : null;
+	}
+
+	private @Nullable Anchor calendar(AnchorDraft draft, String written, String path) {
+		boolean sound = withoutMarkerEntries(draft, path, "a day of the year");
+		sound &= without(draft.days(), path, "days", "a day of the year");
+		if (draft.whyFixed() == null) {
+			this.complaints.add(path, "a day of the year needs a reason",
+					"add 'why-fixed', or hang the window on a marker");
+			sound = false;
+		}
+		FixedDay day = bound(written, path + "/day-of-year");
+		return (sound && day != null && draft.whyFixed() != null)
+				? new CalendarAnchor(day, nextSeason(draft), draft.whyFixed()) : null;
+	}
+
+	private boolean withoutMarkerEntries(AnchorDraft draft, String path, String anchor) {
+		return without(draft.threshold(), path, "threshold", anchor)
+				& without(draft.probability(), path, "probability", anchor)
+				& without(draft.notBefore(), path, "not-before", anchor)
+				& without(draft.notAfter(), path, "not-after", anchor);
+	}
+
+	private boolean without(@Nullable Object value, String path, String entry, String anchor) {
+		if (value != null) {
+			this.complaints.add(path + "/" + entry, "%s takes no '%s'".formatted(anchor, entry), "remove it");
+		}
+		return value == null;
+	}
+
+	private @Nullable FixedDay bound(@Nullable String written, String path) {
+		if (written == null) {
+			return null;
+		}
+		try {
+			MonthDay day = MonthDay.parse("--" + written);
+			if (day.isValidYear(2001)) {
+				return new FixedDay(day);
+			}
+		}
+		catch (DateTimeException ex) {
+			// Said below, together with 29 February.
+		}
+		this.complaints.add(path, "there is no such day in every year: '%s'".formatted(written),
+				"write a month and day such as \"11-01\"");
+		return null;
+	}
+
+	private static int days(AnchorDraft draft) {
+		return Objects.requireNonNullElse(draft.days(), 0);
+	}
+
+	private static boolean nextSeason(AnchorDraft draft) {
+		return "next".equals(draft.season());
+	}
+
+}

@@ -1,0 +1,51 @@
+package org.leafward.care.pack;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A rule pack as written. Components are named like the entries of the schema
+ * rulepack-1.json, which says what they mean.
+ */
+record PackDraft(String pack, int version, String title, String region, List<RuleDraft> rules) {
+
+	/** A rule as written. */
+	record RuleDraft(String id, String kind, String title, ConcernDraft concerns, @Nullable AnchorDraft from,
+			@Nullable AnchorDraft to, @Nullable Integer everyDays, @Nullable Integer shortestDays,
+			@Nullable RampDraft ramp, WordsDraft text, List<SourceDraft> sources) {
+	}
+
+	/** The plantings as written. */
+	record ConcernDraft(@Nullable List<String> groups, @Nullable List<String> species, @Nullable List<String> traits,
+			@Nullable List<String> exceptGroups, @Nullable List<String> exceptSpecies, @Nullable String placement,
+			@Nullable Boolean wintersIndoors, @Nullable Boolean saltExposed, @Nullable YearsDraft yearsSincePlanting) {
+	}
+
+	/** Bounds on age as written. */
+	record YearsDraft(@Nullable Integer from, @Nullable Integer below) {
+	}
+
+	/** An anchor as written. */
+	record AnchorDraft(@Nullable String marker, @Nullable String threshold, @Nullable Integer probability,
+			@Nullable Boolean plantingDate, @Nullable String dayOfYear, @Nullable String whyFixed,
+			@Nullable Integer days, @Nullable String season, @Nullable String notBefore, @Nullable String notAfter) {
+	}
+
+	/** A ramp as written. */
+	record RampDraft(int days, List<StepDraft> steps) {
+	}
+
+	/** A step of a ramp as written. */
+	record StepDraft(int days, String place, @Nullable Double hours, String text) {
+	}
+
+	/** The words as written. */
+	record WordsDraft(String what, @Nullable String amount, String why, @Nullable String otherwise,
+			@Nullable String caution) {
+	}
+
+	/** A source as written. */
+	record SourceDraft(String title, @Nullable String publisher, @Nullable String address, String grade) {
+	}
+
+}

@@ -1,0 +1,68 @@
+package org.leafward.knowledge.yaml;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
+import java.util.List;
+import org.leafward.knowledge.Problem;
+import tools.jackson.databind.JsonNode;
+
+/** Checks documents against one JSON Schema and says in plain words what is wrong. */
+public final class SchemaCheck {
+
+	private static final int MOST = 200;
+
+	private static final SchemaRegistry REGISTRY = SchemaRegistry
+		.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+
+	private final Schema schema;
+
+	private SchemaCheck(Schema schema) {
+		this.schema = schema;
+	}
+
+	/**
+	 * Loads a schema.
+	 * @param resource class path resource
+	 * @return the check
+	 * @throws IllegalArgumentException when there is no such resource
+	 */
+	public static SchemaCheck load(String resource) {
+		try (InputStream stream = SchemaCheck.class.getClassLoader().getResourceAsStream(resource)) {
+			if (stream == null) {
+				throw new IllegalArgumentException("no schema " + resource);
+			}
+			String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+			return new SchemaCheck(REGISTRY.getSchema(text, InputFormat.JSON));
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(resource, ex);
+		}
+	}
+
+	/**
+	 * Checks a document.
+	 * @param document a document with a root
+	 * @return what is wrong, in the order of the file; at most 200
+	 */
+	public List<Problem> check(YamlDocument document) {
+		JsonNode root = document.root();
+		if (root == null) {
+			return document.problems();
+		}
+		SchemaWords words = new SchemaWords(document, this.schema.getSchemaNode());
+		return this.schema.validate(root)
+			.stream()
+			.map(words::problem)
+			.sorted(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column))
+			.limit(MOST)
+			.toList();
+	}
+
+}

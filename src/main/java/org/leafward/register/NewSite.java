@@ -1,0 +1,29 @@
+package org.leafward.register;
+
+import java.time.ZoneId;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.GeoPoint;
+
+/**
+ * A site to be registered.
+ *
+ * @param name what its people call it, 1 to 100 characters
+ * @param county county or district, at most 100 characters, may be empty
+ * @param point coordinates and height
+ * @param zone time zone of the site
+ * @param soil soil texture
+ * @param sun light through the day
+ * @param wind exposure to wind
+ */
+public record NewSite(String name, String county, GeoPoint point, ZoneId zone, SoilTexture soil, Sun sun, Wind wind) {
+
+	public NewSite {
+		name = Words.line("name", name, 1, 100);
+		county = Words.line("county", county, 0, 100);
+		if (!zone.getId().contains("/") && !zone.getId().equals("UTC")) {
+			throw new BadInput("time zone '%s' is not a region".formatted(zone.getId()), "zone",
+					"use a name such as America/New_York");
+		}
+	}
+
+}

@@ -1,0 +1,199 @@
+package org.leafward.register;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.leafward.accounts.People;
+import org.leafward.accounts.PersonId;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.GeoPoint;
+import org.leafward.measure.NotThere;
+import org.leafward.plants.Catalogue;
+import org.leafward.register.store.PlantingEntity;
+import org.leafward.register.store.PlantingRepository;
+import org.leafward.register.store.SiteEntity;
+import org.leafward.register.store.SiteRepository;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.data.domain.PageRequest;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The register of sites and plantings: what is entered, changed and looked up. */
+@Service
+public class Register {
+
+	/** More sites than one person can look after; a bound against scripts. */
+	private static final int MOST_SITES = 500;
+
+	private static final int MOST_PLANTINGS = 1000;
+
+	/**
+	 * Length of one degree of latitude, km, rounded down so that boxes come out too
+	 * large.
+	 */
+	private static final double KM_PER_DEGREE = 110.5;
+
+	private final SiteRepository sites;
+
+	private final PlantingRepository plantings;
+
+	private final People people;
+
+	private final Catalogue catalogue;
+
+	private final ApplicationEventPublisher events;
+
+	private final Clock clock;
+
+	Register(SiteRepository sites, PlantingRepository plantings, People people, Catalogue catalogue,
+			ApplicationEventPublisher events, Clock clock) {
+		this.sites = sites;
+		this.plantings = plantings;
+		this.people = people;
+		this.catalogue = catalogue;
+		this.events = events;
+		this.clock = clock;
+	}
+
+	/**
+	 * Registers a site.
+	 * @param owner whose site it is
+	 * @param site what is known of it
+	 * @return the site
+	 * @throws BadInput when the person is unknown or has {@value #MOST_SITES} sites
+	 */
+	@Transactional
+	public Site addSite(PersonId owner, NewSite site) {
+		if (this.people.find(owner).isEmpty()) {
+			throw new BadInput("there is no person %s".formatted(owner), "owner", "add the person first");
+		}
+		if (this.sites.countByOwner(owner.value()) >= MOST_SITES) {
+			throw new BadInput("one person has at most %d sites".formatted(MOST_SITES), "owner",
+					"remove a site that is no longer looked after");
+		}
+		Site saved = this.sites.save(new SiteEntity(UUID.randomUUID(), owner, site, this.clock.instant())).toSite();
+		this.events.publishEvent(new SiteRegistered(saved.id().value(), owner.value()));
+		return saved;
+	}
+
+	/**
+	 * Adds plantings to a site.
+	 * @param site the site
+	 * @param added the plantings, at least one
+	 * @return the plantings in the same order
+	 * @throws NotThere when there is no such site
+	 * @throws BadInput when a species is not in the catalogue or the site has too many
+	 * plantings
+	 */
+	@Transactional
+	public List<Planting> addPlantings(SiteId site, List<NewPlanting> added) {
+		require(site);
+		for (NewPlanting planting : added) {
+			if (this.catalogue.find(planting.species()).isEmpty()) {
+				throw new BadInput("species '%s' is not in the catalogue".formatted(planting.species().value()),
+						"species", "look it up with GET /api/v1/species?search=");
+			}
+		}
+		if (this.plantings.countBySite(site.value()) + added.size() > MOST_PLANTINGS) {
+			throw new BadInput("one site has at most %d plantings".formatted(MOST_PLANTINGS), "plantings",
+					"put plants of one species that are cared for alike into one planting");
+		}
+		List<Planting> saved = added.stream()
+			.map((planting) -> new PlantingEntity(UUID.randomUUID(), site, planting, this.clock.instant()))
+			.map((row) -> this.plantings.save(row).toPlanting())
+			.toList();
+		this.events.publishEvent(new PlantingsChanged(site.value()));
+		return saved;
+	}
+
+	/**
+	 * Takes a planting out of the register.
+	 * @param planting the planting
+	 * @throws NotThere when there is no such planting
+	 */
+	@Transactional
+	public void removePlanting(PlantingId planting) {
+		PlantingEntity row = this.plantings.findById(planting.value())
+			.orElseThrow(() -> new NotThere("There is no planting " + planting));
+		this.plantings.delete(row);
+		this.events.publishEvent(new PlantingsChanged(row.toPlanting().site().value()));
+	}
+
+	@Transactional(readOnly = true)
+	public Optional<Site> find(SiteId site) {
+		return this.sites.findById(site.value()).map(SiteEntity::toSite);
+	}
+
+	/**
+	 * A site that must be there.
+	 * @param site its identifier
+	 * @return the site
+	 * @throws NotThere when it is not
+	 */
+	@Transactional(readOnly = true)
+	public Site require(SiteId site) {
+		return find(site).orElseThrow(() -> new NotThere("There is no site " + site));
+	}
+
+	@Transactional(readOnly = true)
+	public Optional<Planting> find(PlantingId planting) {
+		return this.plantings.findById(planting.value()).map(PlantingEntity::toPlanting);
+	}
+
+	/**
+	 * Sites of a person by name.
+	 * @param owner the person
+	 * @return at most {@value #MOST_SITES}
+	 */
+	@Transactional(readOnly = true)
+	public List<Site> sitesOf(PersonId owner) {
+		return this.sites.ofOwner(owner.value(), PageRequest.of(0, MOST_SITES))
+			.stream()
+			.map(SiteEntity::toSite)
+			.toList();
+	}
+
+	/**
+	 * A page of all sites by name.
+	 * @param page from 0
+	 * @param size 1 to 200
+	 * @return never null
+	 */
+	@Transactional(readOnly = true)
+	public List<Site> sites(int page, int size) {
+		return this.sites.all(PageRequest.of(page, size)).stream().map(SiteEntity::toSite).toList();
+	}
+
+	/**
+	 * Plantings of a site by label.
+	 * @param site the site
+	 * @return at most {@value #MOST_PLANTINGS}
+	 */
+	@Transactional(readOnly = true)
+	public List<Planting> plantingsOf(SiteId site) {
+		return this.plantings.ofSite(site.value()).stream().map(PlantingEntity::toPlanting).toList();
+	}
+
+	/**
+	 * Sites around a point.
+	 * @param centre the point; its height is ignored
+	 * @param kilometres great-circle radius
+	 * @return all of them, by identifier
+	 */
+	@Transactional(readOnly = true)
+	public List<SiteId> sitesNear(GeoPoint centre, double kilometres) {
+		double high = kilometres / KM_PER_DEGREE;
+		double shrink = Math.cos(Math.toRadians(Math.min(89, Math.abs(centre.latitude()) + high)));
+		double wide = Math.min(180, high / shrink);
+		return this.sites
+			.inside(centre.latitude() - high, centre.latitude() + high, centre.longitude() - wide,
+					centre.longitude() + wide)
+			.stream()
+			.map(SiteEntity::toSite)
+			.filter((site) -> site.point().distanceKilometres(centre) <= kilometres)
+			.map(Site::id)
+			.toList();
+	}
+
+}

@@ -1,0 +1,116 @@
+package org.leafward.register.store;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.UUID;
+import org.leafward.accounts.PersonId;
+import org.leafward.measure.GeoPoint;
+import org.leafward.register.NewSite;
+import org.leafward.register.Site;
+import org.leafward.register.SiteId;
+import org.leafward.register.SoilTexture;
+import org.leafward.register.Sun;
+import org.leafward.register.Wind;
+import org.springframework.data.domain.Persistable;
+
+/** A site as a row. */
+@Entity
+@Table(schema = "register", name = "site")
+public class SiteEntity implements Persistable<UUID> {
+
+	@Id
+	private UUID id;
+
+	@Column
+	private UUID owner;
+
+	@Column
+	private String name;
+
+	@Column
+	private String county;
+
+	@Column
+	private double latitude;
+
+	@Column
+	private double longitude;
+
+	@Column(name = "elevation_metres")
+	private double elevationMetres;
+
+	@Column
+	private String zone;
+
+	@Column
+	@Enumerated(EnumType.STRING)
+	private SoilTexture soil;
+
+	@Column
+	@Enumerated(EnumType.STRING)
+	private Sun sun;
+
+	@Column
+	@Enumerated(EnumType.STRING)
+	private Wind wind;
+
+	@Column(name = "created_at")
+	private Instant createdAt;
+
+	private transient boolean fresh;
+
+	/** For JPA. */
+	protected SiteEntity() {
+	}
+
+	/**
+	 * A new row.
+	 * @param id identifier
+	 * @param owner whose site it is
+	 * @param site what is known of it
+	 * @param createdAt when it was registered
+	 */
+	public SiteEntity(UUID id, PersonId owner, NewSite site, Instant createdAt) {
+		this.id = id;
+		this.owner = owner.value();
+		this.name = site.name();
+		this.county = site.county();
+		this.latitude = site.point().latitude();
+		this.longitude = site.point().longitude();
+		this.elevationMetres = site.point().elevationMetres();
+		this.zone = site.zone().getId();
+		this.soil = site.soil();
+		this.sun = site.sun();
+		this.wind = site.wind();
+		this.createdAt = createdAt;
+		this.fresh = true;
+	}
+
+	/**
+	 * The row as others see it.
+	 * @return the site
+	 */
+	public Site toSite() {
+		return new Site(new SiteId(this.id), new PersonId(this.owner), this.name, this.county,
+				new GeoPoint(this.latitude, this.longitude, this.elevationMetres), ZoneId.of(this.zone), this.soil,
+				this.sun, this.wind);
+	}
+
+	@Override
+	public UUID getId() {
+		return this.id;
+	}
+
+	/** Identifiers are ours, so presence of one doesn't mean presence of the row. */
+	@Override
+	public boolean isNew() {
+		return this.fresh;
+	}
+
+}

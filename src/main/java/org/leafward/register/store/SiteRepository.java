@@ -1,0 +1,28 @@
+package org.leafward.register.store;
+
+import java.util.List;
+import java.util.UUID;
+import org.springframework.data.domain.Pageable;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+/** Rows of sites. */
+public interface SiteRepository extends JpaRepository<SiteEntity, UUID> {
+
+	@Query("select s from SiteEntity s where s.owner = :owner order by s.name, s.id")
+	List<SiteEntity> ofOwner(UUID owner, Pageable page);
+
+	@Query("select s from SiteEntity s order by s.name, s.id")
+	List<SiteEntity> all(Pageable page);
+
+	@Query("""
+			select s from SiteEntity s
+			where s.latitude between :south and :north and (s.longitude between :west and :east
+				or s.longitude - 360 between :west and :east or s.longitude + 360 between :west and :east)
+			order by s.id
+			""")
+	List<SiteEntity> inside(double south, double north, double west, double east);
+
+	long countByOwner(UUID owner);
+
+}
