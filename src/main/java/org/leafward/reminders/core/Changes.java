@@ -1,5 +1,7 @@
 package org.leafward.reminders.core;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -7,8 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.stream.Collectors;
 import org.leafward.care.TaskId;
 import org.leafward.reminders.ReminderState;

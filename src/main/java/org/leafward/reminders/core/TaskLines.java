@@ -8,7 +8,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
-import org.leafward.measure.DayWindow;
+import org.leafward.measure.DayWords;
 
 /**
  * What a mail says about one task; both parts of a mail are written from it.
@@ -21,12 +21,10 @@ record TaskLines(String heading, List<Line> lines, String link) {
 
 	private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
 
-	private static final DateTimeFormatter DAY_OF_YEAR = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
-
 	static TaskLines of(ReminderItem item, String baseUrl) {
 		CareTask task = item.task();
 		List<Line> lines = new ArrayList<>();
-		add(lines, "When", days(task.window()));
+		add(lines, "When", DayWords.of(task.window()));
 		add(lines, "Where", task.siteName());
 		if (task.kind() == TaskKind.RAMP_DAY) {
 			add(lines, "Ramp", (item.rampDays() == 1) ? "one day only"
@@ -46,14 +44,6 @@ record TaskLines(String heading, List<Line> lines, String link) {
 
 	static String day(LocalDate day) {
 		return DAY.format(day);
-	}
-
-	private static String days(DayWindow window) {
-		if (window.days() == 1) {
-			return DAY.format(window.from());
-		}
-		DateTimeFormatter format = (window.from().getYear() == window.to().getYear()) ? DAY : DAY_OF_YEAR;
-		return format.format(window.from()) + " to " + format.format(window.to());
 	}
 
 	private static void add(List<Line> lines, String label, @Nullable String value) {
