@@ -1,0 +1,99 @@
+package org.leafward.climate.core;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import org.leafward.climate.MarkerKey;
+import org.leafward.climate.PlaceMarkers;
+import org.leafward.climate.SeasonMarker;
+import org.leafward.measure.Hemisphere;
+import org.leafward.measure.SeasonDay;
+
+/**
+ * The markers of a site, blended from its neighbours and remembered. The same stations
+ * and records give the same markers, down to the explanation.
+ */
+public final class BlendedPlace implements PlaceMarkers {
+
+	/** A bound for the memory that odd keys could eat. */
+	private static final int MOST_REMEMBERED = 2_000;
+
+	private final Hemisphere hemisphere;
+
+	private final List<Neighbour> neighbours;
+
+	private final Map<MarkerKey, Blend> blends = new ConcurrentHashMap<>();
+
+	private final Map<Dated, SeasonMarker> markers = new ConcurrentHashMap<>();
+
+	/**
+	 * Makes the markers of a site.
+	 * @param hemisphere where the site lies
+	 * @param neighbours its stations, from {@link Neighbour#choose}
+	 */
+	public BlendedPlace(Hemisphere hemisphere, List<Neighbour> neighbours) {
+		this.hemisphere = hemisphere;
+		this.neighbours = List.copyOf(neighbours);
+	}
+
+	@Override
+	public Optional<SeasonMarker> on(MarkerKey key, int season) {
+		Dated dated = new Dated(key, season);
+		SeasonMarker known = this.markers.get(dated);
+		if (known != null) {
+			return Optional.of(known);
+		}
+		Blend blend = blend(key);
+		if (blend.parts().isEmpty()) {
+			return Optional.empty();
+		}
+		SeasonMarker marker = marker(key, season, blend);
+		if (this.markers.size() < MOST_REMEMBERED) {
+			this.markers.put(dated, marker);
+		}
+		return Optional.of(marker);
+	}
+
+	private static SeasonMarker marker(MarkerKey key, int season, Blend blend) {
+		LocalDate date = SeasonDay.toDate(blend.day(), season);
+		return new SeasonMarker(key, season, date, SeasonDay.toDate(blend.earliest(), season),
+				SeasonDay.toDate(blend.latest(), season), BlendExplanation.of(key, season, blend, date));
+	}
+
+	private Blend blend(MarkerKey key) {
+		Blend known = this.blends.get(key);
+		if (known != null) {
+			return known;
+		}
+		Blend blend = Blend.of(key, this.neighbours, this.hemisphere);
+		if (this.blends.size() < MOST_REMEMBERED) {
+			this.blends.put(key, blend);
+		}
+		return blend;
+	}
+
+	@Override
+	public String whyMissing(MarkerKey key) {
+		if (this.neighbours.isEmpty()) {
+			return "No weather station with a record of %d seasons or more is known within %.0f km."
+				.formatted(Sample.FEWEST_SEASONS, Neighbour.FARTHEST);
+		}
+		Blend blend = blend(key);
+		if (!blend.parts().isEmpty()) {
+			return MarkerWords.title(key) + " has a date here.";
+		}
+		return MarkerWords.title(key) + " has no date here: "
+				+ blend.silent()
+					.stream()
+					.map((silent) -> BlendExplanation.name(silent.neighbour()) + ": " + silent.reason())
+					.collect(Collectors.joining("; "))
+				+ ".";
+	}
+
+	private record Dated(MarkerKey key, int season) {
+	}
+
+}

@@ -1,0 +1,71 @@
+package org.leafward.climate.core;
+
+import java.time.temporal.ChronoUnit;
+import java.util.OptionalInt;
+import org.leafward.measure.Season;
+
+/**
+ * Looks for the last freeze of spring and the first of fall. Both walks begin at
+ * midsummer and go outward until the first day at or below the limit, so days missing in
+ * deep winter don't matter.
+ */
+public final class FreezeSearch {
+
+	private FreezeSearch() {
+	}
+
+	/**
+	 * Last day before midsummer with a minimum at or below the limit.
+	 * @param record the station's record
+	 * @param season the season
+	 * @param limit tenths of °C
+	 * @return the date, or none seen, or left out for missing days
+	 */
+	public static SeasonOutcome lastSpring(DailyRecord record, Season season, int limit) {
+		return walk(record, season, limit, season.midsummer().toEpochDay() - 1, season.springSearchStart().toEpochDay(),
+				-1);
+	}
+
+	/**
+	 * First day from midsummer on with a minimum at or below the limit.
+	 * @param record the station's record
+	 * @param season the season
+	 * @param limit tenths of °C
+	 * @return the date, or none seen, or left out for missing days
+	 */
+	public static SeasonOutcome firstFall(DailyRecord record, Season season, int limit) {
+		return walk(record, season, limit, season.midsummer().toEpochDay(), season.fallSearchEnd().toEpochDay(), 1);
+	}
+
+	private static SeasonOutcome walk(DailyRecord record, Season season, int limit, long from, long to, int step) {
+		int missing = 0;
+		for (long day = from; day != to + step; day += step) {
+			short value = record.value(Element.TMIN, day);
+			if (value == DailyRecord.MISSING) {
+				missing++;
+				if (missing > SeasonOutcome.MISSING_ALLOWED) {
+					return SeasonOutcome.leftOut(season.year(), missing);
+				}
+			}
+			else if (value <= limit) {
+				return SeasonOutcome.dated(season.year(), day, missing);
+			}
+		}
+		return SeasonOutcome.without(season.year(), missing);
+	}
+
+	/**
+	 * Days strictly between the last spring and the first fall freeze, on the real
+	 * calendar.
+	 * @param spring outcome of the spring
+	 * @param fall outcome of the fall of the same season
+	 * @return empty unless both have a date
+	 */
+	public static OptionalInt frostFreeDays(SeasonOutcome spring, SeasonOutcome fall) {
+		if (spring.date() == null || fall.date() == null) {
+			return OptionalInt.empty();
+		}
+		return OptionalInt.of((int) ChronoUnit.DAYS.between(spring.date(), fall.date()) - 1);
+	}
+
+}

@@ -1,0 +1,65 @@
+package org.leafward.climate.core;
+
+import org.leafward.climate.MarkerKey;
+import org.leafward.climate.MarkerKind;
+import org.leafward.climate.TemperatureThreshold;
+
+/** Markers and their probabilities in words. */
+final class MarkerWords {
+
+	private static final String NCEI = "Probability as NCEI defines it for its freeze normals: in spring the chance of the "
+			+ "event on or after the date, in fall on or before it, given that it comes at all that season.";
+
+	private MarkerWords() {
+	}
+
+	static String title(MarkerKey key) {
+		TemperatureThreshold threshold = key.threshold();
+		return name(key.kind()) + ((threshold != null) ? ", " + threshold.words() : "");
+	}
+
+	static String probability(MarkerKey key) {
+		if (key.probability() == 50) {
+			return "The middle date: in half of the seasons it comes earlier, in half later.";
+		}
+		return "In %d of 100 seasons it comes on or %s this date.".formatted(key.probability(),
+				key.kind().spring() ? "after" : "before");
+	}
+
+	static String whatItIs(MarkerKind kind) {
+		return switch (kind) {
+			case LAST_SPRING_FREEZE -> "Last day before midsummer with a minimum at or below the threshold.";
+			case FIRST_FALL_FREEZE -> "First day from midsummer on with a minimum at or below the threshold.";
+			case NIGHTS_WARM_TO ->
+				"First day after midwinter on which the mean minimum of five nights reaches the threshold; "
+						+ "cooler nights may follow.";
+			case NIGHTS_COOL_TO ->
+				"First day from midsummer on on which the mean minimum of five nights is down to the threshold.";
+			case GROUND_FREEZE -> "First of five days in a row with soil at 4 inches (10 cm) at or below 0 °C.";
+			case GROUND_THAW -> "First of five days in a row with soil at 4 inches (10 cm) above 1.1 °C (34 °F), "
+					+ "after the last five days of frozen ground.";
+		};
+	}
+
+	static String source(MarkerKind kind) {
+		return switch (kind) {
+			case GROUND_FREEZE, GROUND_THAW ->
+				"Estimated from air temperature after Zheng, Hunt and Running 1993, Climate Research 2:183-191, with "
+						+ "rates taken at second hand (a quarter of the difference a day, a tenth under snow). "
+						+ "A probe in the ground beats this model. " + NCEI;
+			default -> NCEI;
+		};
+	}
+
+	private static String name(MarkerKind kind) {
+		return switch (kind) {
+			case LAST_SPRING_FREEZE -> "Last spring freeze";
+			case FIRST_FALL_FREEZE -> "First fall freeze";
+			case NIGHTS_WARM_TO -> "Nights warm to";
+			case NIGHTS_COOL_TO -> "Nights cool to";
+			case GROUND_FREEZE -> "Ground freeze";
+			case GROUND_THAW -> "Ground thaw";
+		};
+	}
+
+}

@@ -1,0 +1,83 @@
+package org.leafward.climate.core;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.leafward.climate.Station;
+import org.leafward.measure.GeoPoint;
+
+/**
+ * A station that speaks for a site.
+ *
+ * @param climate the station
+ * @param period the seasons that are used
+ * @param distance km
+ * @param higherBy how much higher the site lies than the station, m
+ * @param colderBy how much colder it is there for that, °C
+ * @param weight inverse square of the effective distance, km⁻²
+ */
+public record Neighbour(StationClimate climate, SeasonPeriod period, double distance, double higherBy, double colderBy,
+		double weight) {
+
+	/** Farthest station that is asked, km. */
+	public static final double FARTHEST = 150;
+
+	/** Most stations that are asked. */
+	public static final int MOST = 3;
+
+	/** A hundred metres of height count like so many km; our choice. */
+	private static final double KILOMETRES_PER_HUNDRED_METRES = 10;
+
+	/** Effective distances below are all the same, km. */
+	private static final double NEAREST = 1;
+
+	/** Stations looked into at most, when many have too short a record. */
+	private static final int MOST_OPENED = 12;
+
+	/**
+	 * Chooses the nearest stations by effective distance, which counts height too.
+	 * @param site the site
+	 * @param stations all that are known
+	 * @param open gets a station's record; asked for as few as possible
+	 * @return up to three within 150 km whose record covers ten seasons, nearest first
+	 */
+	public static List<Neighbour> choose(GeoPoint site, List<Station> stations,
+			Function<Station, Optional<StationClimate>> open) {
+		List<Station> near = stations.stream()
+			.filter((station) -> site.distanceKilometres(station.point()) <= FARTHEST)
+			.sorted(Comparator.comparingDouble((Station station) -> effectiveDistance(site, station.point()))
+				.thenComparing((station) -> station.id().value()))
+			.limit(MOST_OPENED)
+			.toList();
+		List<Neighbour> chosen = new ArrayList<>();
+		for (Station station : near) {
+			if (chosen.size() < MOST) {
+				open.apply(station).flatMap((climate) -> of(site, climate)).ifPresent(chosen::add);
+			}
+		}
+		return List.copyOf(chosen);
+	}
+
+	private static Optional<Neighbour> of(GeoPoint site, StationClimate climate) {
+		GeoPoint point = climate.station().point();
+		return climate.period(site.hemisphere())
+			.filter((period) -> period.seasons() >= Sample.FEWEST_SEASONS)
+			.map((period) -> new Neighbour(climate, period, site.distanceKilometres(point),
+					site.elevationMetres() - point.elevationMetres(), LapseRate.colderBy(site, point),
+					1 / Math.pow(effectiveDistance(site, point), 2)));
+	}
+
+	/**
+	 * Distance with the difference in height added to it.
+	 * @param site one point
+	 * @param station the other point
+	 * @return km, 1 or more
+	 */
+	static double effectiveDistance(GeoPoint site, GeoPoint station) {
+		double height = Math.abs(site.elevationMetres() - station.elevationMetres());
+		return Math.max(NEAREST, site.distanceKilometres(station) + height / 100 * KILOMETRES_PER_HUNDRED_METRES);
+	}
+
+}
