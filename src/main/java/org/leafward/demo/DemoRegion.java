@@ -18,8 +18,8 @@ import static org.leafward.demo.DemoPlanting.pot;
 import static org.leafward.demo.DemoPlanting.seedlings;
 
 /**
- * The Kestrel Basin: three counties, four stations, four people, six sites. Places, people and weather are invented;
- * only the plants are real.
+ * The Kestrel Basin: three counties, four stations, four people, six sites. Places,
+ * people and weather are invented; only the plants are real.
  */
 final class DemoRegion {
 
@@ -76,8 +76,8 @@ final class DemoRegion {
 
 	private static DemoStation station(String id, String name, double latitude, double longitude, double elevation,
 			InventedWeather.Character character) {
-		return new DemoStation(
-				new Station(new StationId(id), name, new GeoPoint(latitude, longitude, elevation), true), character);
+		return new DemoStation(new Station(new StationId(id), name, new GeoPoint(latitude, longitude, elevation), true),
+				character);
 	}
 
 	/**
@@ -86,8 +86,7 @@ final class DemoRegion {
 	 * @return four people
 	 */
 	static List<DemoPerson> people(LocalDate setOut) {
-		return List.of(
-				new DemoPerson("Ines Farrow", "ines.farrow@example.org", List.of(farrowHouse(setOut))),
+		return List.of(new DemoPerson("Ines Farrow", "ines.farrow@example.org", List.of(farrowHouse(setOut))),
 				new DemoPerson("Tobias Wren", "tobias.wren@example.org", List.of(millracePark(), tamsinLibrary())),
 				new DemoPerson("Bram Ostrand", "bram.ostrand@example.org", List.of(schoolGarden(setOut))),
 				new DemoPerson("Odile Marsh", "odile.marsh@example.org",
@@ -128,8 +127,8 @@ final class DemoRegion {
 
 	private static DemoSite tamsinLibrary() {
 		return new DemoSite(
-				site("Tamsin Library garden", "Merrow County", 42.3, -91.4, 388, SoilTexture.SANDY_LOAM,
-						Sun.PART_SHADE, Wind.EXPOSED),
+				site("Tamsin Library garden", "Merrow County", 42.3, -91.4, 388, SoilTexture.SANDY_LOAM, Sun.PART_SHADE,
+						Wind.EXPOSED),
 				List.of(ground("ilex-opaca", "hollies at the door", 2, "2013-05-11"),
 						ground("pieris-japonica", "pieris", 5, "2019-05-18"),
 						ground("kalmia-latifolia", "mountain laurel", 4, "2020-05-16"),

@@ -17,7 +17,10 @@ import org.springframework.boot.ApplicationRunner;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
-/** Fills an empty server with the invented region. A server that knows anybody is left alone. */
+/**
+ * Fills an empty server with the invented region. A server that knows anybody is left
+ * alone.
+ */
 @Component
 @Profile("demo")
 class DemoSeed implements ApplicationRunner {

@@ -8,10 +8,11 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.climate.ObservedDay;
 
 /**
- * Makes up daily weather that behaves like that of a cool-temperate inland region: a yearly wave of temperature, spells
- * that last some days and are shared by the whole region, wet days that follow wet days, snow that lies and melts. The
- * same seed gives the same record on any machine. Minima and maxima are whole degrees Fahrenheit and kept as tenths of
- * a degree Celsius, as United States records are.
+ * Makes up daily weather that behaves like that of a cool-temperate inland region: a
+ * yearly wave of temperature, spells that last some days and are shared by the whole
+ * region, wet days that follow wet days, snow that lies and melts. The same seed gives
+ * the same record on any machine. Minima and maxima are whole degrees Fahrenheit and kept
+ * as tenths of a degree Celsius, as United States records are.
  */
 final class InventedWeather {
 
@@ -38,9 +39,11 @@ final class InventedWeather {
 	 * What makes one station different from the next.
 	 *
 	 * @param mean yearly mean temperature, °C
-	 * @param amplitude half the difference between the warmest and the coldest time of the year, °C
+	 * @param amplitude half the difference between the warmest and the coldest time of
+	 * the year, °C
 	 * @param coldestDay day of the year around which it is coldest
-	 * @param nightChill factor on the fall of temperature in clear nights; above 1 in hollows
+	 * @param nightChill factor on the fall of temperature in clear nights; above 1 in
+	 * hollows
 	 * @param wind mean wind speed, m/s
 	 */
 	record Character(double mean, double amplitude, double coldestDay, double nightChill, double wind) {
@@ -81,7 +84,10 @@ final class InventedWeather {
 		return days;
 	}
 
-	/** Snow depth, mm: a tenth of a metre for each 10 mm of water that falls as snow, 8 mm a day lost for each degree. */
+	/**
+	 * Snow depth, mm: a tenth of a metre for each 10 mm of water that falls as snow, 8 mm
+	 * a day lost for each degree.
+	 */
 	private static double snow(double depth, double mean, double amount) {
 		return (mean < 0.5) ? depth * 0.985 + amount * 10 : Math.max(0, depth - 8 * mean - amount);
 	}

@@ -22,7 +22,10 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** Who is looking: the operator by token, or in the demo one of its invented people by choice. */
+/**
+ * Who is looking: the operator by token, or in the demo one of its invented people by
+ * choice.
+ */
 @Controller
 class AccountPages {
 
@@ -67,8 +70,7 @@ class AccountPages {
 	@PostMapping("/people/{id}")
 	String actAs(@PathVariable UUID id, HttpServletRequest request, HttpServletResponse response) {
 		demoOnly();
-		Person person = this.people.find(new PersonId(id))
-			.orElseThrow(() -> new NotThere("There is no such person."));
+		Person person = this.people.find(new PersonId(id)).orElseThrow(() -> new NotThere("There is no such person."));
 		signIn(SignedIn.person(id, person.name()), request, response);
 		return "redirect:/";
 	}

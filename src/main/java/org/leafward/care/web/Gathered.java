@@ -11,8 +11,8 @@ import org.leafward.pages.TaskLine;
 import org.leafward.register.SiteId;
 
 /**
- * The same work on the same days at the same site is one line for the reader, however many plantings it is for. The
- * line leads to the task of the first planting.
+ * The same work on the same days at the same site is one line for the reader, however
+ * many plantings it is for. The line leads to the task of the first planting.
  */
 final class Gathered {
 
@@ -28,9 +28,9 @@ final class Gathered {
 	static List<TaskLine> lines(List<CareTask> tasks) {
 		Map<Key, List<CareTask>> groups = new LinkedHashMap<>();
 		for (CareTask task : tasks) {
-			groups.computeIfAbsent(
-					new Key(task.rule(), task.text().title(), task.window(), task.site(), task.state()),
-					(key) -> new ArrayList<>())
+			groups
+				.computeIfAbsent(new Key(task.rule(), task.text().title(), task.window(), task.site(), task.state()),
+						(key) -> new ArrayList<>())
 				.add(task);
 		}
 		return groups.values().stream().map(Gathered::line).toList();
@@ -43,8 +43,8 @@ final class Gathered {
 		}
 		List<String> names = group.stream().map(CareTask::plant).sorted().toList();
 		String plants = (names.size() <= MOST_NAMED) ? String.join("; ", names)
-				: String.join("; ", names.subList(0, MOST_NAMED - 1)) + "; and %d more plantings"
-					.formatted(names.size() - MOST_NAMED + 1);
+				: String.join("; ", names.subList(0, MOST_NAMED - 1))
+						+ "; and %d more plantings".formatted(names.size() - MOST_NAMED + 1);
 		return new TaskLine(first.mark(), first.title(), plants, first.site(), first.from(), first.to(), first.href(),
 				first.note());
 	}

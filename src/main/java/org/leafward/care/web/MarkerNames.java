@@ -28,8 +28,7 @@ final class MarkerNames {
 
 	static String full(MarkerKey key) {
 		MarkerKind kind = key.kind();
-		String name = kind.code().substring(0, 1).toUpperCase(Locale.ROOT)
-				+ kind.code().substring(1).replace('-', ' ');
+		String name = kind.code().substring(0, 1).toUpperCase(Locale.ROOT) + kind.code().substring(1).replace('-', ' ');
 		return name + ((key.threshold() != null) ? " " + key.threshold().words() : "");
 	}
 

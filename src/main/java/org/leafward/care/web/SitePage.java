@@ -35,7 +35,9 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 
-/** A site: its year as a strip, what comes next, what grows there, and its season markers. */
+/**
+ * A site: its year as a strip, what comes next, what grows there, and its season markers.
+ */
 @Controller
 class SitePage {
 
@@ -81,15 +83,15 @@ class SitePage {
 			.filter((found) -> this.viewers.current().mayOpen(found.owner().value()))
 			.orElseThrow(() -> new NotThere("There is no site " + id));
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
-		// From the month before to a year on: what was just missed, and all that is coming.
+		// From the month before to a year on: what was just missed, and all that is
+		// coming.
 		DayWindow year = new DayWindow(today.minusMonths(1).withDayOfMonth(1),
 				today.plusMonths(12).withDayOfMonth(1).minusDays(1));
 		List<Planting> plantings = this.register.plantingsOf(site.id());
 		List<CareTask> tasks = this.calendar.ofSite(site.id(), year);
 		List<SiteMarkers.Line> lines = new ArrayList<>(season(site, year.from()));
-		if (Season.containing(year.to(), site.point().hemisphere()).year() != Season
-			.containing(year.from(), site.point().hemisphere())
-			.year()) {
+		if (Season.containing(year.to(), site.point().hemisphere())
+			.year() != Season.containing(year.from(), site.point().hemisphere()).year()) {
 			lines.addAll(season(site, year.to()));
 		}
 		Predicate<CareTask> planned = (task) -> task.state() == TaskState.PLANNED;
@@ -120,8 +122,9 @@ class SitePage {
 			return "Nothing is planted here yet.";
 		}
 		return next.isEmpty() ? "Nothing is due here in the year ahead."
-				: "Next: %s, %s.".formatted(next.get(0).title().substring(0, 1).toLowerCase(Locale.ROOT)
-						+ next.get(0).title().substring(1), next.get(0).plant());
+				: "Next: %s, %s.".formatted(
+						next.get(0).title().substring(0, 1).toLowerCase(Locale.ROOT) + next.get(0).title().substring(1),
+						next.get(0).plant());
 	}
 
 	private YearStrip strip(Site site, DayWindow year, LocalDate today, List<Planting> plantings, List<CareTask> tasks,
@@ -141,12 +144,9 @@ class SitePage {
 			.filter((marker) -> MarkerNames.inStrip(marker.key()))
 			.map((marker) -> new DateLine(MarkerNames.brief(marker.key()), marker.date()))
 			.toList();
-		return new YearStrip("year", "The year at " + site.name(), year.from(), year.to(), today,
-				plantings.stream()
-					.map((planting) -> new YearStrip.Row(planting.label(),
-							spans.getOrDefault(planting.id(), List.of())))
-					.toList(),
-				dates);
+		return new YearStrip("year", "The year at " + site.name(), year.from(), year.to(), today, plantings.stream()
+			.map((planting) -> new YearStrip.Row(planting.label(), spans.getOrDefault(planting.id(), List.of())))
+			.toList(), dates);
 	}
 
 	private Listed listed(Planting planting) {
@@ -168,12 +168,7 @@ class SitePage {
 	private List<String> undated(Site site, List<Planting> plantings) {
 		Map<PlantingId, String> labels = new LinkedHashMap<>();
 		plantings.forEach((planting) -> labels.put(planting.id(), planting.label()));
-		return this.calendar.undated(site.id())
-			.stream()
-			.map((gap) -> words(gap, labels))
-			.distinct()
-			.limit(20)
-			.toList();
+		return this.calendar.undated(site.id()).stream().map((gap) -> words(gap, labels)).distinct().limit(20).toList();
 	}
 
 	private static String words(Undated gap, Map<PlantingId, String> labels) {

@@ -151,7 +151,8 @@ class RegisterPages {
 
 	@GetMapping("/sites/{id}/plantings/new")
 	String plantingForm(@PathVariable UUID id, Model model) {
-		return plantingForm(mine(id), new PlantingRequest(null, null, "1", null, "ground", null, null), Map.of(), model);
+		return plantingForm(mine(id), new PlantingRequest(null, null, "1", null, "ground", null, null), Map.of(),
+				model);
 	}
 
 	@PostMapping("/sites/{id}/plantings/new")
@@ -191,8 +192,7 @@ class RegisterPages {
 		return site;
 	}
 
-	private static <E extends Enum<E>> List<Choice> choices(E[] constants,
-			Function<E, String> words) {
+	private static <E extends Enum<E>> List<Choice> choices(E[] constants, Function<E, String> words) {
 		List<Choice> choices = new ArrayList<>();
 		for (E constant : constants) {
 			choices.add(new Choice(SiteAnswer.word(constant), words.apply(constant)));
