@@ -1,0 +1,77 @@
+package org.leafward.accounts.web;
+
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.leafward.accounts.People;
+import org.leafward.accounts.Person;
+import org.leafward.accounts.PersonId;
+import org.leafward.measure.NotThere;
+import org.leafward.measure.Given;
+import org.springframework.http.HttpStatus;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseStatus;
+import org.springframework.web.bind.annotation.RestController;
+
+/** People by API. */
+@RestController
+@RequestMapping("/api/v1/people")
+class PeopleApi {
+
+	private final People people;
+
+	PeopleApi(People people) {
+		this.people = people;
+	}
+
+	/**
+	 * A person as given.
+	 *
+	 * @param name 1 to 100 characters
+	 * @param email an address
+	 * @param zone time zone, for example America/Chicago
+	 */
+	record PersonRequest(@Nullable String name, @Nullable String email, @Nullable String zone) {
+	}
+
+	/**
+	 * A person as answered.
+	 *
+	 * @param id identifier
+	 * @param name the name
+	 * @param email the address
+	 * @param zone time zone
+	 */
+	record PersonAnswer(UUID id, String name, String email, String zone) {
+
+		static PersonAnswer of(Person person) {
+			return new PersonAnswer(person.id().value(), person.name(), person.email(), person.zone().getId());
+		}
+
+	}
+
+	@PostMapping
+	@ResponseStatus(HttpStatus.CREATED)
+	PersonAnswer join(@RequestBody PersonRequest request) {
+		return PersonAnswer.of(this.people.join(Given.text("name", request.name()),
+				Given.text("email", request.email()), Given.zone("zone", request.zone())));
+	}
+
+	@GetMapping
+	List<PersonAnswer> list(@RequestParam(defaultValue = "0") int page, @RequestParam(defaultValue = "50") int size) {
+		return this.people.list(Given.page(page), Given.size(size)).stream().map(PersonAnswer::of).toList();
+	}
+
+	@GetMapping("/{id}")
+	PersonAnswer one(@PathVariable UUID id) {
+		return this.people.find(new PersonId(id))
+			.map(PersonAnswer::of)
+			.orElseThrow(() -> new NotThere("There is no person " + id));
+	}
+
+}

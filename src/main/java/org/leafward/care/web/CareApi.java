@@ -1,0 +1,118 @@
+package org.leafward.care.web;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.leafward.care.CareTask;
+import org.leafward.care.TaskCalendar;
+import org.leafward.care.TaskId;
+import org.leafward.care.TaskText;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.Explanation;
+import org.leafward.measure.NotThere;
+import org.leafward.register.Register;
+import org.leafward.register.SiteId;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Tasks by API. */
+@RestController
+@RequestMapping("/api/v1")
+class CareApi {
+
+	private final TaskCalendar calendar;
+
+	private final Register register;
+
+	CareApi(TaskCalendar calendar, Register register) {
+		this.calendar = calendar;
+		this.register = register;
+	}
+
+	/**
+	 * A task as answered.
+	 *
+	 * @param id identifier, also the UID of its calendar entry
+	 * @param planting what it is for
+	 * @param plant what readers call the planting
+	 * @param rule {@code pack/rule}
+	 * @param season year of the season
+	 * @param occurrence 0 for a single window, else counted from 1
+	 * @param kind do, hold-off, ramp-day or watch
+	 * @param from first day
+	 * @param to last day
+	 * @param text the words
+	 * @param state planned or withdrawn
+	 * @param withdrawnBecause the reason, for withdrawn tasks
+	 * @param sequence number of visible changes
+	 * @param changedAt time of the last one
+	 */
+	record TaskAnswer(UUID id, UUID planting, String plant, String rule, int season, int occurrence, String kind,
+			LocalDate from, LocalDate to, TaskText text, String state, @Nullable String withdrawnBecause, int sequence,
+			Instant changedAt) {
+
+		static TaskAnswer of(CareTask task) {
+			return new TaskAnswer(task.id().value(), task.planting().value(), task.plant(), task.rule(), task.season(),
+					task.occurrence(), Kinds.code(task.kind()), task.window().from(), task.window().to(), task.text(),
+					Kinds.code(task.state()), task.withdrawnBecause(), task.sequence(), task.changedAt());
+		}
+
+	}
+
+	/**
+	 * The tasks of a season.
+	 *
+	 * @param tasks by first day
+	 * @param undated rules that can't be dated, and why
+	 */
+	record SeasonAnswer(List<TaskAnswer> tasks, List<UndatedAnswer> undated) {
+	}
+
+	/**
+	 * A rule that can't be dated.
+	 *
+	 * @param planting the planting
+	 * @param rule {@code pack/rule}
+	 * @param title title of the rule
+	 * @param reason why
+	 */
+	record UndatedAnswer(UUID planting, String rule, String title, String reason) {
+	}
+
+	/**
+	 * A task with its explanation.
+	 *
+	 * @param task the task
+	 * @param explanation how its dates came about
+	 */
+	record ExplainedAnswer(TaskAnswer task, @Nullable Explanation explanation) {
+	}
+
+	@GetMapping("/sites/{id}/tasks")
+	SeasonAnswer tasks(@PathVariable UUID id, @RequestParam int season) {
+		if (season < 1700 || season > 2199) {
+			throw new BadInput("season %d is outside 1700 to 2199".formatted(season), "season",
+					"give the year of its spring, for example 2027");
+		}
+		SiteId site = this.register.require(new SiteId(id)).id();
+		return new SeasonAnswer(this.calendar.ofSeason(site, season).stream().map(TaskAnswer::of).toList(),
+				this.calendar.undated(site)
+					.stream()
+					.filter((undated) -> undated.season() == season)
+					.map((undated) -> new UndatedAnswer(undated.planting().value(), undated.rule(), undated.title(),
+							undated.reason()))
+					.toList());
+	}
+
+	@GetMapping("/tasks/{id}")
+	ExplainedAnswer task(@PathVariable UUID id) {
+		CareTask task = this.calendar.find(new TaskId(id)).orElseThrow(() -> new NotThere("There is no task " + id));
+		return new ExplainedAnswer(TaskAnswer.of(task), this.calendar.explain(task.id()).orElse(null));
+	}
+
+}

@@ -1,0 +1,152 @@
+package org.leafward.measure;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads what people and programs give in forms and requests; every refusal names the
+ * field and how to mend it.
+ */
+public final class Given {
+
+	private static final int LONGEST_PAGE = 200;
+
+	private Given() {
+	}
+
+	/**
+	 * A text that must be there.
+	 * @param field name of the field
+	 * @param value what was given
+	 * @return the text, stripped
+	 */
+	public static String text(String field, @Nullable String value) {
+		if (value == null || value.isBlank()) {
+			throw new BadInput("%s is missing".formatted(field), field, "fill it in");
+		}
+		return value.strip();
+	}
+
+	/**
+	 * A number that must be there.
+	 * @param field name of the field
+	 * @param value what was given; a decimal comma is taken as a point
+	 * @param unit the unit, for the message
+	 * @return a finite number
+	 */
+	public static double number(String field, @Nullable String value, String unit) {
+		String text = text(field, value).replace(',', '.');
+		try {
+			double number = Double.parseDouble(text);
+			if (Double.isFinite(number) && !text.matches(".*[dDfFxX].*")) {
+				return number;
+			}
+		}
+		catch (NumberFormatException ex) {
+			// Falls through to the refusal.
+		}
+		throw new BadInput("%s '%s' is not a number".formatted(field, value), field, "give a number in " + unit);
+	}
+
+	/**
+	 * A whole number that must be there.
+	 * @param field name of the field
+	 * @param value what was given
+	 * @return the number
+	 */
+	public static int whole(String field, @Nullable String value) {
+		String text = text(field, value);
+		try {
+			return Integer.parseInt(text);
+		}
+		catch (NumberFormatException ex) {
+			throw new BadInput("%s '%s' is not a whole number".formatted(field, value), field,
+					"give a whole number such as 3");
+		}
+	}
+
+	/**
+	 * A date that must be there.
+	 * @param field name of the field
+	 * @param value what was given
+	 * @return the date
+	 */
+	public static LocalDate date(String field, @Nullable String value) {
+		String text = text(field, value);
+		try {
+			return LocalDate.parse(text);
+		}
+		catch (DateTimeParseException ex) {
+			throw new BadInput("%s '%s' is not a date".formatted(field, value), field,
+					"write year-month-day, for example 2026-05-12");
+		}
+	}
+
+	/**
+	 * A time zone that must be there.
+	 * @param field name of the field
+	 * @param value what was given
+	 * @return the zone
+	 */
+	public static ZoneId zone(String field, @Nullable String value) {
+		String text = text(field, value);
+		try {
+			return ZoneId.of(text);
+		}
+		catch (DateTimeException ex) {
+			throw new BadInput("%s '%s' is not a time zone".formatted(field, value), field,
+					"use a name such as America/New_York or Europe/Berlin");
+		}
+	}
+
+	/**
+	 * One of several words that must be there.
+	 * @param <E> the words
+	 * @param field name of the field
+	 * @param value what was given, without regard to case, hyphens, spaces or underscores
+	 * @param type the words
+	 * @return the word
+	 */
+	public static <E extends Enum<E>> E word(String field, @Nullable String value, Class<E> type) {
+		String text = text(field, value).toUpperCase(Locale.ROOT).replace('-', '_').replace(' ', '_');
+		return Arrays.stream(type.getEnumConstants())
+			.filter((constant) -> constant.name().equals(text))
+			.findFirst()
+			.orElseThrow(() -> new BadInput("%s '%s' is unknown".formatted(field, value), field,
+					"write one of: " + Arrays.stream(type.getEnumConstants())
+						.map((constant) -> constant.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+						.collect(Collectors.joining(", "))));
+	}
+
+	/**
+	 * Number of a page.
+	 * @param page what was given
+	 * @return 0 to 100,000
+	 */
+	public static int page(int page) {
+		if (page < 0 || page > 100_000) {
+			throw new BadInput("page %d is outside 0 to 100,000".formatted(page), "page", "begin with 0");
+		}
+		return page;
+	}
+
+	/**
+	 * Length of a page.
+	 * @param size what was given
+	 * @return 1 to 200
+	 */
+	public static int size(int size) {
+		if (size < 1 || size > LONGEST_PAGE) {
+			throw new BadInput("size %d is outside 1 to %d".formatted(size, LONGEST_PAGE), "size",
+					"ask for fewer at a time");
+		}
+		return size;
+	}
+
+}

@@ -1,0 +1,52 @@
+package org.leafward.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Puts things that want a stretch of the width below each other where they would touch,
+ * and knows how wide words are. Stretches are percent of the width.
+ */
+final class Lanes {
+
+	/**
+	 * The narrowest picture, px: a phone of 390 px less its margins. What fits there fits
+	 * everywhere.
+	 */
+	static final double NARROWEST = 350;
+
+	/**
+	 * Width of a letter at 12.5 px, px. A wide serif's mean over English text, from
+	 * measurement of a page; narrower faces leave air.
+	 */
+	private static final double LETTER = 6.7;
+
+	private final List<List<double[]>> lanes = new ArrayList<>();
+
+	/** The share of the narrowest picture that some words take, percent. */
+	static double width(String words) {
+		return 100 * (words.length() * LETTER + 6) / NARROWEST;
+	}
+
+	/**
+	 * Finds room for a stretch.
+	 * @param start percent
+	 * @param end percent
+	 * @return number of the lane, from 0
+	 */
+	int place(double start, double end) {
+		for (int lane = 0; lane < this.lanes.size(); lane++) {
+			if (this.lanes.get(lane).stream().allMatch((taken) -> end <= taken[0] || start >= taken[1])) {
+				this.lanes.get(lane).add(new double[] { start, end });
+				return lane;
+			}
+		}
+		this.lanes.add(new ArrayList<>(List.of(new double[] { start, end })));
+		return this.lanes.size() - 1;
+	}
+
+	int count() {
+		return this.lanes.size();
+	}
+
+}

@@ -1,0 +1,79 @@
+package org.leafward.register.web;
+
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.leafward.accounts.PersonId;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.Given;
+import org.leafward.register.PlantingId;
+import org.leafward.register.Register;
+import org.leafward.register.SiteId;
+import org.springframework.http.HttpStatus;
+import org.springframework.web.bind.annotation.DeleteMapping;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseStatus;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Sites and plantings by API. */
+@RestController
+@RequestMapping("/api/v1")
+class RegisterApi {
+
+	private final Register register;
+
+	RegisterApi(Register register) {
+		this.register = register;
+	}
+
+	@PostMapping("/sites")
+	@ResponseStatus(HttpStatus.CREATED)
+	SiteAnswer addSite(@RequestBody SiteRequest request) {
+		return SiteAnswer.of(this.register.addSite(owner(request.owner()), request.toSite()));
+	}
+
+	private static PersonId owner(@Nullable String text) {
+		String given = Given.text("owner", text);
+		try {
+			return new PersonId(UUID.fromString(given));
+		}
+		catch (IllegalArgumentException ex) {
+			throw new BadInput("owner '%s' is not a person's id".formatted(given), "owner",
+					"add the person with POST /api/v1/people and use the id it answers");
+		}
+	}
+
+	@GetMapping("/sites")
+	List<SiteAnswer> sites(@RequestParam(defaultValue = "0") int page, @RequestParam(defaultValue = "50") int size) {
+		return this.register.sites(Given.page(page), Given.size(size)).stream().map(SiteAnswer::of).toList();
+	}
+
+	@GetMapping("/sites/{id}")
+	SiteAnswer site(@PathVariable UUID id) {
+		return SiteAnswer.of(this.register.require(new SiteId(id)));
+	}
+
+	@PostMapping("/sites/{id}/plantings")
+	@ResponseStatus(HttpStatus.CREATED)
+	PlantingAnswer addPlanting(@PathVariable UUID id, @RequestBody PlantingRequest request) {
+		return PlantingAnswer.of(this.register.addPlantings(new SiteId(id), List.of(request.toPlanting())).get(0));
+	}
+
+	@GetMapping("/sites/{id}/plantings")
+	List<PlantingAnswer> plantings(@PathVariable UUID id) {
+		this.register.require(new SiteId(id));
+		return this.register.plantingsOf(new SiteId(id)).stream().map(PlantingAnswer::of).toList();
+	}
+
+	@DeleteMapping("/plantings/{id}")
+	@ResponseStatus(HttpStatus.NO_CONTENT)
+	void removePlanting(@PathVariable UUID id) {
+		this.register.removePlanting(new PlantingId(id));
+	}
+
+}

@@ -1,0 +1,43 @@
+package org.leafward.register.web;
+
+import org.jspecify.annotations.Nullable;
+import org.leafward.measure.GeoPoint;
+import org.leafward.measure.Given;
+import org.leafward.register.NewSite;
+import org.leafward.register.SoilTexture;
+import org.leafward.register.Sun;
+import org.leafward.register.Wind;
+
+/**
+ * A site as somebody gives it, in a form or as JSON; nothing is checked yet.
+ *
+ * @param owner id of the person whose site it is; only by API
+ * @param name what its people call it
+ * @param county county or district
+ * @param latitude degrees north
+ * @param longitude degrees east
+ * @param elevationMetres metres above sea level
+ * @param zone time zone, for example America/Chicago
+ * @param soil soil texture; loam when left out
+ * @param sun full-sun, part-shade or shade; full sun when left out
+ * @param wind sheltered, average or exposed; average when left out
+ */
+record SiteRequest(@Nullable String owner, @Nullable String name, @Nullable String county, @Nullable String latitude,
+		@Nullable String longitude, @Nullable String elevationMetres, @Nullable String zone, @Nullable String soil,
+		@Nullable String sun, @Nullable String wind) {
+
+	NewSite toSite() {
+		return new NewSite(Given.text("name", this.name), (this.county != null) ? this.county : "",
+				new GeoPoint(Given.number("latitude", this.latitude, "degrees north"),
+						Given.number("longitude", this.longitude, "degrees east"),
+						Given.number("elevationMetres", this.elevationMetres, "metres above sea level")),
+				Given.zone("zone", this.zone), Given.word("soil", or(this.soil, "loam"), SoilTexture.class),
+				Given.word("sun", or(this.sun, "full-sun"), Sun.class),
+				Given.word("wind", or(this.wind, "average"), Wind.class));
+	}
+
+	static String or(@Nullable String text, String otherwise) {
+		return (text == null || text.isBlank()) ? otherwise : text;
+	}
+
+}

@@ -1,0 +1,121 @@
+package org.leafward.care.core.plan;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.leafward.care.TaskKind;
+import org.leafward.care.TaskText;
+import org.leafward.care.core.rule.Concern;
+import org.leafward.care.core.rule.Grade;
+import org.leafward.care.core.rule.MarkerAnchor;
+import org.leafward.care.core.rule.Rule;
+import org.leafward.care.core.rule.RulePack;
+import org.leafward.care.core.rule.Source;
+import org.leafward.care.core.rule.Timing;
+import org.leafward.care.core.rule.YearsSincePlanting;
+import org.leafward.climate.MarkerKey;
+import org.leafward.climate.MarkerKind;
+import org.leafward.climate.PlaceMarkers;
+import org.leafward.climate.SeasonMarker;
+import org.leafward.climate.TemperatureThreshold;
+import org.leafward.measure.Explanation;
+import org.leafward.measure.Hemisphere;
+import org.leafward.measure.SeasonDay;
+import org.leafward.plants.Species;
+import org.leafward.plants.SpeciesId;
+import org.leafward.register.Placement;
+import org.leafward.register.Planting;
+import org.leafward.register.PlantingId;
+import org.leafward.register.SiteId;
+
+/**
+ * Small subjects, rules and markers for planning. The dates are those of the zone 6
+ * example year.
+ */
+final class PlanFixture {
+
+	static final MarkerKey SPRING = key(MarkerKind.LAST_SPRING_FREEZE, "32F", 50);
+
+	static final MarkerKey FALL = key(MarkerKind.FIRST_FALL_FREEZE, "32F", 50);
+
+	static final MarkerKey GROUND = key(MarkerKind.GROUND_FREEZE, null, 50);
+
+	static final MarkerKey THAW = key(MarkerKind.GROUND_THAW, null, 50);
+
+	private PlanFixture() {
+	}
+
+	static MarkerKey key(MarkerKind kind, String threshold, int probability) {
+		return new MarkerKey(kind, (threshold != null) ? TemperatureThreshold.parse(threshold) : null, probability);
+	}
+
+	static MarkerAnchor on(MarkerKey key, int days) {
+		return new MarkerAnchor(key, days, false, null, null);
+	}
+
+	static MarkerAnchor onNext(MarkerKey key, int days) {
+		return new MarkerAnchor(key, days, true, null, null);
+	}
+
+	static FixedMarkers markers() {
+		return new FixedMarkers().with(SPRING, "04-20").with(FALL, "10-15").with(GROUND, "12-10").with(THAW, "03-05");
+	}
+
+	static Subject boxwoodPlantedOn(String date) {
+		return new Subject(
+				new Planting(new PlantingId(UUID.fromString("00000000-0000-4000-8000-000000000001")),
+						new SiteId(UUID.fromString("00000000-0000-4000-8000-000000000002")),
+						new SpeciesId("buxus-sempervirens"), "hedge by the gate", 12, LocalDate.parse(date),
+						Placement.GROUND, false, false),
+				new Species(new SpeciesId("buxus-sempervirens"), "Buxus sempervirens", "common boxwood", List.of(),
+						List.of("boxwood", "broadleaf-evergreen"), Set.of(), null, List.of()),
+				Hemisphere.NORTH);
+	}
+
+	static Rule rule(String id, TaskKind kind, Timing timing) {
+		return new Rule(id, kind,
+				new Concern(Set.of("boxwood"), Set.of(), Set.of(), Set.of(), Set.of(), null, null, null,
+						YearsSincePlanting.ANY),
+				timing, new TaskText("Do " + id, "Do it.", null, "It helps.", null, null),
+				List.of(new Source("Practice", null, null, Grade.COMMON_PRACTICE)));
+	}
+
+	static RulePack pack(Rule... rules) {
+		return new RulePack("test", 1, "Test rules", "Anywhere.", List.of(rules));
+	}
+
+	/** Markers with the same day every season. */
+	static final class FixedMarkers implements PlaceMarkers {
+
+		private final Map<MarkerKey, String> days = new HashMap<>();
+
+		FixedMarkers with(MarkerKey key, String monthDay) {
+			this.days.put(key, monthDay);
+			return this;
+		}
+
+		FixedMarkers without(MarkerKey key) {
+			this.days.remove(key);
+			return this;
+		}
+
+		@Override
+		public Optional<SeasonMarker> on(MarkerKey key, int season) {
+			return Optional.ofNullable(this.days.get(key)).map((day) -> {
+				LocalDate date = SeasonDay.toDate(SeasonDay.of(LocalDate.parse(season + "-" + day), season), season);
+				return new SeasonMarker(key, season, date, date, date, Explanation.of(key.code(), date.toString()));
+			});
+		}
+
+		@Override
+		public String whyMissing(MarkerKey key) {
+			return "No station tells " + key.code() + ".";
+		}
+
+	}
+
+}

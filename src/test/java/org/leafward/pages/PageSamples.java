@@ -1,0 +1,150 @@
+package org.leafward.pages;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.IntStream;
+
+import org.leafward.accounts.PersonId;
+import org.leafward.care.CareTask;
+import org.leafward.care.TaskId;
+import org.leafward.care.TaskKind;
+import org.leafward.care.TaskState;
+import org.leafward.care.TaskText;
+import org.leafward.climate.Station;
+import org.leafward.climate.StationId;
+import org.leafward.measure.DayWindow;
+import org.leafward.measure.GeoPoint;
+import org.leafward.register.PlantingId;
+import org.leafward.register.Site;
+import org.leafward.register.SiteId;
+import org.leafward.register.SoilTexture;
+import org.leafward.register.Sun;
+import org.leafward.register.Wind;
+
+/** A model for every template, all of it invented. */
+final class PageSamples {
+
+	private static final UUID ID = UUID.fromString("6f8d0a52-6b1e-5c0e-9d57-0d6e7d1f2a34");
+
+	private static final Site SITE = new Site(new SiteId(ID), new PersonId(ID), "Alder Street schoolyard", "Elm County",
+			new GeoPoint(44.98, -93.27, 256), ZoneId.of("America/Chicago"), SoilTexture.SILT_LOAM, Sun.PART_SHADE,
+			Wind.SHELTERED);
+
+	private PageSamples() {
+	}
+
+	record Listed(Object id, String name, String more) {
+	}
+
+	record Feed(String title, String what, String subscribe, String address) {
+	}
+
+	record PlantingLine(String label, String commonName, String botanicalName, String count, String more) {
+	}
+
+	record SiteForm(String name, String county, String latitude, String longitude, String elevationMetres, String zone,
+			String soil, String sun, String wind) {
+	}
+
+	record PlantingForm(String species, String label, String count, String plantedOn, String placement,
+			boolean wintersIndoors, boolean saltExposed) {
+	}
+
+	/** View name, then its model. */
+	static Map<String, Map<String, Object>> all() {
+		Map<String, Map<String, Object>> all = new LinkedHashMap<>();
+		all.put("care/home", model("section", "week", "lead",
+				"Three things to do this week, and one to leave alone: the hedge wants water before the ground freezes.",
+				"week", new DayWindow(Samples.TODAY, Samples.TODAY.plusDays(6)), "noSites", false, "todo",
+				Samples.todo(), "ramps", List.of(), "holdOffs", Samples.holdOffs(), "watches", Samples.watches(),
+				"ahead",
+				List.of(Samples.line(Mark.RAMP, "Harden off the pansies", "window boxes (pansy)",
+						LocalDate.of(2027, 4, 3), LocalDate.of(2027, 4, 12), null)),
+				"withdrawn", List.of(Samples.line(Mark.DO, "Water the new trees", "young maple (red maple)",
+						Samples.TODAY, Samples.TODAY, "No longer needed: 32 mm of rain fell since Sunday."))));
+		all.put("care/task",
+				model("section", "week", "mark", Mark.DO, "task", task(), "explanation", Samples.explanation()));
+		all.put("register/sites",
+				model("section", "sites", "lead", "You look after two sites.", "sites",
+						List.of(new Listed(ID, "Alder Street schoolyard", "Elm County, 8 plantings"),
+								new Listed(ID, "Home", "Elm County, 3 plantings")),
+						"page", 0, "hasNext", true, "mayAdd", true));
+		all.put("register/site",
+				model("section", "sites", "site", SITE, "lead",
+						"Water the hedge until the ground freezes, about Tue 24 Nov.", "strip", Samples.strip("year"),
+						"tasks", Samples.todo(), "plantings",
+						List.of(new PlantingLine("hedge by the gate", "common boxwood", "Buxus sempervirens",
+								"12 plants", "in the ground since 4 May 2019"),
+								new PlantingLine("young maple", "red maple", "Acer rubrum", "1 plant",
+										"in the ground since 20 Oct 2024, salt reaches it")),
+						"markers", List.of(Samples.explanation()), "mayChange", true));
+		all.put("register/site-form",
+				model("section", "sites", "form",
+						new SiteForm("Alder Street schoolyard", null, "144.98", null, null, "America/Chicago", "LOAM",
+								null, null),
+						"errors", Map.of("latitude", "144.98 is outside -90 to 90: give latitude in degrees north"),
+						"soils", choices("SAND", "sand", "LOAM", "loam"), "suns", choices("FULL_SUN", "full sun"),
+						"winds", choices("AVERAGE", "average", "EXPOSED", "exposed")));
+		all.put("register/planting-form",
+				model("section", "sites", "site", SITE, "form",
+						new PlantingForm(null, null, "12", null, null, false, true), "errors", Map.of(), "catalogue",
+						choices("buxus-sempervirens", "common boxwood (Buxus sempervirens)"), "placements",
+						choices("GROUND", "in the ground", "CONTAINER", "in a container")));
+		all.put("climate/stations",
+				model("section", "stations", "lead", "Every date begins at one of these.", "stations",
+						List.of(new Listed("XXW00000001", "Maple Hill", "256 m (840 ft), 1995 to 2024")), "page", 0,
+						"hasNext", false));
+		all.put("climate/station",
+				model("section", "stations", "station",
+						new Station(new StationId("XXW00000001"), "Maple Hill", new GeoPoint(44.98, -93.27, 256), true),
+						"lead", "After 16 May it freezes in one year in ten; from 19 Sep the first freeze is possible.",
+						"curves", List.of(Samples.curve("c32")), "explanation", Samples.explanation(), "record",
+						"1995 to 2024, 28 of 30 years complete enough"));
+		all.put("feeds/subscribe",
+				model("section", "subscribe", "lead", "Subscribe once, and every date stays right by itself.", "feeds",
+						List.of(new Feed("All my sites", "Work to do and hold-offs at every site you look after.",
+								"webcal://leafward.example/feeds/3q5v8y-7hd2kf9s1m4n6p8r0t2v4x.ics",
+								"https://leafward.example/feeds/3q5v8y-7hd2kf9s1m4n6p8r0t2v4x.ics")),
+						"mayRenew", true));
+		all.put("accounts/people",
+				model("section", "people", "people",
+						List.of(new Listed(ID, "Nora Field", "2 sites"), new Listed(ID, "Tomas Brook", "14 sites")),
+						"page", 0, "hasNext", false));
+		all.put("accounts/sign-in", model("section", "sign-in", "failed", true, "signedOut", false));
+		all.put("error", model("what", "latitude 144.98 is outside -90 to 90", "where", "latitude", "mend",
+				"give latitude in degrees north", "status", 400));
+		return all;
+	}
+
+	private static CareTask task() {
+		return new CareTask(new TaskId(ID), new PlantingId(ID), "hedge by the gate (common boxwood)", SITE.id(),
+				SITE.name(), SITE.owner(), "broadleaf-evergreens/late-water", 2026, 0, TaskKind.DO,
+				new DayWindow(LocalDate.of(2026, 11, 9), LocalDate.of(2026, 11, 24)),
+				new TaskText("Water until the ground freezes",
+						"Let the hose trickle at the foot of each plant until the soil is moist a hand deep.",
+						"25 mm, about 2 hours of a soaker hose",
+						"Evergreen leaves lose water all winter and can’t replace it from frozen ground.",
+						"Leaves scorch brown in February sun.", "Drain and disconnect the hose before a freeze."),
+				TaskState.PLANNED, null, 0, Instant.EPOCH, Instant.EPOCH);
+	}
+
+	private static List<Choice> choices(String... pairs) {
+		return IntStream.range(0, pairs.length / 2)
+			.mapToObj((i) -> new Choice(pairs[2 * i], pairs[2 * i + 1]))
+			.toList();
+	}
+
+	private static Map<String, Object> model(Object... pairs) {
+		Map<String, Object> model = new LinkedHashMap<>();
+		for (int i = 0; i < pairs.length; i += 2) {
+			model.put((String) pairs[i], pairs[i + 1]);
+		}
+		return model;
+	}
+
+}

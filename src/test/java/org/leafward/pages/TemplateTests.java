@@ -1,0 +1,196 @@
+package org.leafward.pages;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Stream;
+
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Attribute;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.thymeleaf.spring6.SpringTemplateEngine;
+import org.thymeleaf.spring6.view.ThymeleafView;
+import org.thymeleaf.spring6.view.ThymeleafViewResolver;
+import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
+
+import org.springframework.mock.web.MockHttpServletRequest;
+import org.springframework.mock.web.MockHttpServletResponse;
+import org.springframework.mock.web.MockServletContext;
+import org.springframework.web.context.support.GenericWebApplicationContext;
+import org.springframework.web.servlet.DispatcherServlet;
+import org.springframework.web.servlet.View;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/**
+ * Renders every template with invented content, checks what WCAG 2.2 and a style policy
+ * without inline style ask of the markup, and leaves the pages in target/preview to be
+ * looked at.
+ */
+class TemplateTests {
+
+	private static final Viewer VIEWER = new Viewer(UUID.randomUUID(), "Nora Field", false, true);
+
+	private static final ThymeleafViewResolver VIEWS = views();
+
+	static Stream<String> names() {
+		return PageSamples.all().keySet().stream();
+	}
+
+	@ParameterizedTest
+	@MethodSource("names")
+	void pageIsCompleteWithoutScriptOrInlineStyle(String name) throws IOException {
+		Document page = page(name, VIEWER);
+		preview(name, page.clone());
+		assertThat(page.select("script, style, link[rel=stylesheet]:not([href=/css/leafward.css])")).isEmpty();
+		for (Element element : page.getAllElements()) {
+			for (Attribute attribute : element.attributes()) {
+				String key = attribute.getKey().toLowerCase(Locale.ROOT);
+				assertThat(key).doesNotStartWith("on").isNotEqualTo("style").doesNotStartWith("th:");
+			}
+		}
+		// WCAG 2.2: 3.1.1 language, 2.4.2 title, 1.3.1 structure, 2.4.1 skip link
+		assertThat(page.selectFirst("html").attr("lang")).isEqualTo("en");
+		assertThat(page.title()).endsWith("Leafward").hasSizeGreaterThan(12);
+		assertThat(page.select("main")).hasSize(1);
+		assertThat(page.select("h1")).hasSize(1);
+		assertThat(page.select("a.skip")).hasSize(1);
+		assertThat(page.getElementById("main")).isNotNull();
+		assertThat(page.text()).contains("power lines");
+	}
+
+	@ParameterizedTest
+	@MethodSource("names")
+	void everyReferenceInsideThePageHasItsTarget(String name) throws IOException {
+		Document page = page(name, VIEWER);
+		Set<String> ids = new HashSet<>();
+		page.select("[id]").forEach((element) -> assertThat(ids.add(element.id())).as(element.id()).isTrue());
+		for (String attribute : List.of("for", "aria-describedby", "aria-labelledby", "list")) {
+			page.select("[" + attribute + "]")
+				.forEach((element) -> assertThat(ids).contains(element.attr(attribute).split(" ")));
+		}
+		page.select("a[href^=#]").forEach((link) -> assertThat(ids).contains(link.attr("href").substring(1)));
+		// WCAG 2.2: 3.3.2 and 4.1.2, every control has a visible name
+		for (Element control : page.select("input:not([type=hidden]), select, textarea")) {
+			assertThat(page.select("label[for=" + control.id() + "], label:has(#" + control.id() + ")").text())
+				.isNotBlank();
+		}
+	}
+
+	@Test
+	void wrongFieldsSaySoInWordsAndMarkup() throws IOException {
+		Document page = page("register/site-form", VIEWER);
+		Element latitude = page.getElementById("latitude");
+		assertThat(latitude.attr("aria-invalid")).isEqualTo("true");
+		assertThat(latitude.val()).isEqualTo("144.98");
+		assertThat(page.getElementById("latitude-error").text()).contains("outside -90 to 90");
+		assertThat(page.select(".problem a[href=#latitude]")).hasSize(1);
+		assertThat(page.getElementById("longitude").hasAttr("aria-invalid")).isFalse();
+		assertThat(page.select("#soil option[selected]").attr("value")).isEqualTo("LOAM");
+	}
+
+	@Test
+	void navigationMarksThePageAndKnowsStrangers() throws IOException {
+		Document mine = page("register/sites", VIEWER);
+		assertThat(mine.select("nav [aria-current=page]").text()).isEqualTo("Sites");
+		assertThat(mine.select(".strip").text()).contains("invented");
+		Document stranger = page("climate/stations", new Viewer(null, "", false, false));
+		assertThat(stranger.select(".masthead nav").text()).isEqualTo("Stations Sign in");
+		assertThat(stranger.select(".strip")).isEmpty();
+		Document signedIn = page("climate/stations", new Viewer(UUID.randomUUID(), "Nora", false, false));
+		assertThat(signedIn.select(".masthead form[method=post][action=/sign-out] button").text())
+			.isEqualTo("Sign out");
+	}
+
+	@Test
+	void taskLinesCarryWordAndShape() throws IOException {
+		Document page = page("care/home", VIEWER);
+		for (Element task : page.select("li.task")) {
+			assertThat(task.select(".kind svg[aria-hidden=true] > *")).isNotEmpty();
+			assertThat(task.select(".kind span").text()).isNotBlank();
+		}
+		assertThat(page.select("li.task:has(.hatch-line) .kind").text()).isEqualTo("Hold off");
+		assertThat(page.select("li.task").first().select(".days").text()).isEqualTo("9 Nov – 24 Nov");
+	}
+
+	@Test
+	void explanationsNestAsDeepAsTheirSteps() throws IOException {
+		Document page = page("care/task", VIEWER);
+		assertThat(page.select(".why > details[open]")).hasSize(1);
+		assertThat(page.select(".why details details .why-leaf")).hasSize(3);
+		assertThat(page.select(".why .source").eachText()).contains("Source: daily record, 1995 to 2024");
+	}
+
+	@Test
+	void textIsEscaped() throws IOException {
+		Map<String, Object> model = PageSamples.all().get("error");
+		model.put("what", "<b onmouseover=alert(1)>no</b>");
+		assertThat(render("error", model, VIEWER)).doesNotContain("<b ").contains("&lt;b onmouseover");
+	}
+
+	private static Document page(String name, Viewer viewer) throws IOException {
+		return Jsoup.parse(render(name, PageSamples.all().get(name), viewer));
+	}
+
+	private static String render(String name, Map<String, Object> model, Viewer viewer) {
+		MockHttpServletRequest request = new MockHttpServletRequest();
+		request.setAttribute(DispatcherServlet.WEB_APPLICATION_CONTEXT_ATTRIBUTE, VIEWS.getApplicationContext());
+		MockHttpServletResponse response = new MockHttpServletResponse();
+		response.setCharacterEncoding("UTF-8");
+		model.put("viewer", viewer);
+		model.put("formats", new Formats(Samples.TODAY.getYear()));
+		try {
+			View view = VIEWS.resolveViewName(name, Locale.ENGLISH);
+			assertThat(view).isInstanceOf(ThymeleafView.class);
+			view.render(model, request, response);
+			return response.getContentAsString();
+		}
+		catch (Exception ex) {
+			throw new IllegalStateException("template %s: %s".formatted(name, ex.getMessage()), ex);
+		}
+	}
+
+	private static ThymeleafViewResolver views() {
+		ClassLoaderTemplateResolver templates = new ClassLoaderTemplateResolver();
+		templates.setPrefix("templates/");
+		templates.setSuffix(".html");
+		templates.setCharacterEncoding("UTF-8");
+		SpringTemplateEngine engine = new SpringTemplateEngine();
+		engine.setTemplateResolver(templates);
+		GenericWebApplicationContext context = new GenericWebApplicationContext(new MockServletContext());
+		context.refresh();
+		ThymeleafViewResolver views = new ThymeleafViewResolver();
+		views.setTemplateEngine(engine);
+		views.setCharacterEncoding("UTF-8");
+		views.setApplicationContext(context);
+		views.setServletContext(context.getServletContext());
+		return views;
+	}
+
+	private static void preview(String name, Document page) {
+		try {
+			Path folder = Files.createDirectories(Path.of("target", "preview"));
+			Files.copy(Path.of("src/main/resources/static/css/leafward.css"), folder.resolve("leafward.css"),
+					StandardCopyOption.REPLACE_EXISTING);
+			page.select("link[rel=stylesheet]").attr("href", "leafward.css");
+			page.outputSettings().prettyPrint(false);
+			Files.writeString(folder.resolve(name.replace('/', '-') + ".html"), page.outerHtml());
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+	}
+
+}
