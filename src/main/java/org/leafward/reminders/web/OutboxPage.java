@@ -41,6 +41,7 @@ class OutboxPage {
 		Viewer viewer = this.viewers.current();
 		ZoneId zone = zone(viewer);
 		MailPage mails = page(viewer, page);
+		model.addAttribute("section", "outbox");
 		model.addAttribute("mails", mails.mails().stream().map((mail) -> MailRow.of(mail, zone)).toList());
 		model.addAttribute("everybody", viewer.operator());
 		model.addAttribute("older", mails.more() ? page + 1 : null);
@@ -54,6 +55,7 @@ class OutboxPage {
 		Mail mail = this.outbox.find(identifier(id))
 			.filter((found) -> viewer.mayOpen(found.person().value()))
 			.orElseThrow(() -> new NotThere("this mail"));
+		model.addAttribute("section", "outbox");
 		model.addAttribute("mail", MailRow.of(mail, zone(viewer)));
 		return "reminders/mail";
 	}
