@@ -143,7 +143,7 @@ class BlendedPlaceTests {
 		SeasonMarker marker = at(45, 10, 200).on(SPRING, 2026).orElseThrow();
 		String text = text(marker.explanation());
 		assertThat(text).contains("Last spring freeze, 0 °C")
-			.contains("In 10 of 100 seasons it comes on or after this date.")
+			.contains("In 10 of 100 seasons that have it, it comes on or after this date.")
 			.contains("NCEI")
 			.contains("ICAO")
 			.contains("Hyndman and Fan")
