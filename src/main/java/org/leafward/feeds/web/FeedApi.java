@@ -11,7 +11,6 @@ import org.leafward.pages.Viewers;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -19,7 +18,6 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
-import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
 
 /** Feeds as JSON: make one, see which there are, revoke one. */
 @RestController
@@ -34,13 +32,13 @@ class FeedApi {
 
 	private final Viewers viewers;
 
-	private final String base;
+	private final FeedAddresses addresses;
 
-	FeedApi(Feeds feeds, Register register, Viewers viewers, @Value("${leafward.base-url:}") String base) {
+	FeedApi(Feeds feeds, Register register, Viewers viewers, FeedAddresses addresses) {
 		this.feeds = feeds;
 		this.register = register;
 		this.viewers = viewers;
-		this.base = base.strip().replaceFirst("/+$", "");
+		this.addresses = addresses;
 	}
 
 	/**
@@ -59,8 +57,7 @@ class FeedApi {
 	FeedAddress create(@PathVariable UUID site) {
 		Site found = mayOpen(site);
 		NewFeed made = this.feeds.createForSite(found.id(), found.owner());
-		String address = base() + made.path();
-		return new FeedAddress(made.id().value(), address, address.replaceFirst("^https?:", "webcal:"), NOTE);
+		return new FeedAddress(made.id().value(), this.addresses.address(made), this.addresses.webcal(made), NOTE);
 	}
 
 	@GetMapping("/api/v1/sites/{site}/feeds")
@@ -82,11 +79,6 @@ class FeedApi {
 		return this.register.find(new SiteId(site))
 			.filter((found) -> this.viewers.current().mayOpen(found.owner().value()))
 			.orElseThrow(() -> new NotThere("There is no site " + site));
-	}
-
-	private String base() {
-		return this.base.isEmpty() ? ServletUriComponentsBuilder.fromCurrentContextPath().build().toUriString()
-				: this.base;
 	}
 
 }

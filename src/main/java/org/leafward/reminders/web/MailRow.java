@@ -1,0 +1,50 @@
+package org.leafward.reminders.web;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.format.TextStyle;
+import java.util.Locale;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.leafward.reminders.Mail;
+import org.leafward.reminders.MailState;
+
+/**
+ * A mail as the pages show it.
+ *
+ * @param id identifier
+ * @param subject subject
+ * @param from the From line
+ * @param to name and address
+ * @param at when it was made, for machines
+ * @param atWords when it was made, in words
+ * @param state what became of it, in words
+ * @param reply what the mail server said
+ * @param messageId its Message-ID
+ * @param text its plain text
+ */
+record MailRow(UUID id, String subject, String from, String to, Instant at, String atWords, String state,
+		@Nullable String reply, String messageId, String text) {
+
+	private static final DateTimeFormatter WORDS = DateTimeFormatter.ofPattern("EEE d MMM yyyy, HH:mm", Locale.ENGLISH);
+
+	static MailRow of(Mail mail, ZoneId zone) {
+		String words = WORDS.format(mail.createdAt().atZone(zone)) + " ("
+				+ zone.getDisplayName(TextStyle.FULL, Locale.ENGLISH) + ")";
+		return new MailRow(mail.id(), mail.subject(), mail.sender(),
+				mail.recipientName() + " <" + mail.recipient() + ">", mail.createdAt(), words, words(mail.state()),
+				mail.serverReply(), mail.messageId(), mail.text());
+	}
+
+	static String words(MailState state) {
+		return switch (state) {
+			case WAITING -> "not taken yet, will be tried again";
+			case SENT -> "sent";
+			case KEPT -> "kept here, no mail server is set up";
+			case FAILED -> "refused by the mail server";
+			case DROPPED -> "not sent, no longer of use";
+		};
+	}
+
+}

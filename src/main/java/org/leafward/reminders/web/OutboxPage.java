@@ -1,0 +1,88 @@
+package org.leafward.reminders.web;
+
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.UUID;
+import org.leafward.accounts.People;
+import org.leafward.accounts.Person;
+import org.leafward.accounts.PersonId;
+import org.leafward.measure.NotThere;
+import org.leafward.pages.Viewer;
+import org.leafward.pages.Viewers;
+import org.leafward.reminders.Mail;
+import org.leafward.reminders.MailPage;
+import org.leafward.reminders.Outbox;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** The mails that were made, newest first, and each of them to read. */
+@Controller
+class OutboxPage {
+
+	private static final int SIZE = 25;
+
+	private final Outbox outbox;
+
+	private final Viewers viewers;
+
+	private final People people;
+
+	OutboxPage(Outbox outbox, Viewers viewers, People people) {
+		this.outbox = outbox;
+		this.viewers = viewers;
+		this.people = people;
+	}
+
+	@GetMapping("/outbox")
+	String list(@RequestParam(defaultValue = "0") int page, Model model) {
+		Viewer viewer = this.viewers.current();
+		ZoneId zone = zone(viewer);
+		MailPage mails = page(viewer, page);
+		model.addAttribute("mails", mails.mails().stream().map((mail) -> MailRow.of(mail, zone)).toList());
+		model.addAttribute("everybody", viewer.operator());
+		model.addAttribute("older", mails.more() ? page + 1 : null);
+		model.addAttribute("newer", (page > 0) ? page - 1 : null);
+		return "reminders/outbox";
+	}
+
+	@GetMapping("/outbox/{id}")
+	String mail(@PathVariable String id, Model model) {
+		Viewer viewer = this.viewers.current();
+		Mail mail = this.outbox.find(identifier(id))
+			.filter((found) -> viewer.mayOpen(found.person().value()))
+			.orElseThrow(() -> new NotThere("this mail"));
+		model.addAttribute("mail", MailRow.of(mail, zone(viewer)));
+		return "reminders/mail";
+	}
+
+	private MailPage page(Viewer viewer, int page) {
+		if (viewer.operator()) {
+			return this.outbox.all(page, SIZE);
+		}
+		UUID person = viewer.person();
+		if (person == null) {
+			throw new NotThere("an outbox");
+		}
+		return this.outbox.ofPerson(new PersonId(person), page, SIZE);
+	}
+
+	/** The zone to show times in; an operator has none of their own. */
+	private ZoneId zone(Viewer viewer) {
+		UUID person = viewer.person();
+		return (person != null) ? this.people.find(new PersonId(person)).map(Person::zone).orElse(ZoneOffset.UTC)
+				: ZoneOffset.UTC;
+	}
+
+	private static UUID identifier(String text) {
+		try {
+			return UUID.fromString(text);
+		}
+		catch (IllegalArgumentException ex) {
+			throw new NotThere("this mail");
+		}
+	}
+
+}

@@ -1,0 +1,60 @@
+package org.leafward.reminders;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.leafward.accounts.PersonId;
+import org.leafward.care.TaskId;
+import org.leafward.reminders.core.Changes;
+import org.leafward.reminders.core.DueTimes;
+import org.leafward.reminders.core.Wanted;
+import org.leafward.reminders.store.ReminderTable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** Reminder rows for tests, made by the table itself. */
+public final class RowFixture {
+
+	public static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
+
+	private RowFixture() {
+	}
+
+	public static Wanted wanted(String task, LocalDate day) {
+		return new Wanted(new TaskId(TaskFixture.id(task)), day, DueTimes.dueAt(day, ZONE),
+				DueTimes.expiresAt(day, ZONE));
+	}
+
+	public static UUID pending(JdbcClient database, PersonId person, String task, LocalDate day) {
+		new ReminderTable(database).apply(person,
+				new Changes(List.of(wanted(task, day)), Map.of(), List.of(), List.of()));
+		return row(database, task, day);
+	}
+
+	public static UUID row(JdbcClient database, String task, LocalDate day) {
+		return database.sql("select id from reminders.reminder where dedup_key = ?")
+			.param(wanted(task, day).dedupKey())
+			.query(UUID.class)
+			.single();
+	}
+
+	public static ReminderState state(JdbcClient database, UUID row) {
+		return database.sql("select state from reminders.reminder where id = ?")
+			.param(row)
+			.query(ReminderState.class)
+			.single();
+	}
+
+	/** Whatever a row needs to be in a state; the mail is left out. */
+	public static void put(JdbcClient database, UUID row, ReminderState state, Instant claimedUntil) {
+		boolean claimed = state == ReminderState.CLAIMED;
+		database.sql("update reminders.reminder set state = ?, claimed_by = ?, claimed_until = ? where id = ?")
+			.params(state.name(), claimed ? UUID.randomUUID() : null,
+					claimed ? claimedUntil.atOffset(ZoneOffset.UTC) : null, row)
+			.update();
+	}
+
+}

@@ -1,0 +1,180 @@
+package org.leafward.reminders.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.reminders.TaskFixture.ADA;
+
+import com.zaxxer.hikari.HikariDataSource;
+import java.sql.Connection;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.leafward.accounts.PersonId;
+import org.leafward.reminders.ReminderState;
+import org.leafward.reminders.RowFixture;
+import org.leafward.reminders.TaskFixture;
+import org.leafward.support.TestDatabase;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.SingleConnectionDataSource;
+
+class ClaimTableTests {
+
+	private static final LocalDate DAY = LocalDate.parse("2026-11-12");
+
+	private static final Instant DUE = Instant.parse("2026-11-12T06:00:00Z");
+
+	private static final Instant UNTIL = DUE.plus(Duration.ofMinutes(10));
+
+	private static final PersonId BEN = new PersonId(TaskFixture.id("ben"));
+
+	private static final UUID TOKEN = TaskFixture.id("token");
+
+	private HikariDataSource source;
+
+	private JdbcClient database;
+
+	private ClaimTable table;
+
+	@BeforeEach
+	void freshDatabase() {
+		this.source = TestDatabase.fresh();
+		this.database = JdbcClient.create(this.source);
+		this.table = new ClaimTable(this.database);
+	}
+
+	@AfterEach
+	void close() {
+		this.source.close();
+	}
+
+	private UUID pending(PersonId person, String task) {
+		return RowFixture.pending(this.database, person, task, DAY);
+	}
+
+	private List<UUID> claim(Instant now) {
+		return this.table.claim(now, UNTIL, TOKEN, 50).stream().map(Claimed::id).toList();
+	}
+
+	@Test
+	void takesARowFromTheInstantItIsDue() {
+		UUID row = pending(ADA, "one");
+		assertThat(claim(DUE.minusMillis(1))).isEmpty();
+		assertThat(claim(DUE)).containsExactly(row);
+		assertThat(RowFixture.state(this.database, row)).isEqualTo(ReminderState.CLAIMED);
+	}
+
+	@Test
+	void takesARowOnce() {
+		pending(ADA, "one");
+		assertThat(claim(DUE)).hasSize(1);
+		assertThat(claim(DUE)).isEmpty();
+	}
+
+	@ParameterizedTest
+	@EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "PENDING")
+	void takesPendingRowsOnly(ReminderState state) {
+		RowFixture.put(this.database, pending(ADA, "one"), state, UNTIL);
+		assertThat(claim(DUE)).isEmpty();
+	}
+
+	@Test
+	void takesAllDueRowsOfOnePersonAndNoOthers() {
+		List<UUID> ada = List.of(pending(ADA, "a1"), pending(ADA, "a2"), pending(ADA, "a3"));
+		List<UUID> ben = List.of(pending(BEN, "b1"), pending(BEN, "b2"));
+		List<List<UUID>> claims = List.of(claim(DUE), claim(DUE), claim(DUE));
+		assertThat(claims.get(2)).isEmpty();
+		assertThat(claims.subList(0, 2)).anySatisfy((rows) -> assertThat(rows).hasSameElementsAs(ada))
+			.anySatisfy((rows) -> assertThat(rows).hasSameElementsAs(ben));
+	}
+
+	@Test
+	void takesNoMoreThanAsked() {
+		List.of("a", "b", "c").forEach((task) -> pending(ADA, task));
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, 2)).hasSize(2);
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, 2)).hasSize(1);
+	}
+
+	@Test
+	void tellsWhatTheSenderNeeds() {
+		UUID row = pending(ADA, "one");
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, 50)).containsExactly(new Claimed(row, ADA,
+				RowFixture.wanted("one", DAY).task(), DAY, RowFixture.wanted("one", DAY).expiresAt(), 1, null));
+	}
+
+	/**
+	 * PostgreSQL's SKIP LOCKED, seen from a second connection while the first is open.
+	 */
+	@Test
+	void doesNotShareOutAPersonsRowsBetweenTwoNodes() throws Exception {
+		pending(ADA, "a1");
+		pending(ADA, "a2");
+		pending(BEN, "b1");
+		try (Connection open = this.source.getConnection()) {
+			open.setAutoCommit(false);
+			ClaimTable first = new ClaimTable(JdbcClient.create(new SingleConnectionDataSource(open, true)));
+			PersonId taken = first.claim(DUE, UNTIL, UUID.randomUUID(), 50).get(0).person();
+			List<Claimed> others = this.table.claim(DUE, UNTIL, TOKEN, 50);
+			assertThat(others).isNotEmpty().extracting(Claimed::person).doesNotContain(taken);
+			assertThat(this.table.claim(DUE, UNTIL, TOKEN, 50)).isEmpty();
+			open.commit();
+		}
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, 50)).isEmpty();
+	}
+
+	@Test
+	void finishesUnderItsTokenOnly() {
+		UUID row = pending(ADA, "one");
+		claim(DUE);
+		assertThat(this.table.finish(UUID.randomUUID(), List.of(row), ReminderState.SENT, null)).isZero();
+		assertThat(RowFixture.state(this.database, row)).isEqualTo(ReminderState.CLAIMED);
+		assertThat(this.table.finish(TOKEN, List.of(row), ReminderState.SENT, null)).isOne();
+		assertThat(this.table.finish(TOKEN, List.of(row), ReminderState.FAILED, "late")).isZero();
+		assertThat(RowFixture.state(this.database, row)).isEqualTo(ReminderState.SENT);
+	}
+
+	@Test
+	void putsARowBackForALaterTry() {
+		UUID row = pending(ADA, "one");
+		claim(DUE);
+		Instant next = DUE.plus(Duration.ofMinutes(5));
+		assertThat(this.table.retry(UUID.randomUUID(), row, next, "not mine")).isZero();
+		assertThat(this.table.retry(TOKEN, row, next, "451")).isOne();
+		assertThat(claim(next.minusMillis(1))).isEmpty();
+		assertThat(this.table.claim(next, UNTIL, TOKEN, 50)).singleElement()
+			.extracting(Claimed::id, Claimed::attempts)
+			.containsExactly(row, 2);
+	}
+
+	@Test
+	void writesTheMailOnRowsUnderItsTokenOnly() {
+		UUID row = pending(ADA, "one");
+		UUID mail = MailTableTests.save(this.database, ADA, "mail", DUE);
+		claim(DUE);
+		assertThat(this.table.attach(UUID.randomUUID(), List.of(row), mail)).isZero();
+		assertThat(this.table.attach(TOKEN, List.of(row), mail)).isOne();
+	}
+
+	@Test
+	void takesBackClaimsThatHaveEnded() {
+		UUID row = pending(ADA, "one");
+		claim(DUE);
+		assertThat(this.table.reap(UNTIL)).isZero();
+		assertThat(this.table.reap(UNTIL.plusMillis(1))).isOne();
+		assertThat(RowFixture.state(this.database, row)).isEqualTo(ReminderState.PENDING);
+		assertThat(this.table.finish(TOKEN, List.of(row), ReminderState.SENT, null)).isZero();
+	}
+
+	@ParameterizedTest
+	@EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "CLAIMED")
+	void takesBackClaimedRowsOnly(ReminderState state) {
+		RowFixture.put(this.database, pending(ADA, "one"), state, UNTIL);
+		assertThat(this.table.reap(UNTIL.plus(Duration.ofDays(1)))).isZero();
+	}
+
+}

@@ -1,0 +1,122 @@
+package org.leafward.reminders.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.reminders.TaskFixture.ADA;
+
+import com.zaxxer.hikari.HikariDataSource;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.leafward.accounts.PersonId;
+import org.leafward.reminders.Mail;
+import org.leafward.reminders.MailState;
+import org.leafward.reminders.ReminderState;
+import org.leafward.reminders.RowFixture;
+import org.leafward.reminders.TaskFixture;
+import org.leafward.support.TestDatabase;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+class MailTableTests {
+
+	private static final Instant MADE = Instant.parse("2026-11-12T06:00:00Z");
+
+	private static final PersonId BEN = new PersonId(TaskFixture.id("ben"));
+
+	private HikariDataSource source;
+
+	private JdbcClient database;
+
+	private MailTable table;
+
+	static UUID save(JdbcClient database, PersonId person, String name, Instant made) {
+		new MailTable(database).save(mail(person, name, made, "words"));
+		return TaskFixture.id(name);
+	}
+
+	private static Mail mail(PersonId person, String name, Instant made, String text) {
+		return new Mail(TaskFixture.id(name), person, "Leafward <a@b>", "ada@example.org", "Ada", "subject", text,
+				"<p>words</p>", "<%s@b>".formatted(name), MailState.WAITING, made, null, null);
+	}
+
+	@BeforeEach
+	void freshDatabase() {
+		this.source = TestDatabase.fresh();
+		this.database = JdbcClient.create(this.source);
+		this.table = new MailTable(this.database);
+	}
+
+	@AfterEach
+	void close() {
+		this.source.close();
+	}
+
+	@Test
+	void givesBackWhatWasSaved() {
+		Mail mail = mail(ADA, "one", MADE, "words");
+		this.table.save(mail);
+		assertThat(this.table.find(mail.id())).contains(mail);
+		assertThat(this.table.find(UUID.randomUUID())).isEmpty();
+	}
+
+	@Test
+	void keepsMessageIdAndTimeWhenSavedAgain() {
+		save(this.database, ADA, "one", MADE);
+		Mail again = new Mail(TaskFixture.id("one"), ADA, "Leafward <a@b>", "new@example.org", "Ada", "new", "new",
+				"new", "<new@b>", MailState.WAITING, MADE.plusSeconds(60), null, null);
+		this.table.save(again);
+		assertThat(this.table.find(again.id())).get()
+			.extracting(Mail::messageId, Mail::createdAt, Mail::text, Mail::recipient)
+			.containsExactly("<one@b>", MADE, "new", "new@example.org");
+	}
+
+	@ParameterizedTest
+	@EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "WAITING")
+	void leavesAMailThatNoLongerWaits(MailState state) {
+		UUID id = save(this.database, ADA, "one", MADE);
+		this.table.record(id, state, MADE, "reply");
+		this.table.save(mail(ADA, "one", MADE, "other words"));
+		this.table.record(id, MailState.WAITING, null, null);
+		this.table.dropUnwanted(ADA);
+		assertThat(this.table.find(id)).get()
+			.extracting(Mail::state, Mail::text, Mail::sentAt, Mail::serverReply)
+			.containsExactly(state, "words", MADE, "reply");
+	}
+
+	@ParameterizedTest
+	@EnumSource(ReminderState.class)
+	void dropsAMailThatNoRowWaitsFor(ReminderState state) {
+		UUID id = save(this.database, ADA, "one", MADE);
+		UUID row = RowFixture.pending(this.database, ADA, "task", LocalDate.parse("2026-11-12"));
+		this.database.sql("update reminders.reminder set mail_id = ?").param(id).update();
+		RowFixture.put(this.database, row, state, MADE);
+		this.table.dropUnwanted(BEN);
+		assertThat(this.table.find(id).orElseThrow().state()).isEqualTo(MailState.WAITING);
+		this.table.dropUnwanted(ADA);
+		boolean awaited = Set.of(ReminderState.PENDING, ReminderState.CLAIMED).contains(state);
+		assertThat(this.table.find(id).orElseThrow().state())
+			.isEqualTo(awaited ? MailState.WAITING : MailState.DROPPED);
+	}
+
+	@Test
+	void listsNewestFirstPageByPage() {
+		UUID first = save(this.database, ADA, "1", MADE);
+		UUID second = save(this.database, BEN, "2", MADE.plusSeconds(1));
+		UUID third = save(this.database, ADA, "3", MADE.plusSeconds(2));
+		assertThat(ids(this.table.newest(null, 0, 2))).containsExactly(third, second);
+		assertThat(ids(this.table.newest(null, 2, 2))).containsExactly(first);
+		assertThat(ids(this.table.newest(ADA, 0, 10))).containsExactly(third, first);
+		assertThat(ids(this.table.newest(ADA, 1, 10))).containsExactly(first);
+	}
+
+	private static List<UUID> ids(List<Mail> mails) {
+		return mails.stream().map(Mail::id).toList();
+	}
+
+}
