@@ -3,8 +3,10 @@ package org.leafward.feeds;
 import com.zaxxer.hikari.HikariDataSource;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -13,6 +15,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.leafward.accounts.People;
+import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
@@ -66,7 +69,7 @@ class FeedDocumentsTests {
 			new FeedBuilder(this.tasks, this.register, this.people, "https://leafward.example"), this.transaction,
 			this.clock);
 
-	private final Feeds feeds = new Feeds(this.table, this.documents, this.register, this.clock);
+	private final Feeds feeds = new Feeds(this.table, this.documents, this.register, this.people, this.clock);
 
 	private final SiteId site = new SiteId(UUID.randomUUID());
 
@@ -85,6 +88,8 @@ class FeedDocumentsTests {
 	@BeforeEach
 	void clean() {
 		this.database.sql("delete from feeds.feed").update();
+		given(this.people.find(this.person))
+			.willReturn(Optional.of(new Person(this.person, "Ada", "ada@example.org", ZoneId.of("Europe/London"))));
 	}
 
 	@Test
@@ -278,6 +283,12 @@ class FeedDocumentsTests {
 		this.feeds.revoke(first, this.person);
 		this.feeds.createForSite(this.site, this.person);
 		assertThat(this.feeds.list(this.person)).hasSize(51);
+	}
+
+	@Test
+	void nobodyGetsAFeedOfAnUnknownPerson() {
+		assertThatExceptionOfType(NotThere.class)
+			.isThrownBy(() -> this.feeds.createForPerson(new PersonId(UUID.randomUUID()), this.person));
 	}
 
 	@Test
