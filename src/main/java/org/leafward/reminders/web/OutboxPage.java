@@ -43,8 +43,9 @@ class OutboxPage {
 		MailPage mails = page(viewer, page);
 		model.addAttribute("mails", mails.mails().stream().map((mail) -> MailRow.of(mail, zone)).toList());
 		model.addAttribute("everybody", viewer.operator());
-		model.addAttribute("older", mails.more() ? page + 1 : null);
-		model.addAttribute("newer", (page > 0) ? page - 1 : null);
+		model.addAttribute("page", page);
+		model.addAttribute("hasNext", mails.more());
+		model.addAttribute("section", "outbox");
 		return "reminders/outbox";
 	}
 
@@ -54,6 +55,7 @@ class OutboxPage {
 		Mail mail = this.outbox.find(identifier(id))
 			.filter((found) -> viewer.mayOpen(found.person().value()))
 			.orElseThrow(() -> new NotThere("this mail"));
+		model.addAttribute("section", "outbox");
 		model.addAttribute("mail", MailRow.of(mail, zone(viewer)));
 		return "reminders/mail";
 	}
