@@ -13,7 +13,9 @@ import org.leafward.pages.FreezeCurve.Chance;
 /** Draws a {@link FreezeCurve}. Lengths are px, dates percent of the width. */
 final class FreezeCurveDrawing {
 
-	private static final int PLOT = 210;
+	private static final int PLOT = 230;
+
+	private static final int HEAD = 20;
 
 	/** Share of the axis that the labels of a curve's points need on a phone. */
 	private static final double LABEL = 0.29;
@@ -55,8 +57,8 @@ final class FreezeCurveDrawing {
 	}
 
 	String draw() {
-		double head = Pictures.dateLines(new Svg(), this.axis, this.curve.lines(), "site", new Lanes(), 0);
-		double top = head + 2 * Pictures.LINE + 8;
+		double labels = Pictures.dateLines(new Svg(), this.axis, this.curve.lines(), "site", 0, 0);
+		double top = HEAD + labels + 24;
 		double bottom = top + PLOT;
 		String id = this.curve.id();
 		Svg svg = new Svg();
@@ -65,13 +67,16 @@ final class FreezeCurveDrawing {
 		svg.element("title", "Chance of a minimum at or below %s".formatted(this.curve.threshold()), "id",
 				id + "-title");
 		svg.element("desc", description(), "id", id + "-desc");
-		svg.element("text", "Spring: chance that it still comes", "class", "small", "x", "0", "y", head + 13);
-		svg.element("text", "Fall: chance that it has come", "class", "small", "x", "100%", "y",
-				head + 13 + Pictures.LINE, "text-anchor", "end");
+		if (!this.curve.spring().isEmpty()) {
+			svg.element("text", "Spring: still to come", "class", "small", "x", "0", "y", 13);
+		}
+		if (!this.curve.fall().isEmpty()) {
+			svg.element("text", "Fall: has come already", "class", "small", "x", "100%", "y", 13, "text-anchor", "end");
+		}
 		chances(svg, top);
 		Pictures.months(svg, this.axis, bottom + 14, top, bottom + 4);
 		svg.empty("line", "class", "axis-line", "x1", "0", "x2", "100%", "y1", bottom, "y2", bottom);
-		Pictures.dateLines(svg, this.axis, this.curve.lines(), "site", new Lanes(), bottom);
+		Pictures.dateLines(svg, this.axis, this.curve.lines(), "site", HEAD, bottom);
 		paths(svg, top);
 		points(svg, this.curve.spring(), top, "point spring", false, false);
 		points(svg, this.curve.fall(), top, "point fall", !this.fallOutside, this.fallOutside);
@@ -117,23 +122,24 @@ final class FreezeCurveDrawing {
 			}
 			String x = Pictures.percent(this.axis.start(date));
 			double y = y(percent, top);
-			double base = below ? y + 8 : y - 9;
+			double base = below ? y + 1 : y - 9;
 			String anchor = leftward ? "end" : null;
 			int away = leftward ? -9 : 9;
 			svg.open("g", "class", css);
 			svg.empty("circle", "class", "curve-point", "cx", x, "cy", y, "r", 3.5);
 			svg.element("text", new Formats(date.getYear()).dayOfYear(date), "class", "point-date", "x", x, "dx", away,
 					"y", base, "text-anchor", anchor);
-			svg.element("text", (percent == 50) ? "every other year" : "1 year in 10", "class", "point-word", "x", x,
-					"dx", away, "y", base + 14, "text-anchor", anchor);
+			svg.element("text", (percent == 50) ? "half of years" : "1 year in 10", "class", "point-word", "x", x, "dx",
+					away, "y", base + 14, "text-anchor", anchor);
 			svg.close();
 		}
 	}
 
 	private String description() {
 		StringBuilder text = new StringBuilder();
-		sentence(text, "In spring, the last such day falls on or after %s in every other year%s.", this.curve.spring());
-		sentence(text, "In fall, the first such day falls on or before %s in every other year%s.", this.curve.fall());
+		sentence(text, "In spring, the last such day falls on or after %s in half of the years%s.",
+				this.curve.spring());
+		sentence(text, "In fall, the first such day falls on or before %s in half of the years%s.", this.curve.fall());
 		return text.append("The table below has the dates.").toString();
 	}
 

@@ -5,7 +5,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /** What the pictures have in common: patterns, months, labelled dates. */
 final class Pictures {
@@ -64,20 +63,25 @@ final class Pictures {
 
 	/**
 	 * Labelled upright lines, their labels stacked where they would touch.
+	 * @param top where the labels begin, px
+	 * @param bottom where the lines end, px
 	 * @return height that the labels take, px
 	 */
-	static double dateLines(Svg svg, DateAxis axis, List<DateLine> dates, String css, Lanes lanes, double bottom) {
-		List<DateLine> shown = dates.stream().filter((line) -> axis.contains(line.date())).collect(Collectors.toList());
-		for (DateLine line : shown) {
+	static double dateLines(Svg svg, DateAxis axis, List<DateLine> dates, String css, double top, double bottom) {
+		Lanes lanes = new Lanes();
+		for (DateLine line : dates) {
+			if (!axis.contains(line.date())) {
+				continue;
+			}
 			String words = line.label() + " " + new Formats(line.date().getYear()).dayOfYear(line.date());
 			double x = axis.start(line.date());
 			double width = Lanes.width(words);
 			boolean leftward = x + width > 100 && x - width >= 0;
 			int lane = leftward ? lanes.place(x - width, x) : lanes.place(x, x + width);
-			double top = lane * LINE;
+			double y = top + lane * LINE;
 			svg.open("g", "class", "date-line");
-			svg.empty("line", "class", css + "-line", "x1", percent(x), "x2", percent(x), "y1", top + 2, "y2", bottom);
-			svg.element("text", words, "class", css + "-label", "x", percent(x), "dx", leftward ? -4 : 4, "y", top + 12,
+			svg.empty("line", "class", css + "-line", "x1", percent(x), "x2", percent(x), "y1", y + 2, "y2", bottom);
+			svg.element("text", words, "class", css + "-label", "x", percent(x), "dx", leftward ? -4 : 4, "y", y + 12,
 					"text-anchor", leftward ? "end" : null);
 			svg.close();
 		}

@@ -1,7 +1,8 @@
 package org.leafward.pages;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -25,6 +26,9 @@ final class YearStripDrawing {
 	private static final int SHOWN_DAYS = 4;
 
 	private static final int LONGEST = 40;
+
+	/** Alike spans less far apart than this share a label, percent. */
+	private static final int NEAR = 15;
 
 	private final YearStrip strip;
 
@@ -71,9 +75,8 @@ final class YearStripDrawing {
 	}
 
 	private double dates(Svg svg, List<DateLine> today, double bottom) {
-		Lanes lanes = new Lanes();
-		Pictures.dateLines(svg, this.axis, today, "today", lanes, bottom);
-		return Pictures.dateLines(svg, this.axis, this.strip.markers(), "marker", lanes, bottom);
+		double head = Pictures.dateLines(svg, this.axis, today, "today", 0, bottom);
+		return head + Pictures.dateLines(svg, this.axis, this.strip.markers(), "marker", head, bottom);
 	}
 
 	private String description() {
@@ -83,15 +86,9 @@ final class YearStripDrawing {
 	}
 
 	private PlacedRow place(Row row) {
-		Map<String, List<Span>> alike = new LinkedHashMap<>();
-		for (Span span : row.spans()) {
-			if (!span.to().isBefore(this.axis.from()) && !span.from().isAfter(this.axis.to())) {
-				alike.computeIfAbsent(span.mark() + " " + span.label(), (key) -> new ArrayList<>()).add(span);
-			}
-		}
 		Lanes lanes = new Lanes();
 		List<PlacedSpan> spans = new ArrayList<>();
-		for (List<Span> group : alike.values()) {
+		for (List<Span> group : alike(row)) {
 			double start = group.stream().mapToDouble(this::start).min().orElse(0);
 			double end = group.stream().mapToDouble(this::end).max().orElse(100);
 			double width = Lanes.width(cut(group.get(0).label()));
@@ -103,6 +100,29 @@ final class YearStripDrawing {
 			}
 		}
 		return new PlacedRow(row, spans, ROW_HEAD + lanes.count() * LANE + ROW_FOOT);
+	}
+
+	/**
+	 * Spans on the axis by first day, those of one kind and label that are near together.
+	 */
+	private List<List<Span>> alike(Row row) {
+		List<List<Span>> groups = new ArrayList<>();
+		Map<String, List<Span>> last = new HashMap<>();
+		row.spans()
+			.stream()
+			.filter((span) -> !span.to().isBefore(this.axis.from()) && !span.from().isAfter(this.axis.to()))
+			.sorted(Comparator.comparing(Span::from))
+			.forEach((span) -> {
+				String key = span.mark() + " " + span.label();
+				List<Span> group = last.get(key);
+				if (group == null || start(span) - end(group.get(group.size() - 1)) > NEAR) {
+					group = new ArrayList<>();
+					groups.add(group);
+					last.put(key, group);
+				}
+				group.add(span);
+			});
+		return groups;
 	}
 
 	private double start(Span span) {

@@ -25,9 +25,10 @@ final class ConcernReader {
 	}
 
 	Concern read(ConcernDraft draft, String path) {
-		if (draft.groups() == null && draft.species() == null && draft.traits() == null) {
+		if (draft.groups() == null && draft.species() == null && draft.traits() == null
+				&& !Boolean.TRUE.equals(draft.wintersIndoors()) && !Boolean.TRUE.equals(draft.saltExposed())) {
 			this.complaints.add(path, "the rule doesn't say which plants it concerns",
-					"add at least one of: groups, species, traits");
+					"add at least one of: groups, species, traits, winters-indoors: true, salt-exposed: true");
 		}
 		return new Concern(names(draft.groups(), path + "/groups", this.known.groups(), "plant group"),
 				species(draft.species(), path + "/species"),

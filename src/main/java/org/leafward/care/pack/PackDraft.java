@@ -12,7 +12,7 @@ record PackDraft(String pack, int version, String title, String region, List<Rul
 	/** A rule as written. */
 	record RuleDraft(String id, String kind, String title, ConcernDraft concerns, @Nullable AnchorDraft from,
 			@Nullable AnchorDraft to, @Nullable Integer everyDays, @Nullable Integer shortestDays,
-			@Nullable RampDraft ramp, WordsDraft text, List<SourceDraft> sources) {
+			@Nullable Boolean untilPlanted, @Nullable RampDraft ramp, WordsDraft text, List<SourceDraft> sources) {
 	}
 
 	/** The plantings as written. */

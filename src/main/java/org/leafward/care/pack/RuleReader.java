@@ -68,7 +68,7 @@ final class RuleReader {
 			return null;
 		}
 		return new Span(from, to, Objects.requireNonNullElse(draft.everyDays(), 0),
-				Objects.requireNonNullElse(draft.shortestDays(), 1));
+				Objects.requireNonNullElse(draft.shortestDays(), 1), Boolean.TRUE.equals(draft.untilPlanted()));
 	}
 
 	private @Nullable Anchor end(@Nullable AnchorDraft draft, String path, String name) {
@@ -93,9 +93,8 @@ final class RuleReader {
 					"write 'from' when it begins on the anchor, or 'to' when it ends there, but not both");
 			return null;
 		}
-		if (draft.everyDays() != null || draft.shortestDays() != null) {
-			this.complaints.add(path + ((draft.everyDays() != null) ? "/every-days" : "/shortest-days"),
-					"a ramp neither repeats nor shrinks", "remove it");
+		for (String entry : spanEntries(draft)) {
+			this.complaints.add(path + "/" + entry, "a ramp takes no '%s'".formatted(entry), "remove it");
 			sound = false;
 		}
 		Anchor anchor = this.anchors.read(written, path + ((draft.to() != null) ? "/to" : "/from"));
@@ -114,6 +113,20 @@ final class RuleReader {
 			.map((step) -> new RampStep(step.days(), step.place(), step.hours(), step.text()))
 			.toList();
 		return sound ? new Ramp(anchor, draft.to() != null, steps) : null;
+	}
+
+	private static List<String> spanEntries(RuleDraft draft) {
+		List<String> entries = new ArrayList<>();
+		if (draft.everyDays() != null) {
+			entries.add("every-days");
+		}
+		if (draft.shortestDays() != null) {
+			entries.add("shortest-days");
+		}
+		if (draft.untilPlanted() != null) {
+			entries.add("until-planted");
+		}
+		return entries;
 	}
 
 	private List<Source> sources(List<SourceDraft> drafts, String path) {

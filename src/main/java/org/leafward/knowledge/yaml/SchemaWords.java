@@ -63,12 +63,15 @@ record SchemaWords(YamlDocument document, JsonNode schema) {
 
 	private Problem unknown(String path, Error error) {
 		String name = String.valueOf(error.getProperty());
+		String key = path + "/" + name.replace("~", "~0").replace("/", "~1");
+		if (name.contains(" ")) {
+			return this.document.keyProblem(key, "'%s' is read as the name of an entry".formatted(cut(name)),
+					"put the whole text in quotes; a comma or a colon in it has split it");
+		}
 		List<String> known = new ArrayList<>(around(error).path("properties").propertyNames());
 		String closest = known.stream().filter((candidate) -> close(candidate, name)).findFirst().orElse("");
-		return this.document.keyProblem(path + "/" + name.replace("~", "~0").replace("/", "~1"),
-				"'%s' is not known here".formatted(name),
-				closest.isEmpty() ? "write one of: " + String.join(", ", known)
-						: "write '%s' if that is meant".formatted(closest));
+		return this.document.keyProblem(key, "'%s' is not known here".formatted(name), closest.isEmpty()
+				? "write one of: " + String.join(", ", known) : "write '%s' if that is meant".formatted(closest));
 	}
 
 	/** The schema that the violated keyword belongs to. */
@@ -103,7 +106,10 @@ record SchemaWords(YamlDocument document, JsonNode schema) {
 	}
 
 	private static String text(JsonNode node) {
-		String text = node.isValueNode() ? node.asString("") : node.toString();
+		return cut(node.isValueNode() ? node.asString("") : node.toString());
+	}
+
+	private static String cut(String text) {
 		return (text.length() <= 60) ? text : text.substring(0, 57) + "...";
 	}
 

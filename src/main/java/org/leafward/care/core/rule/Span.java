@@ -1,5 +1,8 @@
 package org.leafward.care.core.rule;
 
+import java.time.LocalDate;
+import org.leafward.measure.DayWindow;
+
 /**
  * A window between two anchors.
  *
@@ -9,8 +12,10 @@ package org.leafward.care.core.rule;
  * @param everyDays 0 for a single window, else the length of the repeats in days, 1 to
  * 366: the window is cut into consecutive windows of this length, the last may be shorter
  * @param shortestDays a whole window of fewer days is dropped, 1 or more
+ * @param untilPlanted whether the window is about planting, and so dropped when the
+ * planting date lies before its first day
  */
-public record Span(Anchor from, Anchor to, int everyDays, int shortestDays) implements Timing {
+public record Span(Anchor from, Anchor to, int everyDays, int shortestDays, boolean untilPlanted) implements Timing {
 
 	public Span {
 		if (everyDays < 0 || everyDays > 366 || shortestDays < 1 || shortestDays > 366) {
@@ -19,8 +24,29 @@ public record Span(Anchor from, Anchor to, int everyDays, int shortestDays) impl
 		}
 	}
 
+	/**
+	 * A window that is not about planting.
+	 * @param from first day
+	 * @param to last day
+	 * @param everyDays 0 for a single window, else the length of the repeats
+	 * @param shortestDays a whole window of fewer days is dropped
+	 */
+	public Span(Anchor from, Anchor to, int everyDays, int shortestDays) {
+		this(from, to, everyDays, shortestDays, false);
+	}
+
 	public boolean repeats() {
 		return this.everyDays > 0;
+	}
+
+	/**
+	 * Whether a dated window is kept.
+	 * @param window the whole window, before it is cut into repeats
+	 * @param plantedOn the planting date
+	 * @return false when it is too short, or about planting what already stands
+	 */
+	public boolean keeps(DayWindow window, LocalDate plantedOn) {
+		return window.days() >= this.shortestDays && !(this.untilPlanted && plantedOn.isBefore(window.from()));
 	}
 
 	@Override

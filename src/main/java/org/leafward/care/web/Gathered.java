@@ -1,0 +1,52 @@
+package org.leafward.care.web;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.leafward.care.CareTask;
+import org.leafward.care.TaskState;
+import org.leafward.measure.DayWindow;
+import org.leafward.pages.TaskLine;
+import org.leafward.register.SiteId;
+
+/**
+ * The same work on the same days at the same site is one line for the reader, however
+ * many plantings it is for. The line leads to the task of the first planting.
+ */
+final class Gathered {
+
+	/** Plantings that are still named one by one. */
+	private static final int MOST_NAMED = 3;
+
+	private Gathered() {
+	}
+
+	private record Key(String rule, String title, DayWindow window, SiteId site, TaskState state) {
+	}
+
+	static List<TaskLine> lines(List<CareTask> tasks) {
+		Map<Key, List<CareTask>> groups = new LinkedHashMap<>();
+		for (CareTask task : tasks) {
+			groups
+				.computeIfAbsent(new Key(task.rule(), task.text().title(), task.window(), task.site(), task.state()),
+						(key) -> new ArrayList<>())
+				.add(task);
+		}
+		return groups.values().stream().map(Gathered::line).toList();
+	}
+
+	private static TaskLine line(List<CareTask> group) {
+		TaskLine first = Lines.line(group.get(0));
+		if (group.size() == 1) {
+			return first;
+		}
+		List<String> names = group.stream().map(CareTask::plant).sorted().toList();
+		String plants = (names.size() <= MOST_NAMED) ? String.join("; ", names)
+				: String.join("; ", names.subList(0, MOST_NAMED - 1))
+						+ "; and %d more plantings".formatted(names.size() - MOST_NAMED + 1);
+		return new TaskLine(first.mark(), first.title(), plants, first.site(), first.from(), first.to(), first.href(),
+				first.note());
+	}
+
+}

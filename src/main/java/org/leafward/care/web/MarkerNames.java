@@ -1,0 +1,35 @@
+package org.leafward.care.web;
+
+import java.util.Locale;
+import org.leafward.climate.MarkerKey;
+import org.leafward.climate.MarkerKind;
+
+/** Names of season markers for readers. */
+final class MarkerNames {
+
+	private MarkerNames() {
+	}
+
+	/** Whether a marker is worth a line in the year strip, which has room for few. */
+	static boolean inStrip(MarkerKey key) {
+		return key.threshold() == null || "32F".equals(key.threshold().code());
+	}
+
+	static String brief(MarkerKey key) {
+		return switch (key.kind()) {
+			case LAST_SPRING_FREEZE -> "last freeze";
+			case FIRST_FALL_FREEZE -> "first freeze";
+			case NIGHTS_WARM_TO -> "warm nights";
+			case NIGHTS_COOL_TO -> "cool nights";
+			case GROUND_FREEZE -> "ground freezes";
+			case GROUND_THAW -> "ground thaws";
+		};
+	}
+
+	static String full(MarkerKey key) {
+		MarkerKind kind = key.kind();
+		String name = kind.code().substring(0, 1).toUpperCase(Locale.ROOT) + kind.code().substring(1).replace('-', ' ');
+		return name + ((key.threshold() != null) ? " " + key.threshold().words() : "");
+	}
+
+}

@@ -1,0 +1,178 @@
+package org.leafward.care.web;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Predicate;
+import org.leafward.care.CareTask;
+import org.leafward.care.TaskCalendar;
+import org.leafward.care.TaskState;
+import org.leafward.care.Undated;
+import org.leafward.measure.DayWindow;
+import org.leafward.measure.Explanation;
+import org.leafward.measure.NotThere;
+import org.leafward.measure.Season;
+import org.leafward.pages.DateLine;
+import org.leafward.pages.TaskLine;
+import org.leafward.pages.Viewers;
+import org.leafward.pages.YearStrip;
+import org.leafward.plants.Catalogue;
+import org.leafward.plants.Species;
+import org.leafward.register.Planting;
+import org.leafward.register.PlantingId;
+import org.leafward.register.Register;
+import org.leafward.register.Site;
+import org.leafward.register.SiteId;
+import org.leafward.register.SiteMarkers;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+
+/**
+ * A site: its year as a strip, what comes next, what grows there, and its season markers.
+ */
+@Controller
+class SitePage {
+
+	private static final int NEXT = 8;
+
+	private final TaskCalendar calendar;
+
+	private final Register register;
+
+	private final SiteMarkers markers;
+
+	private final Catalogue catalogue;
+
+	private final Viewers viewers;
+
+	private final Clock clock;
+
+	SitePage(TaskCalendar calendar, Register register, SiteMarkers markers, Catalogue catalogue, Viewers viewers,
+			Clock clock) {
+		this.calendar = calendar;
+		this.register = register;
+		this.markers = markers;
+		this.catalogue = catalogue;
+		this.viewers = viewers;
+		this.clock = clock;
+	}
+
+	/**
+	 * A planting in the list of the site.
+	 *
+	 * @param count how many plants, in words
+	 * @param label what its people call it
+	 * @param commonName common name of the species
+	 * @param botanicalName botanical name
+	 * @param more where and since when
+	 */
+	record Listed(String count, String label, String commonName, String botanicalName, String more) {
+	}
+
+	@GetMapping("/sites/{id}")
+	String site(@PathVariable UUID id, Model model) {
+		Site site = this.register.find(new SiteId(id))
+			.filter((found) -> this.viewers.current().mayOpen(found.owner().value()))
+			.orElseThrow(() -> new NotThere("There is no site " + id));
+		LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
+		// From the month before to a year on: what was just missed, and all that is
+		// coming.
+		DayWindow year = new DayWindow(today.minusMonths(1).withDayOfMonth(1),
+				today.plusMonths(12).withDayOfMonth(1).minusDays(1));
+		List<Planting> plantings = this.register.plantingsOf(site.id());
+		List<CareTask> tasks = this.calendar.ofSite(site.id(), year);
+		List<SiteMarkers.Line> lines = new ArrayList<>(season(site, year.from()));
+		if (Season.containing(year.to(), site.point().hemisphere())
+			.year() != Season.containing(year.from(), site.point().hemisphere()).year()) {
+			lines.addAll(season(site, year.to()));
+		}
+		Predicate<CareTask> planned = (task) -> task.state() == TaskState.PLANNED;
+		List<TaskLine> next = Gathered
+			.lines(tasks.stream().filter(planned.and((task) -> !task.window().to().isBefore(today))).toList())
+			.stream()
+			.limit(NEXT)
+			.toList();
+		model.addAttribute("section", "sites");
+		model.addAttribute("site", site);
+		model.addAttribute("mayChange", true);
+		model.addAttribute("plantings", plantings.stream().map(this::listed).toList());
+		model.addAttribute("tasks", next);
+		model.addAttribute("lead", lead(plantings, next));
+		model.addAttribute("strip", plantings.isEmpty() ? null
+				: strip(site, year, today, plantings, tasks.stream().filter(planned).toList(), lines));
+		model.addAttribute("markers", season(site, today).stream().map(SitePage::step).toList());
+		model.addAttribute("undated", undated(site, plantings));
+		return "care/site";
+	}
+
+	private List<SiteMarkers.Line> season(Site site, LocalDate day) {
+		return this.markers.of(site, Season.containing(day, site.point().hemisphere()).year());
+	}
+
+	private static String lead(List<Planting> plantings, List<TaskLine> next) {
+		if (plantings.isEmpty()) {
+			return "Nothing is planted here yet.";
+		}
+		return next.isEmpty() ? "Nothing is due here in the year ahead."
+				: "Next: %s, %s.".formatted(
+						next.get(0).title().substring(0, 1).toLowerCase(Locale.ROOT) + next.get(0).title().substring(1),
+						next.get(0).plant());
+	}
+
+	private YearStrip strip(Site site, DayWindow year, LocalDate today, List<Planting> plantings, List<CareTask> tasks,
+			List<SiteMarkers.Line> lines) {
+		Map<PlantingId, List<YearStrip.Span>> spans = new LinkedHashMap<>();
+		plantings.forEach((planting) -> spans.put(planting.id(), new ArrayList<>()));
+		for (CareTask task : tasks) {
+			List<YearStrip.Span> row = spans.get(task.planting());
+			if (row != null) {
+				row.add(new YearStrip.Span(Lines.mark(task.kind()), task.window().from(), task.window().to(),
+						task.text().title(), Lines.address(task)));
+			}
+		}
+		List<DateLine> dates = lines.stream()
+			.map(SiteMarkers.Line::marker)
+			.filter((marker) -> marker != null && marker.key().probability() == 50 && year.contains(marker.date()))
+			.filter((marker) -> MarkerNames.inStrip(marker.key()))
+			.map((marker) -> new DateLine(MarkerNames.brief(marker.key()), marker.date()))
+			.toList();
+		return new YearStrip("year", "The year at " + site.name(), year.from(), year.to(), today, plantings.stream()
+			.map((planting) -> new YearStrip.Row(planting.label(), spans.getOrDefault(planting.id(), List.of())))
+			.toList(), dates);
+	}
+
+	private Listed listed(Planting planting) {
+		Optional<Species> species = this.catalogue.find(planting.species());
+		String more = planting.placement().words() + ", planted " + planting.plantedOn().getYear()
+				+ (planting.wintersIndoors() ? ", indoors in winter" : "")
+				+ (planting.saltExposed() ? ", reached by de-icing salt" : "");
+		return new Listed((planting.count() == 1) ? "1 plant" : planting.count() + " plants", planting.label(),
+				species.map(Species::commonName).orElse(planting.species().value()),
+				species.map(Species::botanicalName).orElse("no longer in the catalogue"), more);
+	}
+
+	private static Explanation step(SiteMarkers.Line line) {
+		return (line.marker() != null) ? line.marker().explanation()
+				: Explanation.of(MarkerNames.full(line.key()), "no date")
+					.withDetail(Optional.ofNullable(line.missing()).orElse(""));
+	}
+
+	private List<String> undated(Site site, List<Planting> plantings) {
+		Map<PlantingId, String> labels = new LinkedHashMap<>();
+		plantings.forEach((planting) -> labels.put(planting.id(), planting.label()));
+		return this.calendar.undated(site.id()).stream().map((gap) -> words(gap, labels)).distinct().limit(20).toList();
+	}
+
+	private static String words(Undated gap, Map<PlantingId, String> labels) {
+		return "%s, %s: %s".formatted(gap.title(), labels.getOrDefault(gap.planting(), "planting"), gap.reason());
+	}
+
+}

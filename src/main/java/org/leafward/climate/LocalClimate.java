@@ -1,0 +1,124 @@
+package org.leafward.climate;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.leafward.climate.core.BlendedPlace;
+import org.leafward.climate.core.DailyRecord;
+import org.leafward.climate.core.FreezeTable;
+import org.leafward.climate.core.Neighbour;
+import org.leafward.climate.core.SeasonPeriod;
+import org.leafward.climate.core.StationClimate;
+import org.leafward.climate.store.ObservationTable;
+import org.leafward.climate.store.StationTable;
+import org.leafward.climate.store.StoredStation;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.GeoPoint;
+import org.leafward.measure.NotThere;
+import org.springframework.stereotype.Service;
+
+/**
+ * What the stations say about a place.
+ * <p>
+ * Records are kept in memory. Each question reads the version of the records concerned
+ * from the database, so all nodes answer alike as soon as one has loaded observations.
+ */
+@Service
+public class LocalClimate {
+
+	/** A station speaks for places up to this far away, km. */
+	public static final double STATION_RADIUS_KILOMETRES = Neighbour.FARTHEST;
+
+	/** Records kept in memory; one of 150 years takes about half a megabyte. */
+	private static final int MOST_RECORDS = 200;
+
+	private final Stations stations;
+
+	private final StationTable stationTable;
+
+	private final ObservationTable observations;
+
+	private final Map<StationId, Held> held = new ConcurrentHashMap<>();
+
+	private final AtomicLong uses = new AtomicLong();
+
+	LocalClimate(Stations stations, StationTable stationTable, ObservationTable observations) {
+		this.stations = stations;
+		this.stationTable = stationTable;
+		this.observations = observations;
+	}
+
+	/**
+	 * The season markers of a place, from up to three stations within 150 km.
+	 * @param point the place with its height
+	 * @return markers of the records as they are now; safe for use by threads
+	 */
+	public PlaceMarkers markersAt(GeoPoint point) {
+		Map<StationId, StoredStation> near = this.stations.storedNear(point, STATION_RADIUS_KILOMETRES)
+			.stream()
+			.filter((stored) -> stored.recordVersion() > 0)
+			.collect(Collectors.toMap((stored) -> stored.station().id(), (stored) -> stored));
+		List<Station> candidates = near.values().stream().map(StoredStation::station).toList();
+		return new BlendedPlace(point.hemisphere(), Neighbour.choose(point, candidates,
+				(station) -> Optional.ofNullable(near.get(station.id())).map(this::climate)));
+	}
+
+	/**
+	 * The freezes of a station, at its own height.
+	 * @param id which station
+	 * @param from year of the first season, or null for the latest 30 seasons
+	 * @param to year of the last season, or null for the latest 30 seasons
+	 * @param threshold what counts as a freeze
+	 * @return the table
+	 * @throws NotThere when the station isn't registered
+	 * @throws BadInput when the period is no period, or left open while the record covers
+	 * no season
+	 */
+	public FreezeDates freezeDates(StationId id, @Nullable Integer from, @Nullable Integer to,
+			TemperatureThreshold threshold) {
+		StationClimate climate = climate(
+				this.stationTable.find(id).orElseThrow(() -> new NotThere("station " + id.value())));
+		return FreezeTable.of(climate, period(climate, from, to), threshold);
+	}
+
+	private static SeasonPeriod period(StationClimate climate, @Nullable Integer from, @Nullable Integer to) {
+		if (from == null && to == null) {
+			return climate.period(climate.station().point().hemisphere())
+				.orElseThrow(() -> new BadInput("the record of %s covers no season".formatted(climate.station().name()),
+						"from", "load observations first"));
+		}
+		if (from == null || to == null) {
+			throw new BadInput("only one end of the period is given", "from, to", "give both ends or none");
+		}
+		if (from < DailyRecord.FIRST_YEAR || to > DailyRecord.LAST_YEAR || from > to) {
+			throw new BadInput("%d to %d is no period".formatted(from, to), "from, to",
+					"give two years from %d to %d, the earlier one first".formatted(DailyRecord.FIRST_YEAR,
+							DailyRecord.LAST_YEAR));
+		}
+		return new SeasonPeriod(from, to);
+	}
+
+	private StationClimate climate(StoredStation stored) {
+		StationId id = stored.station().id();
+		Held known = this.held.get(id);
+		StationClimate climate = (known != null && known.stored.equals(stored)) ? known.climate
+				: new StationClimate(stored.station(), this.observations.read(id));
+		this.held.put(id, new Held(stored, climate, this.uses.incrementAndGet()));
+		if (this.held.size() > MOST_RECORDS) {
+			this.held.entrySet()
+				.stream()
+				.min(Comparator.comparingLong((entry) -> entry.getValue().lastUse))
+				.ifPresent((entry) -> this.held.remove(entry.getKey(), entry.getValue()));
+		}
+		return climate;
+	}
+
+	private record Held(StoredStation stored, StationClimate climate, long lastUse) {
+	}
+
+}

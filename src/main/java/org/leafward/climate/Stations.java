@@ -1,0 +1,95 @@
+package org.leafward.climate;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.leafward.climate.store.StationTable;
+import org.leafward.climate.store.StoredStation;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.GeoPoint;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** The weather stations that are known. */
+@Service
+public class Stations {
+
+	/** Largest page. */
+	public static final int MOST_ON_PAGE = 200;
+
+	private static final int LAST_PAGE = 100_000;
+
+	private static final int LONGEST_NAME = 100;
+
+	/**
+	 * Length of a degree of latitude, km, rounded down so that the strip is not too
+	 * small.
+	 */
+	private static final double KILOMETRES_PER_DEGREE = 110.5;
+
+	private final StationTable table;
+
+	Stations(StationTable table) {
+		this.table = table;
+	}
+
+	/**
+	 * Registers a station, or changes what is known of it; its record stays.
+	 * @param station the station
+	 * @return whether it is new
+	 * @throws BadInput when the name is blank or longer than 100 characters
+	 */
+	@Transactional
+	public boolean register(Station station) {
+		if (station.name().isBlank() || station.name().length() > LONGEST_NAME) {
+			throw new BadInput("the name has %d characters".formatted(station.name().strip().length()), "name",
+					"give a name of 1 to %d characters".formatted(LONGEST_NAME));
+		}
+		return this.table.save(station);
+	}
+
+	public Optional<Station> find(StationId id) {
+		return this.table.find(id).map(StoredStation::station);
+	}
+
+	/**
+	 * Lists stations.
+	 * @param page number of the page, from 0
+	 * @param size 1 to 200
+	 * @return the page, empty behind the last one
+	 * @throws BadInput when page or size is out of bounds
+	 */
+	public StationPage page(int page, int size) {
+		if (page < 0 || page > LAST_PAGE) {
+			throw new BadInput("page %d is outside 0 to %d".formatted(page, LAST_PAGE), "page", "begin with page 0");
+		}
+		if (size < 1 || size > MOST_ON_PAGE) {
+			throw new BadInput("size %d is outside 1 to %d".formatted(size, MOST_ON_PAGE), "size",
+					"ask for up to %d stations at once".formatted(MOST_ON_PAGE));
+		}
+		List<Station> stations = this.table.page(page * size, size).stream().map(StoredStation::station).toList();
+		return new StationPage(stations, page, size, this.table.count());
+	}
+
+	/**
+	 * The stations around a point.
+	 * @param point the point
+	 * @param kilometres greatest distance, heights ignored
+	 * @return nearest first
+	 */
+	public List<Station> near(GeoPoint point, double kilometres) {
+		return storedNear(point, kilometres).stream().map(StoredStation::station).toList();
+	}
+
+	List<StoredStation> storedNear(GeoPoint point, double kilometres) {
+		double degrees = kilometres / KILOMETRES_PER_DEGREE;
+		return this.table.between(point.latitude() - degrees, point.latitude() + degrees)
+			.stream()
+			.filter((stored) -> point.distanceKilometres(stored.station().point()) <= kilometres)
+			.sorted(Comparator
+				.comparingDouble((StoredStation stored) -> point.distanceKilometres(stored.station().point()))
+				.thenComparing((stored) -> stored.station().id().value()))
+			.toList();
+	}
+
+}

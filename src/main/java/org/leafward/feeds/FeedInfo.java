@@ -1,0 +1,20 @@
+package org.leafward.feeds;
+
+import java.time.Instant;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A feed without its secret address.
+ *
+ * @param id identifier
+ * @param kind whose tasks it holds
+ * @param what identifier of the person or the site
+ * @param createdAt when it was made
+ * @param revokedAt since when its address is dead; null while it lives
+ * @param lastFetchedAt when a calendar last asked for it, exact to an hour; null for
+ * never
+ */
+public record FeedInfo(FeedId id, FeedKind kind, UUID what, Instant createdAt, @Nullable Instant revokedAt,
+		@Nullable Instant lastFetchedAt) {
+}

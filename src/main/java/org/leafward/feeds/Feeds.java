@@ -1,0 +1,129 @@
+package org.leafward.feeds;
+
+import java.nio.charset.StandardCharsets;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.leafward.accounts.PersonId;
+import org.leafward.feeds.store.FeedTable;
+import org.leafward.feeds.store.FeedTable.Claimed;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.NotThere;
+import org.leafward.register.Register;
+import org.leafward.register.SiteId;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Subscriptions: made, listed and revoked. */
+@Service
+public class Feeds {
+
+	/** 192 bits: beyond guessing, and 32 characters with nothing to pad. */
+	private static final int TOKEN_OCTETS = 24;
+
+	/** Living feeds of one site or person; a bound against scripts. */
+	private static final int MOST_FEEDS = 50;
+
+	private final FeedTable table;
+
+	private final FeedDocuments documents;
+
+	private final Register register;
+
+	private final Clock clock;
+
+	private final SecureRandom random = new SecureRandom();
+
+	Feeds(FeedTable table, FeedDocuments documents, Register register, Clock clock) {
+		this.table = table;
+		this.documents = documents;
+		this.register = register;
+		this.clock = clock;
+	}
+
+	/**
+	 * Makes a feed of one site's tasks; its document is built at once.
+	 * @param site the site
+	 * @param owner who may list and revoke it
+	 * @return with the token, shown only now
+	 * @throws NotThere when there is no such site
+	 * @throws BadInput when the site has 50 living feeds
+	 */
+	@Transactional
+	public NewFeed createForSite(SiteId site, PersonId owner) {
+		this.register.require(site);
+		return create(FeedKind.SITE, site.value(), owner);
+	}
+
+	/**
+	 * Makes a feed of the tasks of all sites of a person; its document is built at once.
+	 * @param person whose tasks
+	 * @param owner who may list and revoke it
+	 * @return with the token, shown only now
+	 * @throws BadInput when the person has 50 living feeds
+	 */
+	@Transactional
+	public NewFeed createForPerson(PersonId person, PersonId owner) {
+		return create(FeedKind.PERSON, person.value(), owner);
+	}
+
+	private NewFeed create(FeedKind kind, UUID what, PersonId owner) {
+		if (this.table.countLiving(kind, what) >= MOST_FEEDS) {
+			throw new BadInput("there are %d living feeds of this already".formatted(MOST_FEEDS), "feed",
+					"revoke one that is no longer used");
+		}
+		byte[] secret = new byte[TOKEN_OCTETS];
+		this.random.nextBytes(secret);
+		String token = Base64.getUrlEncoder().withoutPadding().encodeToString(secret);
+		FeedId id = new FeedId(UUID.randomUUID());
+		Instant now = this.clock.instant();
+		this.table.add(id, kind, what, owner, FeedDocuments.sha256(token.getBytes(StandardCharsets.UTF_8)), now);
+		this.documents.buildFirst(Claimed.of(id, kind, what, now));
+		return new NewFeed(id, token);
+	}
+
+	/**
+	 * Feeds of an owner, revoked ones too.
+	 * @param owner the owner
+	 * @return at most 200, the newest first
+	 */
+	public List<FeedInfo> list(PersonId owner) {
+		return this.table.ofOwner(owner);
+	}
+
+	/**
+	 * Feeds of one site's tasks, revoked ones too.
+	 * @param site the site
+	 * @return at most 200, the newest first
+	 */
+	public List<FeedInfo> ofSite(SiteId site) {
+		return this.table.of(FeedKind.SITE, site.value());
+	}
+
+	/**
+	 * Who may list and revoke a feed.
+	 * @param feed the feed
+	 * @return empty when there is none
+	 */
+	public Optional<PersonId> ownerOf(FeedId feed) {
+		return this.table.ownerOf(feed);
+	}
+
+	/**
+	 * Kills the address of a feed for good and drops its document. Again does nothing.
+	 * @param feed the feed
+	 * @param owner its owner
+	 * @throws NotThere when there is no such feed of this owner
+	 */
+	@Transactional
+	public void revoke(FeedId feed, PersonId owner) {
+		if (!this.table.revoke(feed, owner, this.clock.instant())) {
+			throw new NotThere("There is no feed " + feed);
+		}
+	}
+
+}

@@ -1,0 +1,82 @@
+package org.leafward.feeds.core;
+
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.ToIntFunction;
+import org.leafward.care.CareTask;
+import org.leafward.care.TaskState;
+import org.leafward.measure.DayWindow;
+
+/**
+ * Which tasks a feed holds, seen from one day. Clients show only what the document holds,
+ * so the recent past stays, and what is withdrawn stays long enough for the slowest
+ * client to hear of it.
+ *
+ * @param day the day the document is built for, UTC
+ */
+public record FeedWindow(LocalDate day) {
+
+	/** Days kept behind; common practice. */
+	static final int BEHIND = 180;
+
+	/** Days shown ahead: a year and a season's slack; common practice. */
+	static final int AHEAD = 400;
+
+	/**
+	 * Days that a withdrawn task is still shown. Some clients ask once a week; the rest
+	 * is for people on holiday.
+	 */
+	static final int WITHDRAWN = 30;
+
+	/**
+	 * The days whose tasks are shown.
+	 * @return 180 days back to 400 days ahead
+	 */
+	public DayWindow days() {
+		return new DayWindow(this.day.minusDays(BEHIND), this.day.plusDays(AHEAD));
+	}
+
+	/**
+	 * Whether a task belongs in the document.
+	 * @param task any task
+	 * @return false outside the days, and for what was withdrawn more than 30 days ago
+	 */
+	public boolean keeps(CareTask task) {
+		return days().overlaps(task.window()) && (task.state() == TaskState.PLANNED
+				|| !LocalDate.ofInstant(task.changedAt(), ZoneOffset.UTC).plusDays(WITHDRAWN).isBefore(this.day));
+	}
+
+	/**
+	 * As many entries as there is room for: the ones that begin farthest in the future
+	 * are left out first.
+	 * @param entries any order, kept
+	 * @param octets size of an entry
+	 * @param room octets for all of them, 0 or more
+	 * @return the same list when all fit
+	 */
+	public static List<FeedEntry> fitting(List<FeedEntry> entries, ToIntFunction<FeedEntry> octets, long room) {
+		long total = entries.stream().mapToLong(octets::applyAsInt).sum();
+		if (total <= room) {
+			return entries;
+		}
+		List<FeedEntry> farthestFirst = entries.stream()
+			.sorted(Comparator.comparing((FeedEntry entry) -> entry.window().from())
+				.thenComparing(FeedEntry::uid)
+				.reversed())
+			.toList();
+		Set<String> left = new HashSet<>();
+		for (FeedEntry entry : farthestFirst) {
+			if (total <= room) {
+				break;
+			}
+			left.add(entry.uid());
+			total -= octets.applyAsInt(entry);
+		}
+		return entries.stream().filter((entry) -> !left.contains(entry.uid())).toList();
+	}
+
+}

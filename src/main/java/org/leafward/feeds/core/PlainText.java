@@ -1,0 +1,117 @@
+package org.leafward.feeds.core;
+
+import java.nio.charset.StandardCharsets;
+import java.text.BreakIterator;
+import java.text.Normalizer;
+import java.util.Locale;
+
+/**
+ * Makes text safe for every calendar client. Some split lines at U+0085, U+2028 or
+ * U+2029, some drop a whole value that holds one, and a control character is not allowed
+ * in TEXT at all (RFC 5545 section 3.1, CONTROL).
+ */
+public final class PlainText {
+
+	private static final String ELLIPSIS = "…";
+
+	private PlainText() {
+	}
+
+	/**
+	 * Text with line breaks as LF, in Unicode normalisation form C (UAX #15), without
+	 * control characters, byte order marks and lone surrogates. Every kind of line or
+	 * paragraph separator becomes LF, a tab becomes a space. Applying it twice changes
+	 * nothing.
+	 * @param text any text
+	 * @return never null
+	 */
+	public static String clean(String text) {
+		StringBuilder kept = new StringBuilder(text.length());
+		text.replace("\r\n", "\n").codePoints().forEach((point) -> append(kept, point));
+		return Normalizer.normalize(kept, Normalizer.Form.NFC);
+	}
+
+	private static void append(StringBuilder kept, int point) {
+		if (separates(point)) {
+			kept.append('\n');
+		}
+		else if (point == '\t') {
+			kept.append(' ');
+		}
+		else if (allowed(point)) {
+			kept.appendCodePoint(point);
+		}
+	}
+
+	private static boolean separates(int point) {
+		return point == '\n' || point == '\r' || point == 0x0B || point == 0x0C || point == 0x85 || point == 0x2028
+				|| point == 0x2029;
+	}
+
+	private static boolean allowed(int point) {
+		return !Character.isISOControl(point) && point != 0xFEFF && Character.getType(point) != Character.SURROGATE;
+	}
+
+	/**
+	 * Clean text on one line: runs of white space become one space.
+	 * @param text any text
+	 * @return without line breaks, trimmed
+	 */
+	public static String line(String text) {
+		return clean(text).replaceAll("\\s+", " ").strip();
+	}
+
+	/**
+	 * The number of code points.
+	 * @param text any text
+	 * @return 0 or more
+	 */
+	public static int length(String text) {
+		return text.codePointCount(0, text.length());
+	}
+
+	/**
+	 * Shortens text to a number of code points, never inside what readers see as one
+	 * character; an ellipsis stands for the rest.
+	 * @param text clean text
+	 * @param most 1 or more code points, the ellipsis included
+	 * @return at most {@code most} code points
+	 */
+	public static String cut(String text, int most) {
+		return cut(text, most, false);
+	}
+
+	/**
+	 * Shortens text to a number of octets in UTF-8, as {@link #cut} does.
+	 * @param text clean text
+	 * @param most 3 or more octets, the ellipsis included
+	 * @return at most {@code most} octets
+	 */
+	public static String cutOctets(String text, int most) {
+		return cut(text, most, true);
+	}
+
+	private static String cut(String text, int most, boolean octets) {
+		if (measure(text, octets) <= most) {
+			return text;
+		}
+		int room = most - measure(ELLIPSIS, octets);
+		BreakIterator characters = BreakIterator.getCharacterInstance(Locale.ROOT);
+		characters.setText(text);
+		int end = 0;
+		int used = 0;
+		for (int next = characters.next(); next != BreakIterator.DONE; next = characters.next()) {
+			used += measure(text.substring(end, next), octets);
+			if (used > room) {
+				break;
+			}
+			end = next;
+		}
+		return text.substring(0, end).stripTrailing() + ELLIPSIS;
+	}
+
+	private static int measure(String text, boolean octets) {
+		return octets ? text.getBytes(StandardCharsets.UTF_8).length : length(text);
+	}
+
+}

@@ -1,0 +1,7 @@
+/**
+ * Entries to RFC 5545 octets; the only place that knows the calendar library.
+ */
+@NullMarked
+package org.leafward.feeds.ical;
+
+import org.jspecify.annotations.NullMarked;

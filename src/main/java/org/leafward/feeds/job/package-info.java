@@ -1,0 +1,7 @@
+/**
+ * The clustered job that rebuilds stale documents.
+ */
+@NullMarked
+package org.leafward.feeds.job;
+
+import org.jspecify.annotations.NullMarked;

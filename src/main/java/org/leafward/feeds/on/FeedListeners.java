@@ -1,0 +1,23 @@
+package org.leafward.feeds.on;
+
+import org.leafward.care.PlanChanged;
+import org.leafward.feeds.FeedDocuments;
+import org.springframework.modulith.events.ApplicationModuleListener;
+import org.springframework.stereotype.Component;
+
+/** Keeps documents in step with the plan. */
+@Component
+class FeedListeners {
+
+	private final FeedDocuments documents;
+
+	FeedListeners(FeedDocuments documents) {
+		this.documents = documents;
+	}
+
+	@ApplicationModuleListener(id = "feeds.plan-changed")
+	void on(PlanChanged event) {
+		this.documents.planChanged(event.site(), event.person());
+	}
+
+}

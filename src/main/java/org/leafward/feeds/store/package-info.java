@@ -1,0 +1,7 @@
+/**
+ * The tables of schema feeds.
+ */
+@NullMarked
+package org.leafward.feeds.store;
+
+import org.jspecify.annotations.NullMarked;

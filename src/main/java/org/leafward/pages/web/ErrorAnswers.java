@@ -1,0 +1,88 @@
+package org.leafward.pages.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+import org.springframework.core.Ordered;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.MediaType;
+import org.springframework.http.ProblemDetail;
+import org.springframework.http.ResponseEntity;
+import org.springframework.security.access.AccessDeniedException;
+import org.springframework.security.core.AuthenticationException;
+import org.springframework.web.bind.annotation.ControllerAdvice;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.context.request.async.AsyncRequestNotUsableException;
+import org.springframework.web.servlet.ModelAndView;
+
+/**
+ * Answers what controllers could not: below {@code /api/} with problem details (RFC
+ * 9457), elsewhere with a page. Comes before the handler of
+ * {@code spring.mvc.problemdetails}, which would send problem details to browsers too.
+ */
+@ControllerAdvice
+@Order(Ordered.HIGHEST_PRECEDENCE)
+class ErrorAnswers {
+
+	private static final Logger logger = LoggerFactory.getLogger(ErrorAnswers.class);
+
+	private final PageAttributes attributes;
+
+	ErrorAnswers(PageAttributes attributes) {
+		this.attributes = attributes;
+	}
+
+	@ExceptionHandler
+	Object answer(Exception ex, HttpServletRequest request, HttpServletResponse response) {
+		Trouble trouble = Trouble.of(ex);
+		if (trouble.status().is5xxServerError()) {
+			logger.error("{} {} was answered with {}", request.getMethod(), request.getRequestURI(), trouble.status(),
+					ex);
+		}
+		trouble.headers().forEach((name, values) -> values.forEach((value) -> response.addHeader(name, value)));
+		return forProgram(request) ? problem(trouble) : page(trouble);
+	}
+
+	/** Security's own filter answers these. */
+	@ExceptionHandler({ AccessDeniedException.class, AuthenticationException.class })
+	void leave(RuntimeException ex) {
+		throw ex;
+	}
+
+	/** Whoever asked is gone; there is nobody to answer. */
+	@ExceptionHandler
+	@Nullable ModelAndView gone(AsyncRequestNotUsableException ex) {
+		logger.debug("the connection was closed before the answer was written", ex);
+		return null;
+	}
+
+	private static boolean forProgram(HttpServletRequest request) {
+		return request.getRequestURI().startsWith(request.getContextPath() + "/api/");
+	}
+
+	private static ResponseEntity<ProblemDetail> problem(Trouble trouble) {
+		ProblemDetail problem = ProblemDetail.forStatusAndDetail(trouble.status(), trouble.what());
+		if (trouble.where() != null) {
+			problem.setProperty("where", trouble.where());
+		}
+		if (trouble.mend() != null) {
+			problem.setProperty("mend", trouble.mend());
+		}
+		return ResponseEntity.status(trouble.status()).contentType(MediaType.APPLICATION_PROBLEM_JSON).body(problem);
+	}
+
+	private ModelAndView page(Trouble trouble) {
+		ModelAndView page = new ModelAndView("error", trouble.status());
+		page.addObject("what", trouble.what());
+		page.addObject("where", trouble.where());
+		page.addObject("mend", trouble.mend());
+		page.addObject("status", trouble.status().value());
+		page.addObject("viewer", this.attributes.viewer());
+		page.addObject("formats", this.attributes.formats());
+		return page;
+	}
+
+}

@@ -1,0 +1,45 @@
+package org.leafward.pages.web;
+
+import java.time.Clock;
+import java.time.LocalDate;
+
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.ControllerAdvice;
+import org.springframework.web.bind.annotation.ModelAttribute;
+
+import org.leafward.pages.Formats;
+import org.leafward.pages.Viewer;
+import org.leafward.pages.Viewers;
+
+/** Gives every page the viewer and the formats that the layout asks for. */
+@ControllerAdvice
+class PageAttributes {
+
+	private static final Viewer STRANGER = new Viewer(null, "", false, false);
+
+	private final ObjectProvider<Viewers> viewers;
+
+	private final ObjectProvider<Clock> clock;
+
+	PageAttributes(ObjectProvider<Viewers> viewers, ObjectProvider<Clock> clock) {
+		this.viewers = viewers;
+		this.clock = clock;
+	}
+
+	@ModelAttribute
+	void addTo(Model model) {
+		model.addAttribute("viewer", viewer());
+		model.addAttribute("formats", formats());
+	}
+
+	Viewer viewer() {
+		Viewers known = this.viewers.getIfAvailable();
+		return (known != null) ? known.current() : STRANGER;
+	}
+
+	Formats formats() {
+		return new Formats(LocalDate.now(this.clock.getIfAvailable(Clock::systemUTC)).getYear());
+	}
+
+}

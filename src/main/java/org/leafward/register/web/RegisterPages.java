@@ -1,0 +1,203 @@
+package org.leafward.register.web;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Function;
+import org.leafward.accounts.People;
+import org.leafward.accounts.Person;
+import org.leafward.accounts.PersonId;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.Given;
+import org.leafward.measure.NotThere;
+import org.leafward.pages.Choice;
+import org.leafward.pages.Viewer;
+import org.leafward.pages.Viewers;
+import org.leafward.plants.Catalogue;
+import org.leafward.register.Placement;
+import org.leafward.register.Register;
+import org.leafward.register.Site;
+import org.leafward.register.SiteId;
+import org.leafward.register.SoilTexture;
+import org.leafward.register.Sun;
+import org.leafward.register.Wind;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** The list of sites, and the forms that add a site and a planting. */
+@Controller
+class RegisterPages {
+
+	private static final int PAGE = 50;
+
+	private final Register register;
+
+	private final People people;
+
+	private final Catalogue catalogue;
+
+	private final Viewers viewers;
+
+	RegisterPages(Register register, People people, Catalogue catalogue, Viewers viewers) {
+		this.register = register;
+		this.people = people;
+		this.catalogue = catalogue;
+		this.viewers = viewers;
+	}
+
+	/**
+	 * A site in a list.
+	 *
+	 * @param id identifier
+	 * @param name what its people call it
+	 * @param more where it is and what grows there
+	 */
+	record Listed(UUID id, String name, String more) {
+	}
+
+	@GetMapping("/sites")
+	String sites(@RequestParam(defaultValue = "0") int page, Model model) {
+		Viewer viewer = this.viewers.current();
+		List<Site> sites = (viewer.person() != null)
+				? (Given.page(page) == 0) ? this.register.sitesOf(new PersonId(viewer.person())) : List.of()
+				: this.register.sites(Given.page(page), PAGE);
+		model.addAttribute("section", "sites");
+		model.addAttribute("lead", lead(viewer, sites.size()));
+		model.addAttribute("sites", sites.stream().map(this::listed).toList());
+		model.addAttribute("page", page);
+		model.addAttribute("hasNext", viewer.person() == null && sites.size() == PAGE);
+		model.addAttribute("mayAdd", true);
+		return "register/sites";
+	}
+
+	private static String lead(Viewer viewer, int count) {
+		if (viewer.person() == null) {
+			return (count == 0) ? "No site is registered yet." : "All sites of this server, by name.";
+		}
+		return switch (count) {
+			case 0 -> "You look after no site yet.";
+			case 1 -> "You look after one site.";
+			default -> "You look after %d sites.".formatted(count);
+		};
+	}
+
+	private Listed listed(Site site) {
+		int plantings = this.register.plantingsOf(site.id()).size();
+		String county = site.county().isEmpty() ? "" : site.county() + ", ";
+		return new Listed(site.id().value(), site.name(),
+				county + ((plantings == 1) ? "1 planting" : plantings + " plantings"));
+	}
+
+	@GetMapping("/sites/new")
+	String siteForm(Model model) {
+		return siteForm(new SiteRequest(null, null, null, null, null, null, null, "loam", "full-sun", "average"),
+				Map.of(), model);
+	}
+
+	@PostMapping("/sites/new")
+	String addSite(@ModelAttribute("form") SiteRequest form, Model model, HttpServletResponse response) {
+		Map<String, String> errors = new LinkedHashMap<>();
+		try {
+			return "redirect:/sites/" + this.register.addSite(owner(form), form.toSite()).id();
+		}
+		catch (BadInput ex) {
+			errors.put(ex.where(), ex.what() + ": " + ex.mend() + ".");
+			response.setStatus(HttpStatus.BAD_REQUEST.value());
+			return siteForm(form, errors, model);
+		}
+	}
+
+	private PersonId owner(SiteRequest form) {
+		Viewer viewer = this.viewers.current();
+		if (viewer.person() != null) {
+			return new PersonId(viewer.person());
+		}
+		String given = Given.text("owner", form.owner());
+		try {
+			return new PersonId(UUID.fromString(given));
+		}
+		catch (IllegalArgumentException ex) {
+			throw new BadInput("'%s' is not one of the people".formatted(given), "owner", "choose one of the list");
+		}
+	}
+
+	private String siteForm(SiteRequest form, Map<String, String> errors, Model model) {
+		model.addAttribute("section", "sites");
+		model.addAttribute("form", form);
+		model.addAttribute("errors", errors);
+		model.addAttribute("owners", (this.viewers.current().person() != null) ? List.of() : owners());
+		model.addAttribute("soils", choices(SoilTexture.values(), SoilTexture::words));
+		model.addAttribute("suns", choices(Sun.values(), Sun::words));
+		model.addAttribute("winds", choices(Wind.values(), Wind::words));
+		return "register/site-form";
+	}
+
+	private List<Choice> owners() {
+		List<Choice> owners = new ArrayList<>();
+		for (Person person : this.people.list(0, 200)) {
+			owners.add(new Choice(person.id().toString(), person.name()));
+		}
+		return owners;
+	}
+
+	@GetMapping("/sites/{id}/plantings/new")
+	String plantingForm(@PathVariable UUID id, Model model) {
+		return plantingForm(mine(id), new PlantingRequest(null, null, "1", null, "ground", null, null), Map.of(),
+				model);
+	}
+
+	@PostMapping("/sites/{id}/plantings/new")
+	String addPlanting(@PathVariable UUID id, @ModelAttribute("form") PlantingRequest form, Model model,
+			HttpServletResponse response) {
+		Site site = mine(id);
+		try {
+			this.register.addPlantings(site.id(), List.of(form.toPlanting()));
+			return "redirect:/sites/" + site.id();
+		}
+		catch (BadInput ex) {
+			response.setStatus(HttpStatus.BAD_REQUEST.value());
+			return plantingForm(site, form, Map.of(ex.where(), ex.what() + ": " + ex.mend() + "."), model);
+		}
+	}
+
+	private String plantingForm(Site site, PlantingRequest form, Map<String, String> errors, Model model) {
+		model.addAttribute("section", "sites");
+		model.addAttribute("site", site);
+		model.addAttribute("form", form);
+		model.addAttribute("errors", errors);
+		model.addAttribute("catalogue",
+				this.catalogue.all()
+					.stream()
+					.map((one) -> new Choice(one.id().value(), one.commonName() + ", " + one.botanicalName()))
+					.toList());
+		model.addAttribute("placements", choices(Placement.values(), Placement::words));
+		return "register/planting-form";
+	}
+
+	/** A site that the viewer may open; others' sites are not there for them. */
+	private Site mine(UUID id) {
+		Site site = this.register.require(new SiteId(id));
+		if (!this.viewers.current().mayOpen(site.owner().value())) {
+			throw new NotThere("There is no site " + id);
+		}
+		return site;
+	}
+
+	private static <E extends Enum<E>> List<Choice> choices(E[] constants, Function<E, String> words) {
+		List<Choice> choices = new ArrayList<>();
+		for (E constant : constants) {
+			choices.add(new Choice(SiteAnswer.word(constant), words.apply(constant)));
+		}
+		return choices;
+	}
+
+}

@@ -1,0 +1,184 @@
+package org.leafward.feeds.ical;
+
+import biweekly.ICalendar;
+import biweekly.component.VEvent;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.UUID;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.leafward.care.CareTask;
+import org.leafward.care.TaskKind;
+import org.leafward.care.TaskText;
+import org.leafward.feeds.core.FeedEntry;
+import org.leafward.feeds.core.PlainText;
+import org.leafward.feeds.core.TaskEntries;
+import org.leafward.feeds.ical.FeedReading.Seen;
+import org.leafward.measure.DayWindow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.leafward.feeds.core.CareTaskFixture.BASE;
+import static org.leafward.feeds.core.CareTaskFixture.CHANGED;
+import static org.leafward.feeds.core.CareTaskFixture.aTask;
+
+class CalendarWriterTests {
+
+	private static final String ABOUT = "What to do; what to leave, and when.\nDates move with the weather.";
+
+	@Test
+	void writesWhatAClientReadsBack() {
+		List<FeedEntry> entries = entries(aTask().numbered(1).build(),
+				aTask().numbered(2)
+					.of(TaskKind.HOLD_OFF)
+					.titled("Leave unpruned")
+					.on("2026-08-10", "2026-10-31")
+					.build(),
+				aTask().numbered(3).on("2026-12-31", "2026-12-31").withdrawn("31 mm of rain fell.", CHANGED).build());
+		byte[] feed = write(entries);
+		assertThat(IcsLinter.problems(feed, write(entries))).isEmpty();
+		assertThat(FeedReading.read(feed)).isEqualTo(entries.stream().map(Seen::of).toList());
+	}
+
+	/** RFC 5545 section 3.8.2.2: the end is exclusive, so one day ends on the next. */
+	@Test
+	void endsOnTheDayAfterTheLast() {
+		assertThat(text(write(entries(aTask().on("2026-02-28", "2026-02-28").build()))))
+			.contains("\r\nDTSTART;VALUE=DATE:20260228\r\nDTEND;VALUE=DATE:20260301\r\n");
+	}
+
+	@Test
+	void stampsARevisionAndNotTheMoment() {
+		VEvent event = FeedReading.calendar(write(entries(aTask().build()))).getEvents().get(0);
+		assertThat(event.getDateTimeStamp().getValue().toInstant()).isEqualTo(CHANGED);
+		assertThat(event.getLastModified().getValue().toInstant()).isEqualTo(CHANGED);
+		assertThat(event.getCreated().getValue().toInstant()).isEqualTo(Instant.parse("2026-01-01T00:00:00Z"));
+		assertThat(event.getSequence().getValue()).isEqualTo(3);
+	}
+
+	@Test
+	void blocksNobodysDay() {
+		VEvent event = FeedReading.calendar(write(entries(aTask().build()))).getEvents().get(0);
+		assertThat(event.getTransparency().isTransparent()).isTrue();
+		assertThat(event.getCategories().get(0).getValues()).containsExactly("Plant care", "To do");
+		assertThat(event.getUrl().getValue()).isEqualTo("https://leafward.example/tasks/" + aTask().build().id());
+	}
+
+	/** RFC 7986 sections 5.1, 5.2, 5.7 and 5.9, and the older names beside them. */
+	@Test
+	void namesTheCalendarInOldAndNewWays() {
+		ICalendar calendar = FeedReading.calendar(write(entries(aTask().build())));
+		assertThat(calendar.getNames().get(0).getValue()).isEqualTo("Roots, \"shoots\"; and \\leaves");
+		assertThat(text(write(entries(aTask().build())))).startsWith("""
+				BEGIN:VCALENDAR
+				VERSION:2.0
+				PRODID:-//Leafward//Plant care//EN
+				CALSCALE:GREGORIAN
+				NAME:Roots\\, "shoots"\\; and \\\\leaves
+				X-WR-CALNAME:Roots\\, "shoots"\\; and \\\\leaves
+				DESCRIPTION:What to do\\; what to leave\\, and when.\\nDates move with the wea
+				 ther.
+				X-WR-CALDESC:What to do\\; what to leave\\, and when.\\nDates move with the we
+				 ather.
+				REFRESH-INTERVAL;VALUE=DURATION:PT12H
+				X-PUBLISHED-TTL:PT12H
+				COLOR:olivedrab
+				X-APPLE-CALENDAR-COLOR:#6B8E23
+				BEGIN:VEVENT
+				""".replace("\n", "\r\n"));
+	}
+
+	@Test
+	void leavesOutWhatClientsTripOver() {
+		assertThat(text(write(entries(aTask().build())))).doesNotContain("METHOD")
+			.doesNotContain("VALARM")
+			.doesNotContain("GEO")
+			.doesNotContain("SOURCE")
+			.doesNotContain("CLASS")
+			.doesNotContain("ATTACH")
+			.doesNotContain("VTODO");
+	}
+
+	@Test
+	void anEmptyCalendarShowsThatItWorks() {
+		List<FeedEntry> notice = List.of(TaskEntries.nothingPlanned(new UUID(1, 2), CHANGED));
+		byte[] feed = write(notice);
+		assertThat(IcsLinter.problems(feed, write(notice))).isEmpty();
+		assertThat(FeedReading.read(feed)).containsExactly(Seen.of(notice.get(0)));
+		assertThatIllegalArgumentException().isThrownBy(() -> write(List.of()));
+	}
+
+	@Test
+	void staysBelowTheSizeThatClientsTake() {
+		TaskText words = new TaskText("Water", "Wörds, and; more. ".repeat(60), null, "Why.", null, null);
+		List<FeedEntry> entries = IntStream.range(0, 2000)
+			.mapToObj((i) -> aTask().numbered(i).saying(words).on("2026-0" + (1 + i % 9) + "-01", "2026-12-31").build())
+			.map((task) -> TaskEntries.of(task, BASE))
+			.toList();
+		byte[] feed = write(entries);
+		assertThat(IcsLinter.problems(feed)).isEmpty();
+		assertThat(feed).hasSizeGreaterThan(890_000);
+		List<Seen> seen = FeedReading.read(feed);
+		assertThat(seen).hasSizeBetween(500, 1000);
+		assertThat(seen).filteredOn((each) -> each.from().getMonthValue() == 1).hasSize(223);
+		assertThat(seen).noneMatch((each) -> each.from().getMonthValue() == 9);
+	}
+
+	@ParameterizedTest
+	@ValueSource(longs = { 1, 2, 3, 4, 5, 6 })
+	void hostileTextReadsBackAsCleaned(long seed) {
+		Random random = new Random(seed);
+		List<FeedEntry> entries = new ArrayList<>();
+		for (int i = 0; i < 60; i++) {
+			entries.add(hostile(i, random));
+		}
+		byte[] feed = write(entries);
+		assertThat(IcsLinter.problems(feed, write(entries))).as("seed %s", seed).isEmpty();
+		List<Seen> cleaned = entries.stream()
+			.map(Seen::of)
+			.map((each) -> new Seen(each.uid(), PlainText.line(each.summary()), PlainText.clean(each.description()),
+					each.from(), each.end(), each.status()))
+			.toList();
+		assertThat(FeedReading.read(feed)).as("seed %s", seed).isEqualTo(cleaned);
+	}
+
+	private static FeedEntry hostile(int number, Random random) {
+		FeedEntry plain = TaskEntries.of(aTask().numbered(number).build(), BASE);
+		return new FeedEntry(plain.uid(), plain.sequence(), plain.created(), plain.changed(),
+				DayWindow.of(plain.window().from()), "s" + HostileText.some(random, 60) + "e",
+				"s" + HostileText.some(random, (number == 0) ? 10_000 : 300) + "e", plain.url(), plain.kind(), false);
+	}
+
+	/** Every position of a wide character around the fold at 75 octets. */
+	@ParameterizedTest
+	@ValueSource(strings = { "ü", "…", "\uD83C\uDF31", "\uD83D\uDC68\u200D\uD83C\uDF3E", "\\", ",", "\n" })
+	void foldsAroundAnyCharacter(String character) {
+		List<FeedEntry> entries = new ArrayList<>();
+		for (int i = 0; i < 160; i++) {
+			FeedEntry plain = TaskEntries.of(aTask().numbered(i).build(), BASE);
+			entries.add(new FeedEntry(plain.uid(), 0, plain.created(), plain.changed(), plain.window(), "fold",
+					"x".repeat(i) + character + "x", plain.url(), plain.kind(), false));
+		}
+		byte[] feed = write(entries);
+		assertThat(IcsLinter.problems(feed)).isEmpty();
+		assertThat(FeedReading.read(feed)).isEqualTo(entries.stream().map(Seen::of).toList());
+	}
+
+	static List<FeedEntry> entries(CareTask... tasks) {
+		return List.of(tasks).stream().map((task) -> TaskEntries.of(task, BASE)).toList();
+	}
+
+	static byte[] write(List<FeedEntry> entries) {
+		return new CalendarWriter().write("Roots, \"shoots\"; and \\leaves", ABOUT, entries);
+	}
+
+	private static String text(byte[] octets) {
+		return new String(octets, StandardCharsets.UTF_8);
+	}
+
+}
