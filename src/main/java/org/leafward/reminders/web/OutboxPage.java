@@ -44,8 +44,9 @@ class OutboxPage {
 		model.addAttribute("section", "outbox");
 		model.addAttribute("mails", mails.mails().stream().map((mail) -> MailRow.of(mail, zone)).toList());
 		model.addAttribute("everybody", viewer.operator());
-		model.addAttribute("older", mails.more() ? page + 1 : null);
-		model.addAttribute("newer", (page > 0) ? page - 1 : null);
+		model.addAttribute("page", page);
+		model.addAttribute("hasNext", mails.more());
+		model.addAttribute("section", "outbox");
 		return "reminders/outbox";
 	}
 

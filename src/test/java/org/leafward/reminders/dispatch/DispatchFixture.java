@@ -1,0 +1,135 @@
+package org.leafward.reminders.dispatch;
+
+import com.icegreen.greenmail.util.GreenMail;
+import com.icegreen.greenmail.util.ServerSetup;
+import com.zaxxer.hikari.HikariDataSource;
+import jakarta.mail.MessagingException;
+import jakarta.mail.internet.MimeMessage;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.UUID;
+import org.leafward.care.CareTask;
+import org.leafward.reminders.Garden;
+import org.leafward.reminders.Mail;
+import org.leafward.reminders.ReminderState;
+import org.leafward.reminders.RowFixture;
+import org.leafward.reminders.SenderFixture;
+import org.leafward.reminders.TaskFixture;
+import org.leafward.reminders.channel.Channel;
+import org.leafward.reminders.channel.mail.MailChannel;
+import org.leafward.reminders.store.MailTable;
+import org.leafward.support.SettableClock;
+import org.leafward.support.TestDatabase;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** A database, a mail server (GreenMail), a clock and a garden with Ada in it. */
+final class DispatchFixture implements AutoCloseable {
+
+	static final LocalDate DAY = LocalDate.parse("2026-11-12");
+
+	/** 07:00 in Berlin. */
+	static final Instant DUE = Instant.parse("2026-11-12T06:00:00Z");
+
+	final HikariDataSource source = TestDatabase.fresh();
+
+	final JdbcClient database = JdbcClient.create(this.source);
+
+	final SettableClock clock = new SettableClock(DUE.minusSeconds(3600));
+
+	final Garden garden = new Garden();
+
+	final int port = freePort();
+
+	private GreenMail server;
+
+	DispatchFixture() {
+		this.garden.person("ada", RowFixture.ZONE);
+		startMailServer();
+	}
+
+	void startMailServer() {
+		this.server = new GreenMail(new ServerSetup(this.port, "127.0.0.1", ServerSetup.PROTOCOL_SMTP));
+		this.server.start();
+	}
+
+	void stopMailServer() {
+		this.server.stop();
+	}
+
+	Channel smtp() {
+		return new MailChannel(SenderFixture.to(this.port));
+	}
+
+	Node node() {
+		return node(smtp());
+	}
+
+	Node node(Channel channel) {
+		return Node.start(this.source, this.garden, channel, this.clock);
+	}
+
+	/** A task of Ada's, with its reminder. */
+	CareTask planned(String name) {
+		CareTask task = this.garden.plan(TaskFixture.task(name, DAY));
+		node().materialiser().person(TaskFixture.ADA);
+		return task;
+	}
+
+	MimeMessage[] received() {
+		return this.server.getReceivedMessages();
+	}
+
+	List<String> receivedIds() {
+		return Arrays.stream(received()).map((message) -> {
+			try {
+				return message.getMessageID();
+			}
+			catch (MessagingException ex) {
+				throw new IllegalStateException(ex);
+			}
+		}).toList();
+	}
+
+	ReminderState state(String task) {
+		return state(task, DAY);
+	}
+
+	ReminderState state(String task, LocalDate day) {
+		return RowFixture.state(this.database, RowFixture.row(this.database, task, day));
+	}
+
+	List<Mail> mails() {
+		return new MailTable(this.database).newest(null, 0, 100);
+	}
+
+	Instant nextTry(String task) {
+		UUID row = RowFixture.row(this.database, task, DAY);
+		return this.database.sql("select next_try_at from reminders.reminder where id = ?")
+			.param(row)
+			.query(OffsetDateTime.class)
+			.single()
+			.toInstant();
+	}
+
+	@Override
+	public void close() {
+		this.server.stop();
+		this.source.close();
+	}
+
+	private static int freePort() {
+		try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+			return socket.getLocalPort();
+		}
+		catch (IOException ex) {
+			throw new IllegalStateException(ex);
+		}
+	}
+
+}

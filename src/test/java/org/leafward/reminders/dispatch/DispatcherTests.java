@@ -1,0 +1,200 @@
+package org.leafward.reminders.dispatch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.reminders.TaskFixture.ADA;
+import static org.leafward.reminders.dispatch.DispatchFixture.DAY;
+import static org.leafward.reminders.dispatch.DispatchFixture.DUE;
+
+import jakarta.mail.internet.MimeMultipart;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.leafward.care.CareTask;
+import org.leafward.care.TaskKind;
+import org.leafward.reminders.Mail;
+import org.leafward.reminders.MailState;
+import org.leafward.reminders.ReminderState;
+import org.leafward.reminders.TaskFixture;
+import org.leafward.reminders.channel.Channel;
+import org.leafward.reminders.store.ClaimTable;
+
+/** A due task sends one mail, once; also over days, zones and changes of the plan. */
+class DispatcherTests {
+
+	private DispatchFixture house;
+
+	@BeforeEach
+	void open() {
+		this.house = new DispatchFixture();
+	}
+
+	@AfterEach
+	void close() {
+		this.house.close();
+	}
+
+	private int runAt(Instant now) {
+		this.house.clock.set(now);
+		return this.house.node().dispatcher().run();
+	}
+
+	@Test
+	void aDueTaskSendsOneMail() throws Exception {
+		CareTask task = this.house.planned("one");
+		assertThat(runAt(DUE.minusMillis(1))).isZero();
+		assertThat(runAt(DUE)).isOne();
+		assertThat(this.house.received()).singleElement().satisfies((message) -> {
+			assertThat(message.getAllRecipients()).singleElement().hasToString("ada <ada@example.org>");
+			assertThat(message.getSubject()).startsWith("Thu 12 Nov: Water deeply");
+			String text = (String) ((MimeMultipart) message.getContent()).getBodyPart(0).getContent();
+			assertThat(text).contains("https://plants.example.org/tasks/" + task.id());
+		});
+		assertThat(this.house.state("one")).isEqualTo(ReminderState.SENT);
+		assertThat(this.house.mails()).singleElement()
+			.extracting(Mail::state, Mail::sentAt, Mail::person)
+			.containsExactly(MailState.SENT, DUE, ADA);
+	}
+
+	@Test
+	void butNeverASecondOne() {
+		this.house.planned("one");
+		assertThat(runAt(DUE)).isOne();
+		for (int hours = 0; hours <= 14 * 24; hours += 12) {
+			this.house.clock.set(DUE.plus(Duration.ofHours(hours)));
+			Node node = this.house.node();
+			node.materialiser().everybody();
+			node.dispatcher().reap();
+			assertThat(node.dispatcher().run()).isZero();
+		}
+		assertThat(this.house.received()).hasSize(1);
+	}
+
+	@Test
+	void allTasksOfAMorningShareOneMail() {
+		for (int task = 0; task < 10; task++) {
+			this.house.planned("task " + task);
+		}
+		assertThat(runAt(DUE)).isOne();
+		assertThat(this.house.received()).hasSize(1);
+		assertThat(this.house.mails().get(0).text()).startsWith("10 tasks begin on Thu 12 Nov.");
+	}
+
+	@Test
+	void moreTasksThanAMailHoldsMakeTwo() {
+		for (int task = 0; task <= Dispatcher.MOST_TASKS; task++) {
+			this.house.garden.plan(TaskFixture.task("task " + task, DAY));
+		}
+		this.house.node().materialiser().everybody();
+		assertThat(runAt(DUE)).isEqualTo(2);
+		assertThat(runAt(DUE)).isZero();
+		assertThat(this.house.mails()).extracting((mail) -> mail.text().split(" ")[0])
+			.containsExactlyInAnyOrder("50", "One");
+	}
+
+	@Test
+	void aRampIsAnnouncedOnceWithItsLength() {
+		for (int day = 1; day <= 14; day++) {
+			this.house.garden.plan(TaskFixture.task("ramp " + day, TaskKind.RAMP_DAY, day, DAY.plusDays(day - 1)));
+		}
+		this.house.node().materialiser().everybody();
+		for (int day = 0; day < 14; day++) {
+			runAt(DUE.plus(Duration.ofDays(day)));
+		}
+		assertThat(this.house.mails()).singleElement().extracting(Mail::text).asString().contains("Ramp: day 1 of 14");
+	}
+
+	/** Directive 2000/84/EC: the clocks change at 01:00 GMT on these days. */
+	@ParameterizedTest
+	@CsvSource({ "2027-03-28,2027-03-28T05:00:00Z", "2027-10-31,2027-10-31T06:00:00Z" })
+	void isSevenOClockOnTheDaysTheClocksChange(LocalDate day, Instant due) {
+		this.house.garden.plan(TaskFixture.task("one", day));
+		this.house.clock.set(due.minus(Duration.ofDays(10)));
+		this.house.node().materialiser().everybody();
+		assertThat(runAt(due.minusSeconds(1))).isZero();
+		assertThat(runAt(due)).isOne();
+	}
+
+	@Test
+	void aServerThatWasOffForAWeekendStillSends() {
+		this.house.planned("one");
+		assertThat(runAt(DUE.plus(Duration.ofDays(3)))).isOne();
+	}
+
+	@Test
+	void aServerThatWasOffForLongerDoesNot() {
+		this.house.planned("one");
+		assertThat(runAt(Instant.parse("2026-11-15T23:00:00Z"))).isZero();
+		assertThat(this.house.state("one")).isEqualTo(ReminderState.EXPIRED);
+		assertThat(this.house.mails()).isEmpty();
+	}
+
+	@Test
+	void aTaskWithdrawnMeanwhileIsNotSent() {
+		CareTask task = this.house.planned("one");
+		this.house.garden.plan(TaskFixture.withdrawn(task));
+		assertThat(runAt(DUE)).isZero();
+		assertThat(this.house.state("one")).isEqualTo(ReminderState.WITHDRAWN);
+	}
+
+	@Test
+	void aTaskMovedMeanwhileIsSentOnItsNewDay() {
+		CareTask task = this.house.planned("one");
+		this.house.garden.plan(TaskFixture.moved(task, DAY.plusDays(2)));
+		assertThat(runAt(DUE)).isZero();
+		assertThat(this.house.state("one", DAY.plusDays(2))).isEqualTo(ReminderState.PENDING);
+		assertThat(runAt(DUE.plus(Duration.ofDays(2)))).isOne();
+		assertThat(this.house.received()).hasSize(1);
+	}
+
+	@Test
+	void aTaskMovedToAnEarlierDayIsSentAtOnce() {
+		CareTask task = this.house.planned("one");
+		this.house.garden.plan(TaskFixture.moved(task, DAY.minusDays(1)));
+		assertThat(runAt(DUE)).isOne();
+		assertThat(this.house.mails().get(0).text()).startsWith("One task begins on Wed 11 Nov.");
+	}
+
+	@Test
+	void aPersonWhoLeftGetsNone() {
+		this.house.planned("one");
+		this.house.garden.persons.clear();
+		assertThat(runAt(DUE)).isZero();
+		assertThat(this.house.state("one")).isEqualTo(ReminderState.WITHDRAWN);
+	}
+
+	@Test
+	void troubleWithOnePersonDoesNotHoldUpOthers() {
+		this.house.planned("one");
+		this.house.garden
+			.plan(TaskFixture.task("ben's", this.house.garden.person("ben", this.house.clock.getZone()), DAY));
+		this.house.node().materialiser().everybody();
+		this.house.clock.set(DUE.plus(Duration.ofHours(2)));
+		Channel broken = (mail) -> {
+			if (mail.person().equals(ADA)) {
+				throw new IllegalStateException("broken");
+			}
+			return this.house.smtp().deliver(mail);
+		};
+		assertThat(this.house.node(broken).dispatcher().run()).isOne();
+		assertThat(this.house.state("ben's")).isEqualTo(ReminderState.SENT);
+		assertThat(this.house.state("one")).isEqualTo(ReminderState.PENDING);
+		assertThat(this.house.nextTry("one")).isEqualTo(this.house.clock.instant().plus(Duration.ofMinutes(5)));
+	}
+
+	@Test
+	void aClaimThatEndedBeforeTheMailLeftSendsNothing() {
+		this.house.planned("one");
+		this.house.clock.set(DUE);
+		ClaimTable claims = new ClaimTable(this.house.database);
+		assertThat(claims.claim(DUE, DUE.plusSeconds(60), UUID.randomUUID(), 50)).hasSize(1);
+		assertThat(runAt(DUE)).isZero();
+		assertThat(this.house.received()).isEmpty();
+	}
+
+}
