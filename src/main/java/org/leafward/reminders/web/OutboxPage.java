@@ -41,7 +41,6 @@ class OutboxPage {
 		Viewer viewer = this.viewers.current();
 		ZoneId zone = zone(viewer);
 		MailPage mails = page(viewer, page);
-		model.addAttribute("section", "outbox");
 		model.addAttribute("mails", mails.mails().stream().map((mail) -> MailRow.of(mail, zone)).toList());
 		model.addAttribute("everybody", viewer.operator());
 		model.addAttribute("page", page);
