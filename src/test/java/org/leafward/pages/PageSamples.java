@@ -41,6 +41,10 @@ final class PageSamples {
 	record Listed(Object id, String name, String more) {
 	}
 
+	record MailRow(Object id, String subject, String from, String to, Instant at, String atWords, String state,
+			String reply, String messageId, String text) {
+	}
+
 	record Feed(String title, String what, String subscribe, String address) {
 	}
 
@@ -95,6 +99,14 @@ final class PageSamples {
 						new PlantingForm(null, null, "12", null, null, false, true), "errors", Map.of(), "catalogue",
 						choices("buxus-sempervirens", "common boxwood (Buxus sempervirens)"), "placements",
 						choices("GROUND", "in the ground", "CONTAINER", "in a container")));
+		MailRow mail = new MailRow(ID, "Thu 12 Nov: Water deeply: hedge by the gate (common boxwood)",
+				"Leafward <reminders@example.org>", "Nora Field <nora@example.org>",
+				Instant.parse("2026-11-12T13:00:00Z"), "Thu 12 Nov 2026, 07:00 (Central Time)",
+				"not taken yet, will be tried again", "451 4.7.1 come back in a while", "<6f8d0a52@example.org>",
+				"One task begins on Thu 12 Nov.\n\n* Water deeply: hedge by the gate (common boxwood)\n");
+		all.put("reminders/outbox", model("section", "outbox", "everybody", true, "mails", List.of(mail, mail), "page",
+				0, "hasNext", true));
+		all.put("reminders/mail", model("section", "outbox", "mail", mail));
 		all.put("climate/stations",
 				model("section", "stations", "lead", "Every date begins at one of these.", "stations",
 						List.of(new Listed("XXW00000001", "Maple Hill", "256 m (840 ft), 1995 to 2024")), "page", 0,

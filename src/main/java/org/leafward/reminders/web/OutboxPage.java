@@ -54,7 +54,7 @@ class OutboxPage {
 		Viewer viewer = this.viewers.current();
 		Mail mail = this.outbox.find(identifier(id))
 			.filter((found) -> viewer.mayOpen(found.person().value()))
-			.orElseThrow(() -> new NotThere("this mail"));
+			.orElseThrow(() -> new NotThere("There is no such mail."));
 		model.addAttribute("section", "outbox");
 		model.addAttribute("mail", MailRow.of(mail, zone(viewer)));
 		return "reminders/mail";
@@ -66,7 +66,7 @@ class OutboxPage {
 		}
 		UUID person = viewer.person();
 		if (person == null) {
-			throw new NotThere("an outbox");
+			throw new NotThere("There is no outbox here.");
 		}
 		return this.outbox.ofPerson(new PersonId(person), page, SIZE);
 	}
@@ -83,7 +83,7 @@ class OutboxPage {
 			return UUID.fromString(text);
 		}
 		catch (IllegalArgumentException ex) {
-			throw new NotThere("this mail");
+			throw new NotThere("There is no such mail.");
 		}
 	}
 

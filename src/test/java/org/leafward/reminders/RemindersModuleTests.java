@@ -1,0 +1,111 @@
+package org.leafward.reminders;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.reminders.TaskFixture.ADA;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.Mockito.when;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.leafward.accounts.People;
+import org.leafward.accounts.Person;
+import org.leafward.care.CareTask;
+import org.leafward.care.PlanChanged;
+import org.leafward.care.TaskCalendar;
+import org.leafward.pages.Viewers;
+import org.leafward.reminders.dispatch.Dispatcher;
+import org.leafward.support.SettableClock;
+import org.leafward.support.TestDatabase;
+import org.quartz.Scheduler;
+import org.quartz.TriggerKey;
+import org.quartz.impl.matchers.GroupMatcher;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.TestConfiguration;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Primary;
+import org.springframework.modulith.test.ApplicationModuleTest;
+import org.springframework.modulith.test.Scenario;
+import org.springframework.test.context.ContextConfiguration;
+import org.springframework.test.context.TestPropertySource;
+import org.springframework.test.context.bean.override.mockito.MockitoBean;
+
+/** The module as Spring wires it, with the modules below it stood in for. */
+@ApplicationModuleTest
+@ContextConfiguration(initializers = TestDatabase.class)
+@TestPropertySource(properties = "spring.quartz.auto-startup=false")
+class RemindersModuleTests {
+
+	private static final LocalDate DAY = LocalDate.parse("2026-11-12");
+
+	@MockitoBean
+	private TaskCalendar calendar;
+
+	@MockitoBean
+	private People people;
+
+	@MockitoBean
+	private Viewers viewers;
+
+	@Autowired
+	private Reminders reminders;
+
+	@Autowired
+	private Outbox outbox;
+
+	@Autowired
+	private Dispatcher dispatcher;
+
+	@Autowired
+	private SettableClock clock;
+
+	@Autowired
+	private Scheduler scheduler;
+
+	@TestConfiguration
+	static class Time {
+
+		@Bean
+		@Primary
+		SettableClock settableClock() {
+			return new SettableClock(Instant.parse("2026-11-10T06:00:00Z"));
+		}
+
+	}
+
+	@Test
+	void aChangeOfThePlanBecomesAReminderAndAMail(Scenario scenario) {
+		CareTask task = TaskFixture.task("one", DAY);
+		when(this.people.find(ADA))
+			.thenReturn(Optional.of(new Person(ADA, "Ada", "ada@example.org", ZoneId.of("Europe/Berlin"))));
+		when(this.calendar.ofPerson(any(), any())).thenReturn(List.of(task));
+		when(this.calendar.find(task.id())).thenReturn(Optional.of(task));
+		scenario.publish(new PlanChanged(task.site().value(), ADA.value(), 1, 0, 0, this.clock.instant()))
+			.andWaitForStateChange(() -> this.reminders.upcoming(ADA, 10), (found) -> !found.isEmpty())
+			.andVerify((found) -> assertThat(found).singleElement()
+				.extracting(Reminder::task, Reminder::dueAt)
+				.containsExactly(task.id(), Instant.parse("2026-11-12T06:00:00Z")));
+		this.clock.set(Instant.parse("2026-11-12T06:00:00Z"));
+		// No mail server is configured here.
+		assertThat(this.dispatcher.run()).isOne();
+		assertThat(this.dispatcher.run()).isZero();
+		assertThat(this.outbox.ofPerson(ADA, 0, 10).mails()).singleElement()
+			.extracting(Mail::state, Mail::sender)
+			.containsExactly(MailState.KEPT, "Leafward <reminders@localhost>");
+	}
+
+	@Test
+	void itsJobsAreInTheScheduler() throws Exception {
+		List<String> triggers = new ArrayList<>();
+		for (TriggerKey key : this.scheduler.getTriggerKeys(GroupMatcher.anyGroup())) {
+			triggers.add(key.getName());
+		}
+		assertThat(triggers).contains("reminders-dispatch-every-30-s", "reminders-reap-every-5-min",
+				"reminders-materialise-daily");
+	}
+
+}

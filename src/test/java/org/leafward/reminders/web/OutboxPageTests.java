@@ -1,0 +1,169 @@
+package org.leafward.reminders.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.reminders.TaskFixture.ADA;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.Mockito.when;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.leafward.accounts.People;
+import org.leafward.accounts.Person;
+import org.leafward.pages.Viewer;
+import org.leafward.pages.Viewers;
+import org.leafward.reminders.Mail;
+import org.leafward.reminders.MailPage;
+import org.leafward.reminders.MailState;
+import org.leafward.reminders.Outbox;
+import org.leafward.reminders.TaskFixture;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.TestConfiguration;
+import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.boot.webmvc.test.autoconfigure.WebMvcTest;
+import org.springframework.context.annotation.Bean;
+import org.springframework.test.context.bean.override.mockito.MockitoBean;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import org.springframework.test.web.servlet.assertj.MvcTestResult;
+
+@WebMvcTest(OutboxPage.class)
+@AutoConfigureMockMvc(addFilters = false)
+class OutboxPageTests {
+
+	private static final Viewer ADA_LOOKS = new Viewer(ADA.value(), "Ada", false, false);
+
+	private static final Viewer OPERATOR = new Viewer(null, "Operator", true, false);
+
+	private static final Viewer BEN_LOOKS = new Viewer(TaskFixture.id("ben"), "Ben", false, false);
+
+	private static final Viewer STRANGER = new Viewer(null, "", false, false);
+
+	@Autowired
+	private MockMvcTester mvc;
+
+	@MockitoBean
+	private Outbox outbox;
+
+	@MockitoBean
+	private Viewers viewers;
+
+	@MockitoBean
+	private People people;
+
+	@TestConfiguration
+	static class Time {
+
+		@Bean
+		Clock clock() {
+			return Clock.fixed(Instant.parse("2026-11-12T12:00:00Z"), ZoneOffset.UTC);
+		}
+
+	}
+
+	@BeforeEach
+	void adaHasAMail() {
+		Person ada = new Person(ADA, "Ada", "ada@example.org", ZoneId.of("America/Chicago"));
+		when(this.people.find(any())).thenReturn(Optional.empty());
+		when(this.people.find(ADA)).thenReturn(Optional.of(ada));
+		Mail mail = mail(MailState.KEPT);
+		when(this.outbox.find(any())).thenReturn(Optional.empty());
+		when(this.outbox.find(mail.id())).thenReturn(Optional.of(mail));
+		when(this.outbox.ofPerson(ADA, 0, 25)).thenReturn(new MailPage(List.of(mail), 0, true));
+		when(this.outbox.all(1, 25)).thenReturn(new MailPage(List.of(mail), 1, false));
+	}
+
+	private static Mail mail(MailState state) {
+		return new Mail(TaskFixture.id("mail"), ADA, "Leafward <reminders@example.org>", "ada@example.org", "Ada",
+				"Thu 12 Nov: <b>Water</b>", "One task begins.\n<script>", "<p>html</p>", "<1@example.org>", state,
+				Instant.parse("2026-11-12T13:00:00Z"), null, null);
+	}
+
+	private MvcTestResult get(Viewer viewer, String path) {
+		when(this.viewers.current()).thenReturn(viewer);
+		return this.mvc.get().uri(path).exchange();
+	}
+
+	private Document page(Viewer viewer, String path) throws Exception {
+		MvcTestResult result = get(viewer, path);
+		assertThat(result).hasStatusOk();
+		return Jsoup.parse(result.getResponse().getContentAsString());
+	}
+
+	@Test
+	void showsAPersonTheirOwnMailsInTheirZone() throws Exception {
+		Document page = page(ADA_LOOKS, "/outbox");
+		assertThat(page.select("h1").text()).isEqualTo("Mails to you");
+		assertThat(page.select("tbody tr")).hasSize(1);
+		assertThat(page.select("tbody a").attr("href")).isEqualTo("/outbox/" + mail(MailState.KEPT).id());
+		assertThat(page.select("tbody a").text()).isEqualTo("Thu 12 Nov: <b>Water</b>");
+		// Chicago is at UTC-6 in November (15 U.S.C. 260a, 263).
+		assertThat(page.select("tbody time").text()).startsWith("Thu 12 Nov 2026, 07:00");
+		assertThat(page.select("tbody time").attr("datetime")).isEqualTo("2026-11-12T13:00:00Z");
+		assertThat(page.select("a[rel=next]").attr("href")).isEqualTo("/outbox?page=1");
+		assertThat(page.select("a[rel=prev]")).isEmpty();
+		assertThat(page.text()).doesNotContain("ada@example.org");
+	}
+
+	@Test
+	void showsAnOperatorEverybodysMails() throws Exception {
+		Document page = page(OPERATOR, "/outbox?page=1");
+		assertThat(page.select("h1").text()).isEqualTo("Mails to everybody");
+		assertThat(page.select("tbody td").eachText()).contains("Ada <ada@example.org>");
+		assertThat(page.select("a[rel=prev]").attr("href")).isEqualTo("/outbox?page=0");
+		assertThat(page.select("a[rel=next]")).isEmpty();
+	}
+
+	@Test
+	void showsAMailWithItsHeadAndText() throws Exception {
+		Document page = page(ADA_LOOKS, "/outbox/" + TaskFixture.id("mail"));
+		assertThat(page.select("th[scope=row]").eachText()).containsExactly("From", "To", "Date", "Subject",
+				"Message-ID");
+		assertThat(page.select("tbody td").eachText()).contains("Leafward <reminders@example.org>",
+				"Ada <ada@example.org>", "<1@example.org>");
+		assertThat(page.select("pre").first().wholeText()).isEqualTo("One task begins.\n<script>");
+		assertThat(page.select("main").text()).contains("kept here, no mail server is set up");
+	}
+
+	@Test
+	void showsAMailToAnOperator() throws Exception {
+		assertThat(page(OPERATOR, "/outbox/" + TaskFixture.id("mail")).select("pre")).hasSize(1);
+	}
+
+	@Test
+	void anotherPersonsMailIsNotThere() {
+		assertThat(get(BEN_LOOKS, "/outbox/" + TaskFixture.id("mail"))).hasStatus(404);
+		assertThat(get(STRANGER, "/outbox/" + TaskFixture.id("mail"))).hasStatus(404);
+	}
+
+	@Test
+	void aStrangerHasNoOutbox() {
+		assertThat(get(STRANGER, "/outbox")).hasStatus(404);
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "nonsense", "1", "00000000-0000-0000-0000-000000000000" })
+	void aMailThatIsNoneIsNotThere(String id) {
+		assertThat(get(ADA_LOOKS, "/outbox/" + id)).hasStatus(404);
+	}
+
+	@ParameterizedTest
+	@EnumSource(MailState.class)
+	void hasWordsForEachState(MailState state) throws Exception {
+		UUID id = mail(state).id();
+		when(this.outbox.find(id)).thenReturn(Optional.of(mail(state)));
+		assertThat(page(ADA_LOOKS, "/outbox/" + id).select("main > p").first().text())
+			.isEqualTo("This mail: " + MailRow.words(state) + ".");
+	}
+
+}
