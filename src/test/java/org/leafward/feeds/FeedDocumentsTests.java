@@ -20,8 +20,9 @@ import org.leafward.accounts.PersonId;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
 import org.leafward.feeds.ical.FeedReading;
+import org.leafward.feeds.store.DocumentTable;
 import org.leafward.feeds.store.FeedTable;
-import org.leafward.feeds.store.FeedTableFixture;
+import org.leafward.feeds.store.TablesFixture;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
 import org.leafward.register.Register;
@@ -55,7 +56,9 @@ class FeedDocumentsTests {
 
 	private final TransactionTemplate transaction = new TransactionTemplate(new JdbcTransactionManager(source));
 
-	private final FeedTable table = FeedTableFixture.on(this.database);
+	private final FeedTable table = TablesFixture.feeds(this.database);
+
+	private final DocumentTable store = TablesFixture.documents(this.database);
 
 	private final SettableClock clock = new SettableClock(START);
 
@@ -65,7 +68,7 @@ class FeedDocumentsTests {
 
 	private final People people = mock();
 
-	private final FeedDocuments documents = new FeedDocuments(this.table,
+	private final FeedDocuments documents = new FeedDocuments(this.table, this.store,
 			new FeedBuilder(this.tasks, this.register, this.people, "https://leafward.example"), this.transaction,
 			this.clock);
 
@@ -232,7 +235,7 @@ class FeedDocumentsTests {
 		CountDownLatch locked = new CountDownLatch(1);
 		CountDownLatch done = new CountDownLatch(1);
 		Thread other = new Thread(() -> this.transaction.executeWithoutResult((status) -> {
-			this.table.markStale(this.site.value(), this.person.value());
+			this.store.markStale(this.site.value(), this.person.value());
 			locked.countDown();
 			await(done);
 		}));
