@@ -57,9 +57,8 @@ class SchemaTests {
 	void everyFileTellsEditorsItsSchema() throws IOException {
 		List<Path> files;
 		try (Stream<Path> found = Files.walk(Path.of("config"))) {
-			files = found
+			files = found.filter(Files::isRegularFile)
 				.filter((file) -> file.getParent().endsWith("plants") || file.getParent().endsWith("rulepacks"))
-				.filter(Files::isRegularFile)
 				.toList();
 		}
 		assertThat(files).hasSizeGreaterThan(10).allSatisfy((file) -> {
