@@ -112,9 +112,10 @@ public final class Planner {
 
 		private void span(Span span, AnchorDates.Dated from, AnchorDates.Dated to, List<PlannedTask> tasks) {
 			LocalDate plantedOn = this.subject.planting().plantedOn();
-			LocalDate first = (span.oncePerPlanting() || plantedOn.isBefore(from.date())) ? from.date() : plantedOn;
+			boolean whole = span.oncePerPlanting() || span.untilPlanted() || plantedOn.isBefore(from.date());
+			LocalDate first = whole ? from.date() : plantedOn;
 			LocalDate last = to.date();
-			if (last.isBefore(first) || new DayWindow(first, last).days() < span.shortestDays()) {
+			if (last.isBefore(first) || !span.keeps(new DayWindow(first, last), plantedOn)) {
 				return;
 			}
 			List<Explanation> steps = new ArrayList<>(List.of(from.explanation(), to.explanation()));
