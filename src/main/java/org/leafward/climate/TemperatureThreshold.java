@@ -11,7 +11,9 @@ import org.leafward.measure.BadInput;
  * GHCN-Daily keeps tenths of a degree Celsius, and United States minima were whole
  * degrees Fahrenheit before: 28 °F is stored as -2.2 °C, which is 28.04 °F. So a
  * Fahrenheit threshold is first rounded to tenths of a degree Celsius and the tenths are
- * compared; otherwise days at exactly 28 °F or 24 °F are lost.
+ * compared; otherwise days at exactly 28 °F or 24 °F are lost. (Freezes at stations of
+ * the United States are compared in whole degrees Fahrenheit, for since 2013 some of them
+ * keep 28 °F as -2.1 °C.)
  *
  * @param degrees the threshold in its own unit, -100 to 150
  * @param fahrenheit whether the unit is °F, else °C

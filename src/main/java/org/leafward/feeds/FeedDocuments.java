@@ -18,9 +18,10 @@ import java.util.UUID;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.zip.GZIPOutputStream;
 import org.jspecify.annotations.Nullable;
+import org.leafward.feeds.store.DocumentTable;
+import org.leafward.feeds.store.DocumentTable.Built;
+import org.leafward.feeds.store.DocumentTable.Claimed;
 import org.leafward.feeds.store.FeedTable;
-import org.leafward.feeds.store.FeedTable.Built;
-import org.leafward.feeds.store.FeedTable.Claimed;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Service;
@@ -47,7 +48,9 @@ public class FeedDocuments {
 	/** How exactly it is known when a calendar last asked; saves a write per request. */
 	private static final Duration FETCH_NOTED = Duration.ofHours(1);
 
-	private final FeedTable table;
+	private final FeedTable feeds;
+
+	private final DocumentTable store;
 
 	private final FeedBuilder builder;
 
@@ -55,8 +58,10 @@ public class FeedDocuments {
 
 	private final Clock clock;
 
-	FeedDocuments(FeedTable table, FeedBuilder builder, TransactionTemplate transaction, Clock clock) {
-		this.table = table;
+	FeedDocuments(FeedTable feeds, DocumentTable store, FeedBuilder builder, TransactionTemplate transaction,
+			Clock clock) {
+		this.feeds = feeds;
+		this.store = store;
 		this.builder = builder;
 		this.transaction = transaction;
 		this.clock = clock;
@@ -69,7 +74,7 @@ public class FeedDocuments {
 	 * @return empty for an unknown token
 	 */
 	public Optional<FeedState> find(String token) {
-		Optional<FeedState> found = this.table.findByHash(sha256(token.getBytes(StandardCharsets.UTF_8)));
+		Optional<FeedState> found = this.feeds.findByHash(sha256(token.getBytes(StandardCharsets.UTF_8)));
 		found.filter((state) -> !state.revoked()).ifPresent(this::noteFetch);
 		return found;
 	}
@@ -78,7 +83,7 @@ public class FeedDocuments {
 		Instant now = this.clock.instant();
 		Instant last = state.lastFetchedAt();
 		if (last == null || !last.plus(FETCH_NOTED).isAfter(now)) {
-			this.table.noteFetch(state.id(), now);
+			this.feeds.noteFetch(state.id(), now);
 		}
 	}
 
@@ -88,13 +93,13 @@ public class FeedDocuments {
 	 * @return empty when the feed is gone or revoked
 	 */
 	public Optional<FeedDocument> read(FeedId feed) {
-		Optional<FeedDocument> stored = this.table.document(feed);
+		Optional<FeedDocument> stored = this.store.document(feed);
 		if (stored.isPresent()) {
 			return stored;
 		}
 		this.transaction
-			.executeWithoutResult((status) -> this.table.unrevoked(feed).ifPresent((claimed) -> build(claimed)));
-		return this.table.document(feed);
+			.executeWithoutResult((status) -> this.store.unrevoked(feed).ifPresent((claimed) -> build(claimed)));
+		return this.store.document(feed);
 	}
 
 	/**
@@ -106,7 +111,7 @@ public class FeedDocuments {
 	@Transactional
 	public void planChanged(UUID site, UUID person) {
 		Instant justBefore = this.clock.instant().minus(JUST_BUILT);
-		for (Claimed claimed : this.table.markStale(site, person)) {
+		for (Claimed claimed : this.store.markStale(site, person)) {
 			if (claimed.kind() == FeedKind.SITE || !claimed.builtAt().isAfter(justBefore)) {
 				build(claimed);
 			}
@@ -133,7 +138,7 @@ public class FeedDocuments {
 		AtomicReference<@Nullable FeedId> tried = new AtomicReference<>();
 		try {
 			this.transaction.executeWithoutResult(
-					(status) -> this.table.claimStale(today(), this.clock.instant()).ifPresent((claimed) -> {
+					(status) -> this.store.claimStale(today(), this.clock.instant()).ifPresent((claimed) -> {
 						tried.set(claimed.id());
 						build(claimed);
 					}));
@@ -145,7 +150,7 @@ public class FeedDocuments {
 			}
 			LOG.warn("Feed {} was not built; its last document is served and it is tried again in {}", failed, RETRY,
 					ex);
-			this.table.retry(failed, this.clock.instant().plus(RETRY));
+			this.store.retry(failed, this.clock.instant().plus(RETRY));
 		}
 		return tried.get() != null;
 	}
@@ -158,7 +163,7 @@ public class FeedDocuments {
 	 */
 	void buildFirst(Claimed feed) {
 		build(feed);
-		this.table.markStale(feed.id());
+		this.store.markStale(feed.id());
 	}
 
 	/**
@@ -172,14 +177,14 @@ public class FeedDocuments {
 		byte[] octets = this.builder.build(feed.id(), feed.kind(), feed.what(), feed.createdAt(), day);
 		String etag = HexFormat.of().formatHex(sha256(octets));
 		if (etag.equals(feed.etag())) {
-			this.table.keep(feed.id(), day, now);
+			this.store.keep(feed.id(), day, now);
 			return;
 		}
 		Instant modified = now.truncatedTo(ChronoUnit.SECONDS);
 		if (feed.lastModified() != null && !modified.isAfter(feed.lastModified())) {
 			modified = feed.lastModified().plusSeconds(1);
 		}
-		this.table.store(new Built(feed.id(), new FeedDocument(octets, gzip(octets), etag, modified), day, now));
+		this.store.store(new Built(feed.id(), new FeedDocument(octets, gzip(octets), etag, modified), day, now));
 	}
 
 	private LocalDate today() {

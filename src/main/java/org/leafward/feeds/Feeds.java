@@ -8,9 +8,10 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.leafward.accounts.People;
 import org.leafward.accounts.PersonId;
+import org.leafward.feeds.store.DocumentTable.Claimed;
 import org.leafward.feeds.store.FeedTable;
-import org.leafward.feeds.store.FeedTable.Claimed;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
 import org.leafward.register.Register;
@@ -34,14 +35,17 @@ public class Feeds {
 
 	private final Register register;
 
+	private final People people;
+
 	private final Clock clock;
 
 	private final SecureRandom random = new SecureRandom();
 
-	Feeds(FeedTable table, FeedDocuments documents, Register register, Clock clock) {
+	Feeds(FeedTable table, FeedDocuments documents, Register register, People people, Clock clock) {
 		this.table = table;
 		this.documents = documents;
 		this.register = register;
+		this.people = people;
 		this.clock = clock;
 	}
 
@@ -64,10 +68,14 @@ public class Feeds {
 	 * @param person whose tasks
 	 * @param owner who may list and revoke it
 	 * @return with the token, shown only now
+	 * @throws NotThere when there is no such person
 	 * @throws BadInput when the person has 50 living feeds
 	 */
 	@Transactional
 	public NewFeed createForPerson(PersonId person, PersonId owner) {
+		if (this.people.find(person).isEmpty()) {
+			throw new NotThere("There is no person " + person);
+		}
 		return create(FeedKind.PERSON, person.value(), owner);
 	}
 

@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param to last day
  * @param href address of the entry's own page, from the root; null when there is none
  * @param note a sentence more, for example why it is no longer needed
+ * @param withdrawn whether it is no longer needed; drawn hollow and struck out
  */
 public record TaskLine(Mark mark, String title, String plant, @Nullable String site, LocalDate from, LocalDate to,
-		@Nullable String href, @Nullable String note) {
+		@Nullable String href, @Nullable String note, boolean withdrawn) {
 }

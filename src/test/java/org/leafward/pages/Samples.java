@@ -18,7 +18,8 @@ final class Samples {
 	}
 
 	static TaskLine line(Mark mark, String title, String plant, LocalDate from, LocalDate to, String note) {
-		return new TaskLine(mark, title, plant, "Alder Street schoolyard", from, to, "/tasks/1", note);
+		return new TaskLine(mark, title, plant, "Alder Street schoolyard", from, to, "/tasks/1", note,
+				note != null && note.startsWith("No longer"));
 	}
 
 	static List<TaskLine> todo() {

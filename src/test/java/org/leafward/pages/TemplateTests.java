@@ -122,6 +122,8 @@ class TemplateTests {
 			assertThat(task.select(".kind span").text()).isNotBlank();
 		}
 		assertThat(page.select("li.task:has(.hatch-line) .kind").text()).isEqualTo("Hold off");
+		assertThat(page.select("li.task.withdrawn .kind").eachText()).containsExactly("Withdrawn");
+		assertThat(page.select("li.task.withdrawn .mark-do")).isEmpty();
 		assertThat(page.select("li.task").first().select(".days").text()).isEqualTo("9 Nov – 24 Nov");
 	}
 

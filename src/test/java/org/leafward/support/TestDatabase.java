@@ -29,8 +29,11 @@ public final class TestDatabase implements ApplicationContextInitializer<Configu
 
 	private static EmbeddedPostgres server;
 
+	private static volatile boolean usedBySpring;
+
 	@Override
 	public void initialize(ConfigurableApplicationContext context) {
+		usedBySpring = true;
 		TestPropertyValues
 			.of("spring.datasource.url=" + freshUrl(), "spring.datasource.username=postgres",
 					"spring.datasource.password=", "spring.datasource.hikari.maximum-pool-size=8")

@@ -46,7 +46,7 @@ final class Gathered {
 				: String.join("; ", names.subList(0, MOST_NAMED - 1))
 						+ "; and %d more plantings".formatted(names.size() - MOST_NAMED + 1);
 		return new TaskLine(first.mark(), first.title(), plants, first.site(), first.from(), first.to(), first.href(),
-				first.note());
+				first.note(), first.withdrawn());
 	}
 
 }

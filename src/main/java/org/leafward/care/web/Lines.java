@@ -26,9 +26,10 @@ final class Lines {
 	}
 
 	static TaskLine line(CareTask task) {
+		boolean withdrawn = task.state() == TaskState.WITHDRAWN;
 		return new TaskLine(mark(task.kind()), task.text().title(), task.plant(), task.siteName(), task.window().from(),
-				task.window().to(), address(task),
-				(task.state() == TaskState.WITHDRAWN) ? task.withdrawnBecause() : task.text().amount());
+				task.window().to(), address(task), withdrawn ? task.withdrawnBecause() : task.text().amount(),
+				withdrawn);
 	}
 
 }

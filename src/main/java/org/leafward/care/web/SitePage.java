@@ -131,7 +131,7 @@ class SitePage {
 			List<SiteMarkers.Line> lines) {
 		Map<PlantingId, List<YearStrip.Span>> spans = new LinkedHashMap<>();
 		plantings.forEach((planting) -> spans.put(planting.id(), new ArrayList<>()));
-		for (CareTask task : tasks) {
+		for (CareTask task : Ramps.joined(tasks)) {
 			List<YearStrip.Span> row = spans.get(task.planting());
 			if (row != null) {
 				row.add(new YearStrip.Span(Lines.mark(task.kind()), task.window().from(), task.window().to(),

@@ -20,9 +20,9 @@ final class MarkerWords {
 
 	static String probability(MarkerKey key) {
 		if (key.probability() == 50) {
-			return "The middle date: in half of the seasons it comes earlier, in half later.";
+			return "The middle date: in half of the seasons that have it, it comes earlier, in half later.";
 		}
-		return "In %d of 100 seasons it comes on or %s this date.".formatted(key.probability(),
+		return "In %d of 100 seasons that have it, it comes on or %s this date.".formatted(key.probability(),
 				key.kind().spring() ? "after" : "before");
 	}
 

@@ -31,12 +31,13 @@ final class Conditions {
 		if (!tags.isEmpty()) {
 			return tags.stream().anyMatch((list) -> matches(list, etag));
 		}
-		HttpHeaders headers = new HttpHeaders();
 		String since = request.getHeader(HttpHeaders.IF_MODIFIED_SINCE);
 		if (since == null) {
 			return false;
 		}
-		headers.set(HttpHeaders.IF_MODIFIED_SINCE, since);
+		HttpHeaders headers = new HttpHeaders();
+		// The asctime form pads the day with a space, which the reader doesn't know.
+		headers.set(HttpHeaders.IF_MODIFIED_SINCE, since.replace("  ", " 0"));
 		long millis = headers.getIfModifiedSince();
 		return millis != -1 && !lastModified.isAfter(Instant.ofEpochMilli(millis));
 	}

@@ -96,7 +96,7 @@ record SchemaWords(YamlDocument document, JsonNode schema) {
 		if (node.isArray()) {
 			return "a list";
 		}
-		return node.isNull() ? "nothing" : "'%s'".formatted(text(node));
+		return (node.isNull() || text(node).isEmpty()) ? "nothing" : "'%s'".formatted(text(node));
 	}
 
 	private static String list(JsonNode values) {

@@ -12,6 +12,8 @@ import org.leafward.knowledge.KnowledgeFile;
 import org.leafward.knowledge.Places;
 import org.leafward.knowledge.Places.Place;
 import org.leafward.knowledge.Problem;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.databind.JsonNode;
@@ -74,12 +76,22 @@ public final class YamlDocument {
 	}
 
 	private static Problem unreadable(String file, JacksonException ex) {
+		String mend = "look at the indentation, quotes and colons on this line and the one above";
+		// Jackson names the last good place; the parser underneath knows the bad one.
+		if (ex.getCause() instanceof MarkedYamlEngineException marked && marked.getProblemMark().isPresent()) {
+			Mark mark = marked.getProblemMark().get();
+			return new Problem(file, mark.getLine() + 1, mark.getColumn() + 1, "",
+					"this is not readable as YAML: " + firstLine(marked.getProblem()), mend);
+		}
 		TokenStreamLocation location = ex.getLocation();
 		int line = (location != null) ? Math.max(0, location.getLineNr()) : 0;
 		int column = (location != null) ? Math.max(0, location.getColumnNr()) : 0;
-		String reason = String.valueOf(ex.getOriginalMessage()).lines().findFirst().orElse("");
-		return new Problem(file, line, column, "", "this is not readable as YAML: " + reason,
-				"look at the indentation, quotes and colons on this line and the one above");
+		return new Problem(file, line, column, "",
+				"this is not readable as YAML: " + firstLine(ex.getOriginalMessage()), mend);
+	}
+
+	private static String firstLine(@Nullable String text) {
+		return String.valueOf(text).lines().findFirst().orElse("");
 	}
 
 	private static YamlDocument broken(KnowledgeFile file, Problem problem) {

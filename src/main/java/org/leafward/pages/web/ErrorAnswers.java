@@ -43,7 +43,7 @@ class ErrorAnswers {
 					ex);
 		}
 		trouble.headers().forEach((name, values) -> values.forEach((value) -> response.addHeader(name, value)));
-		return forProgram(request) ? problem(trouble) : page(trouble);
+		return PageAttributes.forProgram(request) ? problem(trouble) : page(trouble);
 	}
 
 	/** Security's own filter answers these. */
@@ -57,10 +57,6 @@ class ErrorAnswers {
 	@Nullable ModelAndView gone(AsyncRequestNotUsableException ex) {
 		logger.debug("the connection was closed before the answer was written", ex);
 		return null;
-	}
-
-	private static boolean forProgram(HttpServletRequest request) {
-		return request.getRequestURI().startsWith(request.getContextPath() + "/api/");
 	}
 
 	private static ResponseEntity<ProblemDetail> problem(Trouble trouble) {

@@ -3,6 +3,8 @@ package org.leafward.pages.web;
 import java.time.Clock;
 import java.time.LocalDate;
 
+import jakarta.servlet.http.HttpServletRequest;
+
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.ControllerAdvice;
@@ -28,9 +30,17 @@ class PageAttributes {
 	}
 
 	@ModelAttribute
-	void addTo(Model model) {
+	void addTo(Model model, HttpServletRequest request) {
+		if (forProgram(request)) {
+			return;
+		}
 		model.addAttribute("viewer", viewer());
 		model.addAttribute("formats", formats());
+	}
+
+	/** Below {@code /api/} there are no pages. */
+	static boolean forProgram(HttpServletRequest request) {
+		return request.getRequestURI().startsWith(request.getContextPath() + "/api/");
 	}
 
 	Viewer viewer() {

@@ -3,10 +3,15 @@ package org.leafward.climate.core;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -143,7 +148,7 @@ class BlendedPlaceTests {
 		SeasonMarker marker = at(45, 10, 200).on(SPRING, 2026).orElseThrow();
 		String text = text(marker.explanation());
 		assertThat(text).contains("Last spring freeze, 0 °C")
-			.contains("In 10 of 100 seasons it comes on or after this date.")
+			.contains("In 10 of 100 seasons that have it, it comes on or after this date.")
 			.contains("NCEI")
 			.contains("ICAO")
 			.contains("Hyndman and Fan")
@@ -181,6 +186,29 @@ class BlendedPlaceTests {
 		PlaceMarkers place = at(45, 10, 50);
 		assertThat(place.on(SPRING, 2026)).isEqualTo(at(45, 10, 50).on(SPRING, 2026));
 		assertThat(place.on(SPRING, 2026).orElseThrow()).isSameAs(place.on(SPRING, 2026).orElseThrow());
+	}
+
+	@Test
+	void manyThreadsGetTheSameMarkers() throws Exception {
+		station("XX000000001", 45, 10, 0, 8, 1);
+		PlaceMarkers shared = at(45, 10, 50);
+		List<MarkerKey> keys = new ArrayList<>();
+		for (MarkerKind kind : MarkerKind.values()) {
+			for (int probability = 10; probability < 100; probability += 10) {
+				keys.add(new MarkerKey(kind, kind.needsThreshold() ? FREEZING : null, probability));
+			}
+		}
+		Callable<List<Optional<SeasonMarker>>> ask = () -> keys.stream().map((key) -> shared.on(key, 2026)).toList();
+		ExecutorService threads = Executors.newFixedThreadPool(4);
+		try {
+			List<Optional<SeasonMarker>> expected = keys.stream().map((key) -> at(45, 10, 50).on(key, 2026)).toList();
+			for (Future<List<Optional<SeasonMarker>>> answer : threads.invokeAll(Collections.nCopies(8, ask))) {
+				assertThat(answer.get()).isEqualTo(expected);
+			}
+		}
+		finally {
+			threads.shutdown();
+		}
 	}
 
 	private void station(String id, double latitude, double longitude, double elevation, double mean, long seed) {

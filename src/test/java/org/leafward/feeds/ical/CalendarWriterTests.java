@@ -6,11 +6,14 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
+import java.util.TimeZone;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
@@ -111,6 +114,25 @@ class CalendarWriterTests {
 		assertThat(IcsLinter.problems(feed, write(notice))).isEmpty();
 		assertThat(FeedReading.read(feed)).containsExactly(Seen.of(notice.get(0)));
 		assertThatIllegalArgumentException().isThrownBy(() -> write(List.of()));
+	}
+
+	/** Digits of Egypt, the dotless i of Turkish and a zone far from UTC. */
+	@ParameterizedTest
+	@CsvSource({ "ar-EG-u-nu-arab,Pacific/Auckland", "tr,America/Caracas", "th-TH-u-ca-buddhist-nu-thai,UTC" })
+	void writesTheSameOctetsUnderAnyLocaleAndZone(String locale, String zone) {
+		byte[] expected = write(entries(aTask().build(), aTask().numbered(2).withdrawn("rain", CHANGED).build()));
+		Locale localeBefore = Locale.getDefault();
+		TimeZone zoneBefore = TimeZone.getDefault();
+		try {
+			Locale.setDefault(Locale.forLanguageTag(locale));
+			TimeZone.setDefault(TimeZone.getTimeZone(zone));
+			byte[] octets = write(entries(aTask().build(), aTask().numbered(2).withdrawn("rain", CHANGED).build()));
+			assertThat(IcsLinter.problems(octets, expected)).isEmpty();
+		}
+		finally {
+			Locale.setDefault(localeBefore);
+			TimeZone.setDefault(zoneBefore);
+		}
 	}
 
 	@Test

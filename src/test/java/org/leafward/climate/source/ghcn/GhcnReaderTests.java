@@ -86,7 +86,10 @@ class GhcnReaderTests {
 		GhcnFile one = reader.read(new ByteArrayInputStream(packed), RecordFixture.CENTRAL_PARK, "any");
 		GhcnFile other = reader.read(new ByteArrayInputStream(plain), RecordFixture.CENTRAL_PARK, "any");
 		assertThat(one.record()).isEqualTo(other.record());
-		// lines of the file as wc counts them
+		// counted by a script that shares no code with the reader
+		assertThat(one.kept()).isEqualTo(212_873);
+		assertThat(one.flagged()).isEqualTo(6);
+		assertThat(one.missing()).isEqualTo(551);
 		assertThat(one.lines()).isEqualTo(plain.length / 270);
 	}
 

@@ -1,0 +1,89 @@
+package org.leafward.care.pack;
+
+import java.time.LocalDate;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.leafward.care.core.rule.Anchor;
+import org.leafward.care.core.rule.MarkerAnchor;
+import org.leafward.care.core.rule.PlantingDateAnchor;
+import org.leafward.care.core.rule.Span;
+import org.leafward.knowledge.KnowledgeFiles;
+import org.leafward.knowledge.KnowledgeReader;
+import org.leafward.measure.Hemisphere;
+import org.leafward.measure.Season;
+import org.leafward.plants.CatalogueFixture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/**
+ * The packs on the dates of one assumed place in USDA zone 6, whose gardening year is
+ * known: last freeze 20 April (one year in ten 8 May, nine in ten 3 April), first freeze
+ * 15 October (one in ten 30 September), 28 °F on 28 October, ground frozen from 10
+ * December to 5 March. Source: the horticulture notes of the project ("the year at a zone
+ * 6 temperate site"); the nights and the late 28 °F date are assumed to fit.
+ */
+class PackDatesTests {
+
+	private static final Map<String, String> DATES = Map.ofEntries(Map.entry("last-spring-freeze 32F p50", "04-20"),
+			Map.entry("last-spring-freeze 32F p10", "05-08"), Map.entry("last-spring-freeze 32F p90", "04-03"),
+			Map.entry("first-fall-freeze 32F p50", "10-15"), Map.entry("first-fall-freeze 32F p10", "09-30"),
+			Map.entry("first-fall-freeze 28F p50", "10-28"), Map.entry("first-fall-freeze 28F p90", "11-14"),
+			Map.entry("ground-freeze p50", "12-10"), Map.entry("ground-thaw p50", "03-05"),
+			Map.entry("nights-warm-to 55F p50", "05-26"), Map.entry("nights-cool-to 55F p50", "09-15"),
+			Map.entry("nights-cool-to 50F p50", "09-27"), Map.entry("nights-cool-to 45F p50", "10-08"));
+
+	private static LoadedRulePacks packs;
+
+	@BeforeAll
+	static void load() {
+		packs = new LoadedRulePacks(new KnowledgeFiles(""), new KnowledgeReader(), CatalogueFixture.configured());
+	}
+
+	private static LocalDate date(Anchor anchor) {
+		if (anchor instanceof PlantingDateAnchor planting) {
+			return LocalDate.of(2026, 5, 4).plusDays(planting.days());
+		}
+		MarkerAnchor marker = (MarkerAnchor) anchor;
+		int year = marker.nextSeason() ? 2027 : 2026;
+		String day = DATES.get(marker.marker().code());
+		assertThat(day).as(marker.marker().code()).isNotNull();
+		return marker.dateFrom(LocalDate.parse(year + "-" + day), new Season(year, Hemisphere.NORTH));
+	}
+
+	@Test
+	void noWindowEndsBeforeItBegins() {
+		packs.all()
+			.forEach((pack) -> pack.rules().stream().filter((rule) -> rule.timing() instanceof Span).forEach((rule) -> {
+				Span span = (Span) rule.timing();
+				assertThat(date(span.from())).as(pack.reference(rule)).isBeforeOrEqualTo(date(span.to()));
+			}));
+	}
+
+	/** Month by month from the same notes. */
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			evergreens/no-late-pruning       | 2026-08-15 | 2026-08-20 | begins, last shear about 15 to 20 August
+			evergreens/plant-in-fall         | 2026-08-20 | 2026-08-31 | begins, late August
+			evergreens/no-late-planting      | 2026-10-14 | 2026-10-29 | begins, mid-October to 29 October
+			evergreens/take-down-burlap      | 2026-04-03 | 2026-04-03 | begins, early date of the last freeze
+			trees/oak-no-pruning             | 2026-03-01 | 2026-04-01 | begins, by 1 April, mid-March in warm springs
+			trees/oak-pruning-window         | 2026-11-01 | 2026-11-30 | begins, November
+			trees/trunk-wrap-on              | 2026-10-15 | 2026-10-31 | begins, late October
+			trees/trunk-wrap-off             | 2026-03-15 | 2026-03-31 | begins, March
+			trees/leaf-scorch-watch          | 2026-07-10 | 2026-07-20 | begins, mid-July
+			new-plantings/leach-salt         | 2026-03-05 | 2026-03-05 | begins, as soon as the soil thaws
+			shrubs/hydrangea-no-cutting      | 2026-08-08 | 2026-08-08 | begins, after the first week of August
+			shrubs/spring-bloomers-no-pruning| 2026-07-10 | 2026-07-20 | begins, mid-July
+			edibles/set-out-cool-crops       | 2026-03-23 | 2026-03-23 | begins, brassicas 23 March to 6 April
+			edibles/set-out-tomatoes         | 2026-04-27 | 2026-04-27 | begins, 27 April at the median
+			bulbs-and-perennials/winter-mulch-on | 2026-12-10 | 2026-12-10 | begins, after the surface has frozen
+			""")
+	void beginsWhenTheGardeningYearSaysSo(String reference, LocalDate earliest, LocalDate latest, String why) {
+		Span span = (Span) packs.find(reference).orElseThrow().timing();
+		assertThat(date(span.from())).as("%s %s", reference, why).isBetween(earliest, latest);
+	}
+
+}
