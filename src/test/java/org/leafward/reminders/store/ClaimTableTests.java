@@ -127,6 +127,27 @@ class ClaimTableTests {
 		assertThat(this.table.claim(DUE, UNTIL, TOKEN, 50)).isEmpty();
 	}
 
+	/** The other node has seen the first of the rows and is about to take the rest. */
+	@Test
+	void leavesAPersonAloneWhoseFirstRowAnotherNodeHolds() throws Exception {
+		pending(ADA, "a1");
+		pending(ADA, "a2");
+		UUID ben = pending(BEN, "b1");
+		try (Connection open = this.source.getConnection()) {
+			open.setAutoCommit(false);
+			JdbcClient other = JdbcClient.create(new SingleConnectionDataSource(open, true));
+			other.sql(
+					"select id from reminders.reminder where person_id = ? order by next_try_at, id limit 1 for update")
+				.param(ADA.value())
+				.query(UUID.class)
+				.single();
+			assertThat(claim(DUE)).containsExactly(ben);
+			assertThat(claim(DUE)).isEmpty();
+			open.rollback();
+		}
+		assertThat(claim(DUE)).hasSize(2);
+	}
+
 	@Test
 	void finishesUnderItsTokenOnly() {
 		UUID row = pending(ADA, "one");

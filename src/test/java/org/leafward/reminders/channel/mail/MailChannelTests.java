@@ -109,7 +109,9 @@ class MailChannelTests {
 		assertThat(message.getHeader("X-Evil")).isNull();
 		assertThat(message.getRecipients(RecipientType.BCC)).isNull();
 		assertThat(message.getAllRecipients()).hasSize(1);
-		assertThat(message.getSubject()).isEqualTo("one Bcc: eve@example.org body");
+		// Not even folded: the whole value on the header's own line.
+		assertThat(message.getHeader("Subject")).containsExactly("one Bcc: eve@example.org body");
+		assertThat(message.getHeader("To")).containsExactly("\"Ada Bcc: eve@example.org X-Evil: 1\" <ada@example.org>");
 		// RFC 5321 section 4.5.2: a line that is one dot doesn't end the mail.
 		assertThat((String) ((MimeMultipart) message.getContent()).getBodyPart(0).getContent()).contains("MAIL FROM");
 	}
