@@ -25,7 +25,12 @@ final class Lanes {
 
 	/** The share of the narrowest picture that some words take, percent. */
 	static double width(String words) {
-		return 100 * (words.length() * LETTER + 6) / NARROWEST;
+		return width(words, NARROWEST);
+	}
+
+	/** The share that some words take of a picture so many px wide, percent. */
+	static double width(String words, double picture) {
+		return 100 * (words.length() * LETTER + 6) / picture;
 	}
 
 	/**
@@ -43,6 +48,31 @@ final class Lanes {
 		}
 		this.lanes.add(new ArrayList<>(List.of(new double[] { start, end })));
 		return this.lanes.size() - 1;
+	}
+
+	/** Takes a stretch of a lane. */
+	void take(int lane, double start, double end) {
+		this.lanes.get(lane).add(new double[] { start, end });
+	}
+
+	/** How far to the right of a place its lane is free, percent. */
+	double roomAfter(int lane, double place) {
+		return this.lanes.get(lane)
+			.stream()
+			.mapToDouble((taken) -> taken[0])
+			.filter((start) -> start >= place)
+			.min()
+			.orElse(100) - place;
+	}
+
+	/** How far to the left of a place its lane is free, percent. */
+	double roomBefore(int lane, double place) {
+		return place - this.lanes.get(lane)
+			.stream()
+			.mapToDouble((taken) -> taken[1])
+			.filter((end) -> end <= place)
+			.max()
+			.orElse(0);
 	}
 
 	int count() {

@@ -31,19 +31,47 @@ public record YearStrip(String id, String title, LocalDate from, LocalDate to, @
 	}
 
 	/**
-	 * The picture. It takes the width it is given and is as tall as its rows need on a
-	 * phone. Spans outside the days shown are left out.
-	 * @return inline SVG, with a link for each span that has an address
+	 * The picture. It takes the width it is given and is as tall as its bars need; those
+	 * that do not overlap share a line, and words stand beside a bar where there is room.
+	 * Spans outside the days shown are left out.
+	 * @return inline SVG, with a link for each entry that has an address
 	 */
 	public String svg() {
 		return new YearStripDrawing(this).draw();
 	}
 
 	/**
+	 * The same in words, for a table beside the picture.
+	 * @return a line for each entry of the picture, row by row, by first day
+	 */
+	public List<Line> lines() {
+		Formats formats = new Formats(this.to.getYear());
+		return this.rows.stream()
+			.flatMap((row) -> Repeats.of(row, this)
+				.stream()
+				.map((entry) -> new Line(row.label(), entry.mark(), entry.label(), entry.when(formats),
+						entry.href(this.today))))
+			.toList();
+	}
+
+	/**
+	 * An entry of the picture in words.
+	 *
+	 * @param row label of its row
+	 * @param mark what kind of entry it is
+	 * @param label its words, whole
+	 * @param when its days, and how often it comes when it is repeated
+	 * @param href address of its page; null when there is none
+	 */
+	public record Line(String row, Mark mark, String label, String when, @Nullable String href) {
+	}
+
+	/**
 	 * A row of the strip.
 	 *
-	 * @param label what readers call the planting
-	 * @param spans its bars; spans of the same kind and label share one label
+	 * @param label what readers call the planting, or several with the same care
+	 * @param spans its bars; spans of the same kind and label that follow each other
+	 * closely are one entry
 	 */
 	public record Row(String label, List<Span> spans) {
 
@@ -59,7 +87,7 @@ public record YearStrip(String id, String title, LocalDate from, LocalDate to, @
 	 * @param mark how it is drawn
 	 * @param from first day
 	 * @param to last day
-	 * @param label a few words; longer than 40 characters is cut in the picture
+	 * @param label a few words
 	 * @param href address of its page, from the root; null when there is none
 	 */
 	public record Span(Mark mark, LocalDate from, LocalDate to, String label, @Nullable String href) {

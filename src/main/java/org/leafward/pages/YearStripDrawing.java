@@ -2,9 +2,7 @@ package org.leafward.pages;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 import org.jspecify.annotations.Nullable;
 
@@ -14,21 +12,25 @@ import org.leafward.pages.YearStrip.Span;
 /** Draws a {@link YearStrip}. Lengths are px, positions along the year percent. */
 final class YearStripDrawing {
 
-	private static final int BAR = 11;
+	private static final int BAR = 9;
 
-	private static final int LANE = 31;
+	private static final int LANE = 17;
 
-	private static final int ROW_HEAD = 26;
+	private static final int ROW_LINE = 18;
 
-	private static final int ROW_FOOT = 9;
+	private static final int ROW_FOOT = 6;
 
 	/** A single day would be a hair; drawn at least this wide, days. */
 	private static final int SHOWN_DAYS = 4;
 
-	private static final int LONGEST = 40;
+	/** Letters of a row's label that fit beside each other on a phone. */
+	private static final int ROW_LETTERS = 40;
 
-	/** Alike spans less far apart than this share a label, percent. */
-	private static final int NEAR = 15;
+	/** Between two bars in a lane, percent. */
+	private static final double GAP = 1;
+
+	/** Width from which the style sheet shows words that need it, px. */
+	private static final double WIDE = 680;
 
 	private final YearStrip strip;
 
@@ -87,42 +89,55 @@ final class YearStripDrawing {
 
 	private PlacedRow place(Row row) {
 		Lanes lanes = new Lanes();
-		List<PlacedSpan> spans = new ArrayList<>();
-		for (List<Span> group : alike(row)) {
-			double start = group.stream().mapToDouble(this::start).min().orElse(0);
-			double end = group.stream().mapToDouble(this::end).max().orElse(100);
-			double width = Lanes.width(cut(group.get(0).label()));
-			boolean leftward = start + width > 100;
-			double room = Math.max(0, leftward ? Math.min(start, end - width) : start);
-			int lane = lanes.place(room, leftward ? end : Math.max(end, start + width));
-			for (Span span : group) {
-				spans.add(new PlacedSpan(span, lane, span == group.get(0), leftward ? end : start, leftward));
-			}
-		}
-		return new PlacedRow(row, spans, ROW_HEAD + lanes.count() * LANE + ROW_FOOT);
+		List<PlacedEntry> bars = new ArrayList<>();
+		// Long ones first, so that short ones fill up what is left beside them.
+		Repeats.of(row, this.strip)
+			.stream()
+			.sorted(Comparator.comparingDouble((Repeats entry) -> start(entry) - end(entry)))
+			.forEach((entry) -> bars.add(new PlacedEntry(entry, lanes.place(start(entry), end(entry) + GAP), null)));
+		bars.sort(Comparator.comparingDouble((PlacedEntry placed) -> start(placed.entry())));
+		List<PlacedEntry> entries = bars.stream().map((placed) -> labelled(placed, lanes)).toList();
+		List<String> label = wrapped(row.label());
+		return new PlacedRow(row, label, entries, label.size() * ROW_LINE + 6 + lanes.count() * LANE + ROW_FOOT);
 	}
 
-	/**
-	 * Spans on the axis by first day, those of one kind and label that are near together.
-	 */
-	private List<List<Span>> alike(Row row) {
-		List<List<Span>> groups = new ArrayList<>();
-		Map<String, List<Span>> last = new HashMap<>();
-		row.spans()
-			.stream()
-			.filter((span) -> !span.to().isBefore(this.axis.from()) && !span.from().isAfter(this.axis.to()))
-			.sorted(Comparator.comparing(Span::from))
-			.forEach((span) -> {
-				String key = span.mark() + " " + span.label();
-				List<Span> group = last.get(key);
-				if (group == null || start(span) - end(group.get(group.size() - 1)) > NEAR) {
-					group = new ArrayList<>();
-					groups.add(group);
-					last.put(key, group);
-				}
-				group.add(span);
-			});
-		return groups;
+	/** Puts an entry's words to the right of its bars, else to the left, else nowhere. */
+	private PlacedEntry labelled(PlacedEntry placed, Lanes lanes) {
+		Repeats entry = placed.entry();
+		double after = lanes.roomAfter(placed.lane(), end(entry));
+		double before = lanes.roomBefore(placed.lane(), start(entry));
+		for (double picture : new double[] { Lanes.NARROWEST, WIDE }) {
+			double width = Lanes.width(entry.label(), picture) + 100 * 6 / picture;
+			boolean leftward = width > after;
+			if (width <= after || width <= before) {
+				double at = leftward ? start(entry) : end(entry);
+				lanes.take(placed.lane(), leftward ? at - width : at, leftward ? at : at + width);
+				return new PlacedEntry(entry, placed.lane(), new Label(at, leftward, picture == WIDE));
+			}
+		}
+		return placed;
+	}
+
+	private static List<String> wrapped(String label) {
+		List<String> lines = new ArrayList<>();
+		StringBuilder line = new StringBuilder();
+		for (String word : label.split(" ")) {
+			if (!line.isEmpty() && line.length() + 1 + word.length() > ROW_LETTERS) {
+				lines.add(line.toString());
+				line.setLength(0);
+			}
+			line.append(line.isEmpty() ? "" : " ").append(word);
+		}
+		lines.add(line.toString());
+		return lines;
+	}
+
+	private double start(Repeats entry) {
+		return entry.spans().stream().mapToDouble(this::start).min().orElse(0);
+	}
+
+	private double end(Repeats entry) {
+		return entry.spans().stream().mapToDouble(this::end).max().orElse(100);
 	}
 
 	private double start(Span span) {
@@ -136,32 +151,38 @@ final class YearStripDrawing {
 	private void draw(Svg svg, PlacedRow placed, double top) {
 		svg.open("g", "class", "row");
 		svg.empty("line", "class", "bed-line", "x1", "0", "x2", "100%", "y1", top, "y2", top);
-		svg.element("text", placed.row().label(), "class", "row-label", "x", "0", "y", top + 18);
-		placed.spans().forEach((span) -> draw(svg, placed.row(), span, top + ROW_HEAD + span.lane() * LANE));
+		double y = top;
+		for (String line : placed.label()) {
+			svg.element("text", line, "class", "row-label", "x", "0", "y", y + 16);
+			y += ROW_LINE;
+		}
+		double bars = y + 6;
+		placed.entries().forEach((entry) -> draw(svg, placed.row(), entry, bars + entry.lane() * LANE));
 		svg.close();
 	}
 
-	private void draw(Svg svg, Row row, PlacedSpan placed, double y) {
-		Span span = placed.span();
-		String x = Pictures.percent(start(span));
-		String width = Pictures.percent(end(span) - start(span));
-		String words = "%s: %s, %s, %s".formatted(span.mark().word(), span.label(), row.label(),
-				this.formats.window(span.from(), span.to()));
-		svg.open((span.href() != null) ? "a" : "g", "class", "span", "href", span.href(), "aria-label", words, "role",
-				(span.href() != null) ? null : "img");
+	private void draw(Svg svg, Row row, PlacedEntry placed, double y) {
+		Repeats entry = placed.entry();
+		String href = entry.href(this.strip.today());
+		String words = "%s: %s, %s, %s".formatted(entry.mark().word(), entry.label(), row.label(),
+				entry.when(this.formats));
+		svg.open((href != null) ? "a" : "g", "class", "span", "href", href, "aria-label", words, "role",
+				(href != null) ? null : "img");
 		svg.element("title", words);
-		svg.empty("rect", "class", "hit", "x", x, "width", width, "y", y - 1, "height", LANE - 3);
-		svg.empty("rect", "class", span.mark().css(), "fill", fill(span.mark()), "x", x, "width", width, "y",
-				(span.mark() == Mark.WEATHER) ? y + 4 : y, "height", (span.mark() == Mark.WEATHER) ? 4 : BAR);
-		if (placed.labelled()) {
-			svg.element("text", cut(span.label()), "class", "span-label", "x", Pictures.percent(placed.labelAt()), "y",
-					y + BAR + 13, "text-anchor", placed.leftward() ? "end" : null);
+		svg.empty("rect", "class", "hit", "x", Pictures.percent(start(entry)), "width",
+				Pictures.percent(end(entry) - start(entry)), "y", y - (LANE - BAR) / 2.0, "height", LANE);
+		for (Span span : entry.spans()) {
+			svg.empty("rect", "class", span.mark().css(), "fill", fill(span.mark()), "x", Pictures.percent(start(span)),
+					"width", Pictures.percent(end(span) - start(span)), "y", (span.mark() == Mark.WEATHER) ? y + 3 : y,
+					"height", (span.mark() == Mark.WEATHER) ? 3 : BAR);
+		}
+		Label label = placed.label();
+		if (label != null) {
+			svg.element("text", entry.label(), "class", label.wide() ? "span-label wide-only" : "span-label", "x",
+					Pictures.percent(label.at()), "dx", label.leftward() ? -5 : 5, "y", y + BAR, "text-anchor",
+					label.leftward() ? "end" : null);
 		}
 		svg.close();
-	}
-
-	private static String cut(String label) {
-		return (label.length() > LONGEST) ? label.substring(0, LONGEST - 1).strip() + "…" : label;
 	}
 
 	private @Nullable String fill(Mark mark) {
@@ -173,10 +194,14 @@ final class YearStripDrawing {
 		};
 	}
 
-	private record PlacedRow(Row row, List<PlacedSpan> spans, double height) {
+	private record PlacedRow(Row row, List<String> label, List<PlacedEntry> entries, double height) {
 	}
 
-	private record PlacedSpan(Span span, int lane, boolean labelled, double labelAt, boolean leftward) {
+	private record PlacedEntry(Repeats entry, int lane, @Nullable Label label) {
+	}
+
+	/** Words beside a bar; wide ones are for wide pictures only. */
+	private record Label(double at, boolean leftward, boolean wide) {
 	}
 
 }

@@ -15,10 +15,11 @@ import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskState;
 import org.leafward.care.Undated;
 import org.leafward.measure.DayWindow;
+import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
 import org.leafward.measure.NotThere;
 import org.leafward.measure.Season;
-import org.leafward.pages.DateLine;
+import org.leafward.pages.Mark;
 import org.leafward.pages.TaskLine;
 import org.leafward.pages.Viewers;
 import org.leafward.pages.YearStrip;
@@ -103,13 +104,16 @@ class SitePage {
 		model.addAttribute("section", "sites");
 		model.addAttribute("site", site);
 		model.addAttribute("mayChange", true);
-		model.addAttribute("plantings", plantings.stream().map(this::listed).toList());
+		model.addAttribute("plantings", plantings.stream().map((planting) -> listed(planting, today)).toList());
 		model.addAttribute("tasks", next);
-		model.addAttribute("lead", lead(plantings, next));
-		model.addAttribute("strip", plantings.isEmpty() ? null
-				: strip(site, year, today, plantings, tasks.stream().filter(planned).toList(), lines));
+		YearStrip strip = plantings.isEmpty() ? null
+				: SiteStrip.of(site, year, today, plantings, tasks.stream().filter(planned).toList(), lines);
+		model.addAttribute("strip", strip);
+		model.addAttribute("stripRows", (strip != null) ? SiteStrip.inWords(strip) : Map.of());
 		model.addAttribute("markers", season(site, today).stream().map(SitePage::step).toList());
-		model.addAttribute("undated", undated(site, plantings));
+		List<String> undated = undated(site, plantings);
+		model.addAttribute("undated", undated);
+		model.addAttribute("lead", lead(plantings, next, !undated.isEmpty()));
 		return "care/site";
 	}
 
@@ -117,41 +121,27 @@ class SitePage {
 		return this.markers.of(site, Season.containing(day, site.point().hemisphere()).year());
 	}
 
-	private static String lead(List<Planting> plantings, List<TaskLine> next) {
+	private static String lead(List<Planting> plantings, List<TaskLine> next, boolean undated) {
 		if (plantings.isEmpty()) {
 			return "Nothing is planted here yet.";
 		}
-		return next.isEmpty() ? "Nothing is due here in the year ahead."
-				: "Next: %s, %s.".formatted(
-						next.get(0).title().substring(0, 1).toLowerCase(Locale.ROOT) + next.get(0).title().substring(1),
-						next.get(0).plant());
-	}
-
-	private YearStrip strip(Site site, DayWindow year, LocalDate today, List<Planting> plantings, List<CareTask> tasks,
-			List<SiteMarkers.Line> lines) {
-		Map<PlantingId, List<YearStrip.Span>> spans = new LinkedHashMap<>();
-		plantings.forEach((planting) -> spans.put(planting.id(), new ArrayList<>()));
-		for (CareTask task : Ramps.joined(tasks)) {
-			List<YearStrip.Span> row = spans.get(task.planting());
-			if (row != null) {
-				row.add(new YearStrip.Span(Lines.mark(task.kind()), task.window().from(), task.window().to(),
-						task.text().title(), Lines.address(task)));
-			}
+		if (next.isEmpty()) {
+			return undated ? "No care here could be dated yet; the reasons stand below."
+					: "Nothing is due here in the year ahead.";
 		}
-		List<DateLine> dates = lines.stream()
-			.map(SiteMarkers.Line::marker)
-			.filter((marker) -> marker != null && marker.key().probability() == 50 && year.contains(marker.date()))
-			.filter((marker) -> MarkerNames.inStrip(marker.key()))
-			.map((marker) -> new DateLine(MarkerNames.brief(marker.key()), marker.date()))
-			.toList();
-		return new YearStrip("year", "The year at " + site.name(), year.from(), year.to(), today, plantings.stream()
-			.map((planting) -> new YearStrip.Row(planting.label(), spans.getOrDefault(planting.id(), List.of())))
-			.toList(), dates);
+		// What is to be done comes before what has been left alone since summer.
+		TaskLine first = next.stream().filter((line) -> line.mark() != Mark.HOLD_OFF).findFirst().orElse(next.get(0));
+		return "Next: %s, %s.".formatted(
+				first.title().substring(0, 1).toLowerCase(Locale.ROOT) + first.title().substring(1), first.plant());
 	}
 
-	private Listed listed(Planting planting) {
+	private static String planted(LocalDate day, LocalDate today) {
+		return day.isAfter(today) ? ", to be planted " + DayWords.of(day) : ", planted " + day.getYear();
+	}
+
+	private Listed listed(Planting planting, LocalDate today) {
 		Optional<Species> species = this.catalogue.find(planting.species());
-		String more = planting.placement().words() + ", planted " + planting.plantedOn().getYear()
+		String more = planting.placement().words() + planted(planting.plantedOn(), today)
 				+ (planting.wintersIndoors() ? ", indoors in winter" : "")
 				+ (planting.saltExposed() ? ", reached by de-icing salt" : "");
 		return new Listed((planting.count() == 1) ? "1 plant" : planting.count() + " plants", planting.label(),
