@@ -66,12 +66,18 @@ public record TemperatureThreshold(double degrees, boolean fahrenheit) {
 
 	/**
 	 * The threshold for readers.
-	 * @return for example "32 °F (0.0 °C)" or "0 °C"
+	 * @return for example "32 °F (0 °C)", "28 °F (−2.2 °C)" or "0 °C", with a true minus
+	 * sign
 	 */
 	public String words() {
 		String own = code();
 		String text = own.substring(0, own.length() - 1) + " °" + own.substring(own.length() - 1);
-		return this.fahrenheit ? String.format(Locale.ROOT, "%s (%.1f °C)", text, tenthsCelsius() / 10.0) : text;
+		if (this.fahrenheit) {
+			int tenths = tenthsCelsius();
+			text += (tenths % 10 == 0) ? " (%d °C)".formatted(tenths / 10)
+					: String.format(Locale.ROOT, " (%.1f °C)", tenths / 10.0);
+		}
+		return text.replace('-', '\u2212');
 	}
 
 }

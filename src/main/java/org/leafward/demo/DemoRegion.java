@@ -65,13 +65,13 @@ final class DemoRegion {
 	static List<DemoStation> stations() {
 		return List.of(
 				station("ZZKBFERROWM", "Ferrow Mill", 42.06, -91.62, 214,
-						new InventedWeather.Character(8.6, 14.0, 19, 1.16, 2.9)),
+						new InventedWeather.Character(8.2, 14.0, 16, 1.24, 2.9)),
 				station("ZZKBTAMSINR", "Tamsin Ridge", 42.31, -91.38, 402,
-						new InventedWeather.Character(7.4, 13.6, 20, 0.94, 5.2)),
+						new InventedWeather.Character(7.2, 13.6, 17, 0.96, 5.2)),
 				station("ZZKBLARKMOO", "Larkmoor Field", 41.88, -91.21, 238,
-						new InventedWeather.Character(8.9, 13.9, 19, 1.03, 4.4)),
+						new InventedWeather.Character(8.5, 13.9, 16, 1.09, 4.4)),
 				station("ZZKBQUILLHA", "Quill Harbor", 42.11, -90.97, 186,
-						new InventedWeather.Character(9.6, 12.3, 27, 0.9, 4.9)));
+						new InventedWeather.Character(9.4, 12.3, 25, 0.92, 4.9)));
 	}
 
 	private static DemoStation station(String id, String name, double latitude, double longitude, double elevation,

@@ -1,19 +1,17 @@
 package org.leafward.climate.core;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.Station;
+import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
 import org.leafward.measure.SeasonDay;
 
 /** Opens a blended date down to its stations. */
 final class BlendExplanation {
-
-	private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
 	private BlendExplanation() {
 	}
@@ -24,68 +22,88 @@ final class BlendExplanation {
 		blend.silent().forEach((silent) -> stations.add(station(silent)));
 		Explanation mean = new Explanation(
 				(blend.parts().size() == 1) ? "Taken from one station" : "Weighted mean of the stations' dates",
-				date.format(DATE),
-				"Weight: one over the square of the distance, where 100 m of height count like "
-						+ "10 km and anything nearer than 1 km like 1 km.",
+				DayWords.of(date),
+				"The nearer a station in distance and height, the more it counts: one over the square of the distance, "
+						+ "where 100 m of height count like 10 km and anything nearer than 1 km like 1 km.",
 				"Inverse-distance weighting; the value of height is our choice.", stations);
-		Explanation spread = new Explanation("One season in ten is earlier, one in ten later than",
-				SeasonDay.toDate(blend.earliest(), season).format(DATE) + " and "
-						+ SeasonDay.toDate(blend.latest(), season).format(DATE),
-				null, null, List.of());
-		Explanation method = new Explanation("Dates at a probability", "empirical quantile",
-				"Rank 1 + (n - 1) p among " + "the dated seasons, linear in between, half days to the later day.",
+		Explanation spread = new Explanation("Early and late seasons",
+				day(blend.earliest(), season) + " to " + day(blend.latest(), season),
+				"One season in ten comes before the first of these days, one in ten after the second.", null,
+				List.of());
+		Explanation method = new Explanation("How a share of the seasons becomes a date", "by rank",
+				"The dates of the seasons are put in order; the date for a share p of n seasons is number "
+						+ "1 + (n \u2212 1) p, between two dates in proportion, half days to the later day.",
 				"Hyndman and Fan 1996, type 7", List.of());
-		return new Explanation(MarkerWords.title(key), date.format(DATE),
-				MarkerWords.probability(key) + " " + MarkerWords.whatItIs(key.kind()), MarkerWords.source(key.kind()),
-				List.of(mean, spread, method));
+		return new Explanation(MarkerWords.title(key), DayWords.of(date),
+				"From the daily records of %s. %s %s".formatted(stationsOf(blend), MarkerWords.probability(key),
+						MarkerWords.whatItIs(key.kind())),
+				MarkerWords.source(key.kind()), List.of(mean, spread, method));
+	}
+
+	private static String stationsOf(Blend blend) {
+		List<String> names = blend.parts()
+			.stream()
+			.map((part) -> part.neighbour().climate().station().name() + " (" + where(part.neighbour())
+					+ (part.neighbour().climate().station().invented() ? ", invented station)" : ")"))
+			.toList();
+		int last = names.size() - 1;
+		return (last <= 0) ? String.join("", names)
+				: String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+	}
+
+	/** Distance, and how the station lies in height against the site. */
+	private static String where(Neighbour neighbour) {
+		long metres = Math.round(Math.abs(neighbour.higherBy()));
+		String height = (metres == 0) ? "at the same height"
+				: "%d m %s".formatted(metres, (neighbour.higherBy() > 0) ? "lower" : "higher");
+		return number(neighbour.distance()) + " km away, " + height;
+	}
+
+	private static String day(double day, int season) {
+		return DayWords.of(SeasonDay.toDate(day, season));
 	}
 
 	private static Explanation station(Blend.Part part, int season) {
-		List<Explanation> steps = new ArrayList<>();
-		steps.add(Explanation.of("Weight", "%s %%".formatted(number(part.weight() * 100))));
-		steps.addAll(place(part.neighbour()));
-		steps.add(seasons(part.neighbour(), part.sample()));
-		return new Explanation(name(part.neighbour()), SeasonDay.toDate(part.day(), season).format(DATE),
-				invented(part.neighbour()), null, steps);
+		return new Explanation(name(part.neighbour()), day(part.day(), season), record(part.neighbour()), null,
+				List.of(Explanation.of("Its share in the mean", number(part.weight() * 100) + " %"),
+						carried(part.neighbour()), seasons(part.neighbour(), part.sample())));
 	}
 
 	private static Explanation station(Blend.Silent silent) {
-		List<Explanation> steps = new ArrayList<>(place(silent.neighbour()));
-		steps.add(seasons(silent.neighbour(), silent.sample()));
-		return new Explanation(name(silent.neighbour()), "no date: " + silent.reason(), invented(silent.neighbour()),
-				null, steps);
+		return new Explanation(name(silent.neighbour()), "no date: " + silent.reason(), record(silent.neighbour()),
+				null, List.of(carried(silent.neighbour()), seasons(silent.neighbour(), silent.sample())));
 	}
 
 	static String name(Neighbour neighbour) {
+		return neighbour.climate().station().name() + ", " + where(neighbour);
+	}
+
+	private static String record(Neighbour neighbour) {
 		Station station = neighbour.climate().station();
-		return "%s (%s%s)".formatted(station.name(), station.id().value(),
-				station.invented() ? ", invented station" : "");
+		return (station.invented() ? "Invented station %s: its daily record was made up for a demonstration."
+				: "Measured daily record of station %s.")
+			.formatted(station.id().value());
 	}
 
-	private static String invented(Neighbour neighbour) {
-		return neighbour.climate().station().invented()
-				? "Invented station: its record was made up for a demonstration." : "Measured daily record.";
-	}
-
-	private static List<Explanation> place(Neighbour neighbour) {
+	private static Explanation carried(Neighbour neighbour) {
 		double higher = neighbour.higherBy();
 		double colder = neighbour.colderBy();
-		return List.of(Explanation.of("Distance", number(neighbour.distance()) + " km"),
-				Explanation.of("Height",
-						"the site lies %.0f m %s".formatted(Math.abs(higher), (higher >= 0) ? "higher" : "lower")),
-				new Explanation("Temperature at the site",
-						String.format(Locale.ROOT, "taken as %.2f °C %s", Math.abs(colder),
-								(colder >= 0) ? "colder" : "warmer"),
-						"6.5 °C per km of height. A hollow can be colder on clear nights; that is not in it.",
-						"Lapse rate of the ICAO Standard Atmosphere (Doc 7488)", List.of()));
+		return new Explanation("Its temperatures carried to the site",
+				String.format(Locale.ROOT, "%.2f °C %s", Math.abs(colder), (colder >= 0) ? "colder" : "warmer"),
+				"The site lies %.0f m %s, and air cools by 6.5 °C for each 1000 m of height. A hollow can be colder on clear nights; that is not in it."
+					.formatted(Math.abs(higher), (higher >= 0) ? "higher" : "lower"),
+				"Lapse rate of the ICAO Standard Atmosphere (Doc 7488)", List.of());
 	}
 
 	private static Explanation seasons(Neighbour neighbour, Sample sample) {
-		return new Explanation("Seasons %d to %d".formatted(neighbour.period().from(), neighbour.period().to()),
-				"%d with a date, %d without the event, %d left out".formatted(sample.used(), sample.without(),
-						sample.leftOut()),
-				"The latest seasons that the record covers, at most 30. A season is left out when more than 10 days "
-						+ "are missing before the event is met.",
+		return new Explanation("Seasons used",
+				"%d, from %d to %d".formatted(sample.used(), neighbour.period().from(), neighbour.period().to()),
+				"The latest seasons that the record covers, at most 30.%s%s".formatted(
+						(sample.without() > 0) ? " In %d more it did not come.".formatted(sample.without()) : "",
+						(sample.leftOut() > 0)
+								? " Left out: %d, for more than 10 missing days before it came."
+									.formatted(sample.leftOut())
+								: " None had to be left out for missing days (more than 10 before it came)."),
 				"Missing days after the Utah Climate Center's 10-day rule (at second hand)", List.of());
 	}
 

@@ -78,7 +78,9 @@ public final class BlendedPlace implements PlaceMarkers {
 	@Override
 	public String whyMissing(MarkerKey key) {
 		if (this.neighbours.isEmpty()) {
-			return "No weather station with a record of %d seasons or more is known within %.0f km."
+			return ("No weather station with a record of %d seasons or more is known within %.0f km, and a date is never "
+					+ "guessed. Check the position of the site, or ask whoever runs this server to load the daily "
+					+ "record of a nearer station.")
 				.formatted(Sample.FEWEST_SEASONS, Neighbour.FARTHEST);
 		}
 		Blend blend = blend(key);

@@ -15,26 +15,26 @@ final class MarkerWords {
 
 	static String title(MarkerKey key) {
 		TemperatureThreshold threshold = key.threshold();
-		return name(key.kind()) + ((threshold != null) ? ", " + threshold.words() : "");
+		return name(key.kind()) + ((threshold != null) ? " " + threshold.words() : "");
 	}
 
 	static String probability(MarkerKey key) {
 		if (key.probability() == 50) {
 			return "The middle date: in half of the seasons that have it, it comes earlier, in half later.";
 		}
-		return "In %d of 100 seasons that have it, it comes on or %s this date.".formatted(key.probability(),
-				key.kind().spring() ? "after" : "before");
+		return "In %d of 100 seasons that have it, it comes on this date or %s.".formatted(key.probability(),
+				key.kind().spring() ? "later" : "earlier");
 	}
 
 	static String whatItIs(MarkerKind kind) {
 		return switch (kind) {
 			case LAST_SPRING_FREEZE -> "Last day before midsummer with a minimum at or below the threshold.";
-			case FIRST_FALL_FREEZE -> "First day from midsummer on with a minimum at or below the threshold.";
+			case FIRST_FALL_FREEZE -> "From midsummer on, the first day with a minimum at or below the threshold.";
 			case NIGHTS_WARM_TO ->
-				"First day after midwinter on which the mean minimum of five nights reaches the threshold; "
+				"After midwinter, the first day on which the mean minimum of five nights reaches the threshold; "
 						+ "cooler nights may follow.";
 			case NIGHTS_COOL_TO ->
-				"First day from midsummer on on which the mean minimum of five nights is down to the threshold.";
+				"From midsummer on, the first day on which the mean minimum of five nights is down to the threshold.";
 			case GROUND_FREEZE -> "First of five days in a row with soil at 4 inches (10 cm) at or below 0 °C.";
 			case GROUND_THAW -> "First of five days in a row with soil at 4 inches (10 cm) above 1.1 °C (34 °F), "
 					+ "after the last five days of frozen ground.";
@@ -53,8 +53,8 @@ final class MarkerWords {
 
 	private static String name(MarkerKind kind) {
 		return switch (kind) {
-			case LAST_SPRING_FREEZE -> "Last spring freeze";
-			case FIRST_FALL_FREEZE -> "First fall freeze";
+			case LAST_SPRING_FREEZE -> "Last spring freeze at";
+			case FIRST_FALL_FREEZE -> "First fall freeze at";
 			case NIGHTS_WARM_TO -> "Nights warm to";
 			case NIGHTS_COOL_TO -> "Nights cool to";
 			case GROUND_FREEZE -> "Ground freeze";

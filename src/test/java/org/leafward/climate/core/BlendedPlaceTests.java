@@ -147,20 +147,22 @@ class BlendedPlaceTests {
 		this.records.put(new StationId("XX000000002"), RecordFixture.wave(2, 1988, 2021, 7, false));
 		SeasonMarker marker = at(45, 10, 200).on(SPRING, 2026).orElseThrow();
 		String text = text(marker.explanation());
-		assertThat(text).contains("Last spring freeze, 0 °C")
-			.contains("In 10 of 100 seasons that have it, it comes on or after this date.")
+		assertThat(text).contains("Last spring freeze at 0 °C")
+			.contains("In 10 of 100 seasons that have it, it comes on this date or later.")
 			.contains("NCEI")
 			.contains("ICAO")
 			.contains("Hyndman and Fan")
-			.contains("Station 1 (XX000000001)")
-			.contains("Madeup (XX000000002, invented station)")
-			.contains("20.0 km")
+			.contains("Measured daily record of station XX000000001.")
+			.contains("Invented station XX000000002")
+			.contains("Thu 23 Apr 2026")
 			.contains("100 m higher")
 			.contains("100 m lower")
 			.contains("0.65 °C colder")
 			.contains("0.65 °C warmer")
-			.contains("Seasons 1991 to 2020")
-			.contains("30 with a date, 0 without the event, 0 left out");
+			.contains("Seasons used, 30, from 1991 to 2020");
+		assertThat(marker.explanation().detail()).as("names the stations at once")
+			.startsWith("From the daily records of Station 1 (20.0 km away, 100 m lower) and Madeup (31.5 km away, "
+					+ "100 m higher, invented station). ");
 		List<Explanation> parts = marker.explanation().steps().get(0).steps();
 		double weights = parts.stream()
 			.mapToDouble((part) -> Double.parseDouble(part.steps().get(0).value().replace(" %", "")))
@@ -174,10 +176,10 @@ class BlendedPlaceTests {
 		this.records.put(this.stations.get(0).id(), RecordFixture.constant("1988-01-01", "2021-12-31", 200, Map.of()));
 		PlaceMarkers place = at(10, 10, 0);
 		assertThat(place.on(SPRING, 2026)).isEmpty();
-		assertThat(place.whyMissing(SPRING)).contains("Station 1 (XX000000001)")
+		assertThat(place.whyMissing(SPRING)).contains("Station 1, 0.0 km away, at the same height")
 			.contains("0 of 30 seasons, fewer than one in ten");
 		assertThat(at(70, 100, 0).on(SPRING, 2026)).isEmpty();
-		assertThat(at(70, 100, 0).whyMissing(SPRING)).contains("within 150 km");
+		assertThat(at(70, 100, 0).whyMissing(SPRING)).contains("within 150 km", "ask whoever runs this server");
 	}
 
 	@Test

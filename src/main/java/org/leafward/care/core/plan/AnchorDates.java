@@ -44,7 +44,8 @@ final class AnchorDates {
 		}
 		LocalDate date = (anchor instanceof PlantingDateAnchor planting) ? this.plantedOn.plusDays(planting.days())
 				: fixed((CalendarAnchor) anchor);
-		return Optional.of(new Dated(date, Explanation.of(label, DayWords.of(date)).withDetail(anchor.words())));
+		return Optional
+			.of(new Dated(date, Explanation.of(label, DayWords.of(date)).withDetail(sentence(anchor.words()))));
 	}
 
 	private LocalDate fixed(CalendarAnchor anchor) {
@@ -61,15 +62,23 @@ final class AnchorDates {
 		List<Explanation> steps = new ArrayList<>();
 		steps.add(marker.explanation());
 		if (anchor.days() != 0) {
-			steps.add(Explanation.of("Days added by the rule", "%+d days".formatted(anchor.days()))
-				.withDetail("%s becomes %s".formatted(DayWords.of(marker.date()),
-						DayWords.of(marker.date().plusDays(anchor.days())))));
+			int days = Math.abs(anchor.days());
+			steps.add(Explanation
+				.of("The rule %s %d %s".formatted((anchor.days() < 0) ? "goes back" : "adds", days,
+						(days == 1) ? "day" : "days"), DayWords.of(marker.date().plusDays(anchor.days())))
+				.withDetail("Counted from %s.".formatted(DayWords.of(marker.date()))));
 		}
 		if (!date.equals(marker.date().plusDays(anchor.days()))) {
-			steps.add(Explanation.of("Bound of the rule", DayWords.of(date))
-				.withDetail("the rule never lets this day leave its bounds"));
+			steps.add(Explanation.of("The rule keeps to the calendar here", DayWords.of(date))
+				.withDetail("Whatever the weather, this day comes %s.".formatted(anchor.boundWords())));
 		}
-		return new Dated(date, Explanation.of(label, DayWords.of(date)).withDetail(anchor.words()).withSteps(steps));
+		return new Dated(date,
+				Explanation.of(label, DayWords.of(date)).withDetail(sentence(anchor.words())).withSteps(steps));
+	}
+
+	private static String sentence(String words) {
+		String text = Character.toUpperCase(words.charAt(0)) + words.substring(1);
+		return text.endsWith(".") ? text : text + ".";
 	}
 
 	/** Why {@link #date} was empty. */

@@ -112,8 +112,8 @@ public final class Planner {
 
 		private void span(Span span, AnchorDates.Dated from, AnchorDates.Dated to, List<PlannedTask> tasks) {
 			LocalDate plantedOn = this.subject.planting().plantedOn();
-			boolean whole = span.oncePerPlanting() || span.untilPlanted() || plantedOn.isBefore(from.date());
-			LocalDate first = whole ? from.date() : plantedOn;
+			boolean uncut = span.oncePerPlanting() || span.untilPlanted() || plantedOn.isBefore(from.date());
+			LocalDate first = uncut ? from.date() : plantedOn;
 			LocalDate last = to.date();
 			if (last.isBefore(first) || !span.keeps(new DayWindow(first, last), plantedOn)) {
 				return;
@@ -122,18 +122,22 @@ public final class Planner {
 			if (!first.equals(from.date())) {
 				steps.add(Explanation.of("Planted", DayWords.of(first))
 					.withDetail(
-							"the window would begin on %s, before the planting".formatted(DayWords.of(from.date()))));
+							"The window would begin on %s, before the planting.".formatted(DayWords.of(from.date()))));
 			}
-			Explanation explanation = explain(new DayWindow(first, last), steps);
+			DayWindow whole = new DayWindow(first, last);
 			if (!span.repeats()) {
-				add(0, new DayWindow(first, last), this.rule.text(), explanation, tasks);
+				add(0, whole, this.rule.text(), explain(whole, steps), tasks);
 				return;
 			}
+			// One explanation for all turns, so that it is kept once.
+			steps.add(0, Explanation.of("Comes again every %d days".formatted(span.everyDays()), DayWords.of(whole))
+				.withDetail("This task is one of its turns through these days."));
+			Explanation explanation = explain(whole, steps);
 			int occurrence = 1;
 			for (LocalDate day = first; !day.isAfter(last) && occurrence <= MOST_REPEATS; occurrence++) {
 				LocalDate end = day.plusDays(span.everyDays() - 1L);
-				add(occurrence, new DayWindow(day, end.isAfter(last) ? last : end), this.rule.text(), explanation,
-						tasks);
+				DayWindow turn = new DayWindow(day, end.isAfter(last) ? last : end);
+				add(occurrence, turn, this.rule.text(), explanation, tasks);
 				day = end.plusDays(1);
 			}
 		}
@@ -147,8 +151,8 @@ public final class Planner {
 			Explanation explanation = explain(new DayWindow(first, first.plusDays(days - 1L)),
 					List.of(anchor.explanation(),
 							Explanation.of("Length of the ramp", days + " days")
-								.withDetail(ramp.endsAtAnchor() ? "its last day is the day it hangs on"
-										: "its first day is the day it hangs on")));
+								.withDetail(ramp.endsAtAnchor() ? "Its last day is the day above."
+										: "Its first day is the day above.")));
 			for (int day = 1; day <= days; day++) {
 				add(day, DayWindow.of(first.plusDays(day - 1L)), text(ramp.stepOn(day), day, days), explanation, tasks);
 			}
@@ -173,10 +177,9 @@ public final class Planner {
 						"%s, version %d. %s".formatted(this.pack.title(), this.pack.version(), this.pack.region())));
 			all.addAll(steps);
 			for (Source source : this.rule.sources()) {
-				all.add(Explanation.of("Source", source.title())
-					.withDetail(
-							((source.publisher() != null) ? source.publisher() + ", " : "") + source.grade().words())
-					.withSource(source.address()));
+				Explanation step = Explanation.of(source.grade().heading(), source.title())
+					.withSource(source.address());
+				all.add((source.publisher() != null) ? step.withDetail(source.publisher()) : step);
 			}
 			return Explanation.of(this.rule.title(), DayWords.of(window)).withSteps(all);
 		}

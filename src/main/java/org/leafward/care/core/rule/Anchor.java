@@ -5,7 +5,8 @@ public sealed interface Anchor permits MarkerAnchor, PlantingDateAnchor, Calenda
 
 	/**
 	 * The anchor for readers.
-	 * @return for example "14 days before the last spring freeze (32 °F, 50 %)"
+	 * @return for example "14 days before the middle date of the last spring freeze at 32
+	 * °F (0 °C)"
 	 */
 	String words();
 

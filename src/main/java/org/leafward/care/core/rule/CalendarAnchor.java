@@ -1,8 +1,5 @@
 package org.leafward.care.core.rule;
 
-import java.time.format.TextStyle;
-import java.util.Locale;
-
 /**
  * A calendar date, for the few cases where practice or law names one.
  *
@@ -14,9 +11,8 @@ public record CalendarAnchor(FixedDay day, boolean nextSeason, String whyFixed) 
 
 	@Override
 	public String words() {
-		return "%d %s%s, a fixed date: %s".formatted(this.day.northern().getDayOfMonth(),
-				this.day.northern().getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH),
-				this.nextSeason ? " of the next season" : "", this.whyFixed);
+		return "%s%s, a fixed date: %s".formatted(this.day.words(), this.nextSeason ? " of the following season" : "",
+				this.whyFixed);
 	}
 
 }

@@ -2,6 +2,8 @@ package org.leafward.care.core.rule;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.time.format.TextStyle;
+import java.util.Locale;
 import org.leafward.measure.Hemisphere;
 import org.leafward.measure.Season;
 
@@ -12,6 +14,15 @@ import org.leafward.measure.Season;
  * @param northern month and day as written in the pack
  */
 public record FixedDay(MonthDay northern) {
+
+	/**
+	 * The day for readers.
+	 * @return for example "1 November", as written in the pack
+	 */
+	public String words() {
+		return this.northern.getDayOfMonth() + " "
+				+ this.northern.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+	}
 
 	/**
 	 * The date in a season.

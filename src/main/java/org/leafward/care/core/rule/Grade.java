@@ -29,6 +29,18 @@ public enum Grade {
 		return this.code;
 	}
 
+	/**
+	 * What a source of this grade is called when it stands in an explanation.
+	 * @return for example "Published source"
+	 */
+	public String heading() {
+		return switch (this) {
+			case READ_IN_SOURCE -> "Published source";
+			case COMMON_PRACTICE -> "Common practice, no single source";
+			case FROM_MEMORY -> "From memory, to be checked";
+		};
+	}
+
 	public String words() {
 		return this.words;
 	}

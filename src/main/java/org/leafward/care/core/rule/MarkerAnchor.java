@@ -1,8 +1,11 @@
 package org.leafward.care.core.rule;
 
 import java.time.LocalDate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.MarkerKey;
+import org.leafward.climate.TemperatureThreshold;
 import org.leafward.measure.Season;
 
 /**
@@ -44,10 +47,48 @@ public record MarkerAnchor(MarkerKey marker, int days, boolean nextSeason, @Null
 
 	@Override
 	public String words() {
-		String event = "the " + this.marker.kind().code().replace('-', ' ') + " ("
-				+ ((this.marker.threshold() != null) ? this.marker.threshold().words() + ", " : "")
-				+ this.marker.probability() + " %)" + (this.nextSeason ? " of the next season" : "");
-		return Offsets.words(this.days, event);
+		return Offsets.words(this.days, date() + event() + (this.nextSeason ? " of the following season" : ""));
+	}
+
+	/**
+	 * The bounds for readers.
+	 * @return for example "not before 1 November", as the pack has it for the northern
+	 * hemisphere; empty without bounds
+	 */
+	public String boundWords() {
+		return Stream
+			.of((this.notBefore != null) ? "not before " + this.notBefore.words() : "",
+					(this.notAfter != null) ? "not after " + this.notAfter.words() : "")
+			.filter((words) -> !words.isEmpty())
+			.collect(Collectors.joining(" and "));
+	}
+
+	/** Which of the dates that the event has had, in words a gardener would use. */
+	private String date() {
+		int probability = this.marker.probability();
+		if (probability == 50) {
+			return "the middle date of ";
+		}
+		boolean spring = this.marker.kind().spring();
+		return (spring == (probability < 50)) ? "the late date (%s) of ".formatted(share(probability, spring))
+				: "the early date (%s) of ".formatted(share(probability, spring));
+	}
+
+	private static String share(int probability, boolean spring) {
+		return "in %d of 100 seasons it comes on or %s it".formatted(probability, spring ? "after" : "before");
+	}
+
+	private String event() {
+		TemperatureThreshold threshold = this.marker.threshold();
+		String degrees = (threshold != null) ? threshold.words() : "the threshold";
+		return switch (this.marker.kind()) {
+			case LAST_SPRING_FREEZE -> "the last spring freeze at " + degrees;
+			case FIRST_FALL_FREEZE -> "the first fall freeze at " + degrees;
+			case NIGHTS_WARM_TO -> "nights warming to " + degrees;
+			case NIGHTS_COOL_TO -> "nights cooling to " + degrees;
+			case GROUND_FREEZE -> "the ground freezing";
+			case GROUND_THAW -> "the ground thawing";
+		};
 	}
 
 }

@@ -117,9 +117,9 @@ class PlannerTests {
 	void opensToTheRuleTheMarkersAndTheSources() {
 		Plan plan = plan(ONE, pack(rule("hold", TaskKind.HOLD_OFF, new Span(on(FALL, -56), on(GROUND, 0), 0, 1))));
 		assertThat(plan.tasks().get(0).explanation().steps()).extracting((step) -> step.label())
-			.containsExactly("Rule", "Begins", "Ends", "Source");
+			.containsExactly("Rule", "Begins", "Ends", "Common practice, no single source");
 		assertThat(plan.tasks().get(0).explanation().steps().get(1).steps()).extracting((step) -> step.label())
-			.containsExactly("first-fall-freeze 32F p50", "Days added by the rule");
+			.containsExactly("first-fall-freeze 32F p50", "The rule goes back 56 days");
 	}
 
 	@Test

@@ -109,9 +109,17 @@ class RuleTests {
 	@Test
 	void anchorsSpeakForThemselves() {
 		assertThat(new MarkerAnchor(FALL, -56, false, null, null).words())
-			.isEqualTo("56 days before the first fall freeze (32 °F (0.0 °C), 50 %)");
+			.isEqualTo("56 days before the middle date of the first fall freeze at 32 °F (0 °C)");
 		assertThat(new MarkerAnchor(new MarkerKey(MarkerKind.GROUND_THAW, null, 50), 1, true, null, null).words())
-			.isEqualTo("1 day after the ground thaw (50 %) of the next season");
+			.isEqualTo("1 day after the middle date of the ground thawing of the following season");
+		assertThat(new MarkerAnchor(new MarkerKey(MarkerKind.LAST_SPRING_FREEZE, FALL.threshold(), 10), 10, false, null,
+				null)
+			.words())
+			.isEqualTo("10 days after the late date (in 10 of 100 seasons it comes on or after it) of the last spring "
+					+ "freeze at 32 °F (0 °C)");
+		assertThat(new MarkerAnchor(new MarkerKey(MarkerKind.FIRST_FALL_FREEZE, FALL.threshold(), 10), -7, false,
+				new FixedDay(MonthDay.of(8, 31)), null)
+			.boundWords()).isEqualTo("not before 31 August");
 		assertThat(new PlantingDateAnchor(0).words()).isEqualTo("on the planting date");
 		assertThat(new CalendarAnchor(new FixedDay(MonthDay.of(11, 1)), false, "the law names it").words())
 			.isEqualTo("1 November, a fixed date: the law names it");
