@@ -70,7 +70,7 @@ class DemoSeed implements ApplicationRunner {
 	private LocalDate setOut() {
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), DemoRegion.zone());
 		int year = (today.getMonthValue() > Month.MARCH.getValue()) ? today.getYear() + 1 : today.getYear();
-		return LocalDate.of(year, Month.MAY, 21);
+		return LocalDate.of(year, Month.MAY, 16);
 	}
 
 }

@@ -101,7 +101,10 @@ final class YearStripDrawing {
 		return new PlacedRow(row, label, entries, label.size() * ROW_LINE + 6 + lanes.count() * LANE + ROW_FOOT);
 	}
 
-	/** Puts an entry's words to the right of its bars, else to the left, else nowhere. */
+	/**
+	 * Puts an entry's words to the right of its bars, else to the left, else into a long
+	 * light bar, else nowhere.
+	 */
 	private PlacedEntry labelled(PlacedEntry placed, Lanes lanes) {
 		Repeats entry = placed.entry();
 		double after = lanes.roomAfter(placed.lane(), end(entry));
@@ -113,6 +116,14 @@ final class YearStripDrawing {
 				double at = leftward ? start(entry) : end(entry);
 				lanes.take(placed.lane(), leftward ? at - width : at, leftward ? at : at + width);
 				return new PlacedEntry(entry, placed.lane(), new Label(at, leftward, picture == WIDE));
+			}
+		}
+		// A long hatched or dotted bar carries its words itself; on a solid one they
+		// drown.
+		boolean light = entry.mark() == Mark.HOLD_OFF || entry.mark() == Mark.WATCH;
+		for (double picture : new double[] { Lanes.NARROWEST, WIDE }) {
+			if (light && Lanes.width(entry.label(), picture) + 100 * 12 / picture <= end(entry) - start(entry)) {
+				return new PlacedEntry(entry, placed.lane(), new Label(start(entry), false, picture == WIDE));
 			}
 		}
 		return placed;

@@ -144,11 +144,24 @@ class YearStripTests {
 	}
 
 	@Test
-	void noWordsRunIntoABar() {
+	void aLongHatchedBarCarriesItsWordsItself() {
+		Element svg = parse(strip(new Span(Mark.HOLD_OFF, FROM, TO, "leave it unpruned", "/t")));
+		Element label = svg.selectFirst("text.span-label:not(.wide-only)");
+		assertThat(left(label)).isZero();
+		assertThat(parse(strip(new Span(Mark.DO, FROM, TO, "leave it unpruned", "/t"))).select("text.span-label"))
+			.as("not a solid one")
+			.isEmpty();
+	}
+
+	@Test
+	void noWordsRunIntoAnotherBar() {
 		for (Element row : parse(Samples.strip("year")).select("g.row")) {
 			for (Element label : row.select("text.span-label:not(.wide-only)")) {
 				double y = Double.parseDouble(label.attr("y"));
 				for (Element bar : row.select("rect[class^=mark-]")) {
+					if (bar.parent() == label.parent()) {
+						continue;
+					}
 					double above = y - Double.parseDouble(bar.attr("y"));
 					boolean apart = left(label) >= percent(bar, "x") + percent(bar, "width") - 0.01
 							|| right(label) <= percent(bar, "x") + 0.01;

@@ -29,7 +29,8 @@ final class MarkerNames {
 	static String full(MarkerKey key) {
 		MarkerKind kind = key.kind();
 		String name = kind.code().substring(0, 1).toUpperCase(Locale.ROOT) + kind.code().substring(1).replace('-', ' ');
-		return name + ((key.threshold() != null) ? " " + key.threshold().words() : "");
+		boolean freeze = kind == MarkerKind.LAST_SPRING_FREEZE || kind == MarkerKind.FIRST_FALL_FREEZE;
+		return name + ((key.threshold() != null) ? (freeze ? " at " : " ") + key.threshold().words() : "");
 	}
 
 }

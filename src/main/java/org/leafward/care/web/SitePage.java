@@ -3,11 +3,14 @@ package org.leafward.care.web;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Predicate;
 import org.leafward.care.CareTask;
@@ -43,6 +46,10 @@ import org.springframework.web.bind.annotation.PathVariable;
 class SitePage {
 
 	private static final int NEXT = 8;
+
+	private static final int MOST_REASONS = 20;
+
+	private static final int MOST_NAMED = 5;
 
 	private final TaskCalendar calendar;
 
@@ -106,11 +113,10 @@ class SitePage {
 		model.addAttribute("mayChange", true);
 		model.addAttribute("plantings", plantings.stream().map((planting) -> listed(planting, today)).toList());
 		model.addAttribute("tasks", next);
-		YearStrip strip = plantings.isEmpty() ? null
-				: SiteStrip.of(site, year, today, plantings, tasks.stream().filter(planned).toList(), lines);
-		model.addAttribute("strip", strip);
-		model.addAttribute("stripRows", (strip != null) ? SiteStrip.inWords(strip) : Map.of());
-		model.addAttribute("markers", season(site, today).stream().map(SitePage::step).toList());
+		YearStrip strip = SiteStrip.of(site, year, today, plantings, tasks.stream().filter(planned).toList(), lines);
+		model.addAttribute("strip", strip.rows().isEmpty() ? null : strip);
+		model.addAttribute("stripRows", SiteStrip.inWords(strip));
+		model.addAttribute("markers", steps(season(site, today)));
 		List<String> undated = undated(site, plantings);
 		model.addAttribute("undated", undated);
 		model.addAttribute("lead", lead(plantings, next, !undated.isEmpty()));
@@ -129,8 +135,11 @@ class SitePage {
 			return undated ? "No care here could be dated yet; the reasons stand below."
 					: "Nothing is due here in the year ahead.";
 		}
-		// What is to be done comes before what has been left alone since summer.
-		TaskLine first = next.stream().filter((line) -> line.mark() != Mark.HOLD_OFF).findFirst().orElse(next.get(0));
+		// What must be done soonest comes before what has been left alone since summer.
+		TaskLine first = next.stream()
+			.filter((line) -> line.mark() != Mark.HOLD_OFF)
+			.min(Comparator.comparing(TaskLine::to))
+			.orElse(next.get(0));
 		return "Next: %s, %s.".formatted(
 				first.title().substring(0, 1).toLowerCase(Locale.ROOT) + first.title().substring(1), first.plant());
 	}
@@ -149,6 +158,19 @@ class SitePage {
 				species.map(Species::botanicalName).orElse("no longer in the catalogue"), more);
 	}
 
+	/** The steps of the markers; one reason for all when none of them has a date. */
+	private static List<Explanation> steps(List<SiteMarkers.Line> lines) {
+		List<String> reasons = lines.stream()
+			.map((line) -> (line.marker() != null) ? "" : Optional.ofNullable(line.missing()).orElse(""))
+			.distinct()
+			.toList();
+		if (reasons.size() == 1 && !reasons.get(0).isEmpty()) {
+			return List.of(Explanation.of("Freeze dates, warm and cool nights, frozen ground", "no dates")
+				.withDetail(reasons.get(0)));
+		}
+		return lines.stream().map(SitePage::step).toList();
+	}
+
 	private static Explanation step(SiteMarkers.Line line) {
 		return (line.marker() != null) ? line.marker().explanation()
 				: Explanation.of(MarkerNames.full(line.key()), "no date")
@@ -158,11 +180,22 @@ class SitePage {
 	private List<String> undated(Site site, List<Planting> plantings) {
 		Map<PlantingId, String> labels = new LinkedHashMap<>();
 		plantings.forEach((planting) -> labels.put(planting.id(), planting.label()));
-		return this.calendar.undated(site.id()).stream().map((gap) -> words(gap, labels)).distinct().limit(20).toList();
+		Map<String, Set<String>> reasons = new LinkedHashMap<>();
+		for (Undated gap : this.calendar.undated(site.id())) {
+			reasons.computeIfAbsent(gap.reason(), (reason) -> new LinkedHashSet<>())
+				.add("%s (%s)".formatted(gap.title(), labels.getOrDefault(gap.planting(), "planting")));
+		}
+		return reasons.entrySet()
+			.stream()
+			.map((entry) -> words(entry.getKey(), entry.getValue()))
+			.limit(MOST_REASONS)
+			.toList();
 	}
 
-	private static String words(Undated gap, Map<PlantingId, String> labels) {
-		return "%s, %s: %s".formatted(gap.title(), labels.getOrDefault(gap.planting(), "planting"), gap.reason());
+	private static String words(String reason, Set<String> care) {
+		String named = String.join("; ", care.stream().limit(MOST_NAMED).toList());
+		return (care.size() <= MOST_NAMED) ? "%s Waiting for it: %s.".formatted(reason, named)
+				: "%s Waiting for it: %s; and %d more.".formatted(reason, named, care.size() - MOST_NAMED);
 	}
 
 }

@@ -68,7 +68,7 @@ final class SiteStrip {
 
 	private static YearStrip.Span span(CareTask task) {
 		return new YearStrip.Span(Lines.mark(task.kind()), task.window().from(), task.window().to(),
-				task.text().title(), Lines.address(task));
+				task.text().title().replaceFirst("^Day \\d+ of \\d+: ", ""), Lines.address(task));
 	}
 
 	private static List<DateLine> dates(DayWindow year, List<SiteMarkers.Line> lines) {

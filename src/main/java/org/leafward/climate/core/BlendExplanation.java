@@ -34,7 +34,7 @@ final class BlendExplanation {
 				"The dates of the seasons are put in order; the date for a share p of n seasons is number "
 						+ "1 + (n \u2212 1) p, between two dates in proportion, half days to the later day.",
 				"Hyndman and Fan 1996, type 7", List.of());
-		return new Explanation(MarkerWords.title(key), DayWords.of(date),
+		return new Explanation(MarkerWords.dated(key), DayWords.of(date),
 				"From the daily records of %s. %s %s".formatted(stationsOf(blend), MarkerWords.probability(key),
 						MarkerWords.whatItIs(key.kind())),
 				MarkerWords.source(key.kind()), List.of(mean, spread, method));

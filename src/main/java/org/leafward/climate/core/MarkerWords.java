@@ -18,6 +18,14 @@ final class MarkerWords {
 		return name(key.kind()) + ((threshold != null) ? " " + threshold.words() : "");
 	}
 
+	/** The title with which of its dates is meant, where it is not the middle one. */
+	static String dated(MarkerKey key) {
+		if (key.probability() == 50) {
+			return title(key);
+		}
+		return title(key) + ((key.kind().spring() == (key.probability() < 50)) ? ", late date" : ", early date");
+	}
+
 	static String probability(MarkerKey key) {
 		if (key.probability() == 50) {
 			return "The middle date: in half of the seasons that have it, it comes earlier, in half later.";

@@ -24,7 +24,7 @@ public final class TaskEntries {
 	 * When the wording of this class last changed. A client that looks at LAST-MODIFIED
 	 * keeps the old words otherwise, so raise this with every change of wording.
 	 */
-	static final Instant WORDED = Instant.EPOCH;
+	static final Instant WORDED = Instant.parse("2026-11-25T00:00:00Z");
 
 	/** Constant, so that moving the server to another host changes no identifier. */
 	static final String DOMAIN = "@leafward";
@@ -132,7 +132,7 @@ public final class TaskEntries {
 			add(first, WITHDRAWN, reason(task));
 		}
 		add(first, "", task.text().what());
-		add(first, "Amount: ", task.text().amount());
+		add(first, (task.kind() == TaskKind.RAMP_DAY) ? "Place: " : "Amount: ", task.text().amount());
 		add(first, "Why: ", task.text().why());
 		String end = String.join("\n", last);
 		int room = DESCRIPTION - end.getBytes(StandardCharsets.UTF_8).length - 1;

@@ -1,9 +1,16 @@
 package org.leafward.reminders.core;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
+import org.leafward.care.CareTask;
+import org.leafward.care.TaskText;
+import org.leafward.measure.DayWindow;
+import org.leafward.register.SiteId;
 
 /** Writes one mail about the tasks that are due for one person. */
 public final class ReminderText {
@@ -29,27 +36,38 @@ public final class ReminderText {
 	 */
 	public static MailText of(List<ReminderItem> items, String baseUrl) {
 		List<ReminderItem> ordered = items.stream().sorted(ORDER).toList();
-		List<TaskLines> tasks = ordered.stream().map((item) -> TaskLines.of(item, baseUrl)).toList();
-		String opening = opening(ordered);
+		Map<Alike, List<ReminderItem>> alike = new LinkedHashMap<>();
+		ordered.forEach((item) -> alike.computeIfAbsent(Alike.of(item), (key) -> new ArrayList<>()).add(item));
+		List<TaskLines> tasks = alike.values().stream().map((group) -> TaskLines.of(group, baseUrl)).toList();
+		String opening = opening(ordered, tasks.size());
 		List<String> footer = footer(ordered, baseUrl);
-		return new MailText(subject(ordered), plain(opening, tasks, footer), html(opening, tasks, footer));
+		return new MailText(subject(ordered, tasks), plain(opening, tasks, footer), html(opening, tasks, footer));
 	}
 
-	private static String subject(List<ReminderItem> items) {
-		String day = TaskLines.day(firstDay(items));
-		String what = (items.size() == 1) ? TaskLines.heading(items.get(0).task())
-				: "%d tasks, first %s".formatted(items.size(), TaskLines.heading(items.get(0).task()));
-		return OneLine.of(day + ": " + what, LONGEST_SUBJECT);
+	/** What makes the tasks of several plantings one piece of work, told once. */
+	private record Alike(SiteId site, String rule, DayWindow window, TaskText text, int rampDays) {
+
+		static Alike of(ReminderItem item) {
+			CareTask task = item.task();
+			return new Alike(task.site(), task.rule(), task.window(), task.text(), item.rampDays());
+		}
+
 	}
 
-	private static String opening(List<ReminderItem> items) {
+	private static String subject(List<ReminderItem> items, List<TaskLines> tasks) {
+		String first = tasks.get(0).heading();
+		String what = (tasks.size() == 1) ? first : "%d tasks, first %s".formatted(tasks.size(), first);
+		return OneLine.of(TaskLines.day(firstDay(items)) + ": " + what, LONGEST_SUBJECT);
+	}
+
+	private static String opening(List<ReminderItem> items, int tasks) {
 		String first = TaskLines.day(firstDay(items));
 		String last = TaskLines.day(items.get(items.size() - 1).task().window().from());
-		if (items.size() == 1) {
+		if (tasks == 1) {
 			return "One task begins on %s.".formatted(first);
 		}
-		return first.equals(last) ? "%d tasks begin on %s.".formatted(items.size(), first)
-				: "%d tasks begin from %s to %s.".formatted(items.size(), first, last);
+		return first.equals(last) ? "%d tasks begin on %s.".formatted(tasks, first)
+				: "%d tasks begin from %s to %s.".formatted(tasks, first, last);
 	}
 
 	private static LocalDate firstDay(List<ReminderItem> ordered) {

@@ -66,7 +66,9 @@ class TaskEntriesTests {
 		assertThat(entry.uid()).isEqualTo("5a5a5a5a-0000-4000-8000-000000000003@leafward");
 		assertThat(entry.sequence()).isEqualTo(3);
 		assertThat(entry.created()).isEqualTo(task.createdAt());
-		assertThat(entry.changed()).isEqualTo(CHANGED);
+		assertThat(entry.changed()).as("the words changed after the task").isEqualTo(TaskEntries.WORDED);
+		Instant later = TaskEntries.WORDED.plusSeconds(60);
+		assertThat(entry(aTask().withdrawn("31 mm of rain fell.", later).build()).changed()).isEqualTo(later);
 		assertThat(entry.window()).isEqualTo(task.window());
 		assertThat(entry.url()).hasToString("https://leafward.example/tasks/" + task.id());
 		assertThat(entry.cancelled()).isFalse();

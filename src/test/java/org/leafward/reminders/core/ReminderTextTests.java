@@ -57,7 +57,17 @@ class ReminderTextTests {
 		assertThat(mail.subject()).startsWith("Thu 12 Nov: 2 tasks, first Water deeply");
 		assertThat(mail.text()).startsWith("2 tasks begin from Thu 12 Nov to Fri 13 Nov.")
 			.containsSubsequence("/tasks/" + task("a", DAY).id(), "/tasks/" + task("b", DAY).id());
-		assertThat(of(task("b", DAY), task("a", DAY)).text()).startsWith("2 tasks begin on Thu 12 Nov.");
+		CareTask other = saying(task("b", DAY), new TaskText("Mulch", "Spread it.", null, "Moisture.", null, null));
+		assertThat(of(other, task("a", DAY)).text()).startsWith("2 tasks begin on Thu 12 Nov.");
+	}
+
+	@Test
+	void tellsTheSameWorkOnSeveralPlantingsOnce() {
+		MailText mail = of(task("b", DAY), task("a", DAY));
+		assertThat(mail.subject()).isEqualTo("Thu 12 Nov: Water deeply before the ground freezes: 2 plantings");
+		assertThat(mail.text()).startsWith("One task begins on Thu 12 Nov.")
+			.contains("Plants: hedge by the gate (common boxwood); hedge by the gate (common")
+			.containsOnlyOnce("More: ");
 	}
 
 	@Test
@@ -88,7 +98,7 @@ class ReminderTextTests {
 
 	@Test
 	void saysTheSameInHtml() {
-		MailText mail = of(task("a", DAY), task("b", DAY));
+		MailText mail = of(task("a", DAY), task("b", DAY.plusDays(1)));
 		Document html = Jsoup.parse(mail.html());
 		assertThat(html.selectFirst("html").attr("lang")).isEqualTo("en");
 		assertThat(html.selectFirst("html").attr("dir")).isEqualTo("ltr");

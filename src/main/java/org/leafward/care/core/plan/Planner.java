@@ -160,10 +160,17 @@ public final class Planner {
 
 		private TaskText text(RampStep step, int day, int days) {
 			TaskText text = this.rule.text();
-			String hours = (step.hours() != null) ? String.format(Locale.ROOT, "%s %s, ", number(step.hours()),
-					(step.hours() == 1) ? "hour" : "hours") : "";
 			return new TaskText("Day %d of %d: %s".formatted(day, days, text.title()), step.text(),
-					hours + step.place(), text.why(), text.otherwise(), text.caution());
+					step.place() + hours(step), text.why(), text.otherwise(), text.caution());
+		}
+
+		private static String hours(RampStep step) {
+			Double hours = step.hours();
+			if (hours == null || step.place().contains("day and night")) {
+				return "";
+			}
+			return (hours == 24) ? ", and out day and night"
+					: ", for %s %s".formatted(number(hours), (hours == 1) ? "hour" : "hours");
 		}
 
 		private static String number(double hours) {

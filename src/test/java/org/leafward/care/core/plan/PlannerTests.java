@@ -90,7 +90,7 @@ class PlannerTests {
 			.containsExactly(day("2027-05-10"), day("2027-05-11"), day("2027-05-12"), day("2027-05-13"),
 					day("2027-05-14"));
 		assertThat(plan.tasks().get(3).text().title()).isEqualTo("Day 4 of 5: Do ramp");
-		assertThat(plan.tasks().get(3).text().amount()).isEqualTo("4.5 hours, morning sun");
+		assertThat(plan.tasks().get(3).text().amount()).isEqualTo("morning sun, for 4.5 hours");
 		assertThat(plan.tasks().get(0).text().what()).isEqualTo("Out for two hours.");
 	}
 
