@@ -45,14 +45,17 @@ final class PageSamples {
 			String reply, String messageId, String text) {
 	}
 
-	record Feed(String title, String what, String subscribe, String address) {
+	record Fresh(String title, String address, String webcal) {
+	}
+
+	record Given(Object id, String title, String more) {
 	}
 
 	record PlantingLine(String label, String commonName, String botanicalName, String count, String more) {
 	}
 
-	record SiteForm(String name, String county, String latitude, String longitude, String elevationMetres, String zone,
-			String soil, String sun, String wind) {
+	record SiteForm(String owner, String name, String county, String latitude, String longitude, String elevationMetres,
+			String zone, String soil, String sun, String wind) {
 	}
 
 	record PlantingForm(String species, String label, String count, String plantedOn, String placement,
@@ -78,7 +81,7 @@ final class PageSamples {
 						List.of(new Listed(ID, "Alder Street schoolyard", "Elm County, 8 plantings"),
 								new Listed(ID, "Home", "Elm County, 3 plantings")),
 						"page", 0, "hasNext", true, "mayAdd", true));
-		all.put("register/site",
+		all.put("care/site",
 				model("section", "sites", "site", SITE, "lead",
 						"Water the hedge until the ground freezes, about Tue 24 Nov.", "strip", Samples.strip("year"),
 						"tasks", Samples.todo(), "plantings",
@@ -86,14 +89,16 @@ final class PageSamples {
 								"12 plants", "in the ground since 4 May 2019"),
 								new PlantingLine("young maple", "red maple", "Acer rubrum", "1 plant",
 										"in the ground since 20 Oct 2024, salt reaches it")),
-						"markers", List.of(Samples.explanation()), "mayChange", true));
+						"markers", List.of(Samples.explanation()), "mayChange", true, "undated",
+						List.of("Prune in late winter, hedge: no station is near enough.")));
 		all.put("register/site-form",
 				model("section", "sites", "form",
-						new SiteForm("Alder Street schoolyard", null, "144.98", null, null, "America/Chicago", "LOAM",
-								null, null),
+						new SiteForm(null, "Alder Street schoolyard", null, "144.98", null, null, "America/Chicago",
+								"LOAM", null, null),
 						"errors", Map.of("latitude", "144.98 is outside -90 to 90: give latitude in degrees north"),
-						"soils", choices("SAND", "sand", "LOAM", "loam"), "suns", choices("FULL_SUN", "full sun"),
-						"winds", choices("AVERAGE", "average", "EXPOSED", "exposed")));
+						"owners", choices(ID.toString(), "Nora Field"), "soils",
+						choices("SAND", "sand", "LOAM", "loam"), "suns", choices("FULL_SUN", "full sun"), "winds",
+						choices("AVERAGE", "average", "EXPOSED", "exposed")));
 		all.put("register/planting-form",
 				model("section", "sites", "site", SITE, "form",
 						new PlantingForm(null, null, "12", null, null, false, true), "errors", Map.of(), "catalogue",
@@ -118,16 +123,16 @@ final class PageSamples {
 						"curves", List.of(Samples.curve("c32")), "explanation", Samples.explanation(), "record",
 						"1995 to 2024, 28 of 30 years complete enough"));
 		all.put("feeds/subscribe",
-				model("section", "subscribe", "lead", "Subscribe once, and every date stays right by itself.", "feeds",
-						List.of(new Feed("All my sites", "Work to do and hold-offs at every site you look after.",
-								"webcal://leafward.example/feeds/3q5v8y-7hd2kf9s1m4n6p8r0t2v4x.ics",
-								"https://leafward.example/feeds/3q5v8y-7hd2kf9s1m4n6p8r0t2v4x.ics")),
-						"mayRenew", true));
+				model("section", "subscribe", "noSites", false, "fresh",
+						new Fresh("All my sites", "https://leafward.example/f/3q5v8y7hd2kf9s1m4n6p8r0t2v4x/tasks.ics",
+								"webcal://leafward.example/f/3q5v8y7hd2kf9s1m4n6p8r0t2v4x/tasks.ics"),
+						"choices", choices("all", "All my sites"), "given",
+						List.of(new Given(ID, "All my sites", "made Thu 12 Nov 2026, not fetched yet"))));
 		all.put("accounts/people",
 				model("section", "people", "people",
 						List.of(new Listed(ID, "Nora Field", "2 sites"), new Listed(ID, "Tomas Brook", "14 sites")),
 						"page", 0, "hasNext", false));
-		all.put("accounts/sign-in", model("section", "sign-in", "failed", true, "signedOut", false));
+		all.put("accounts/sign-in", model("section", "sign-in", "failed", true, "open", true));
 		all.put("error", model("what", "latitude 144.98 is outside -90 to 90", "where", "latitude", "mend",
 				"give latitude in degrees north", "status", 400));
 		return all;

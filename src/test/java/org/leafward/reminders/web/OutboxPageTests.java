@@ -103,13 +103,13 @@ class OutboxPageTests {
 	@Test
 	void showsAPersonTheirOwnMailsInTheirZone() throws Exception {
 		Document page = page(ADA_LOOKS, "/outbox");
-		assertThat(page.select("h1").text()).isEqualTo("Mails to you");
-		assertThat(page.select("tbody tr")).hasSize(1);
-		assertThat(page.select("tbody a").attr("href")).isEqualTo("/outbox/" + mail(MailState.KEPT).id());
-		assertThat(page.select("tbody a").text()).isEqualTo("Thu 12 Nov: <b>Water</b>");
+		assertThat(page.select("p.lead").text()).isEqualTo("Reminders to you, newest first.");
+		assertThat(page.select("li:has(time)")).hasSize(1);
+		assertThat(page.select("li:has(time) a").attr("href")).isEqualTo("/outbox/" + mail(MailState.KEPT).id());
+		assertThat(page.select("li:has(time) .pick-name").text()).isEqualTo("Thu 12 Nov: <b>Water</b>");
 		// Chicago is at UTC-6 in November (15 U.S.C. 260a, 263).
-		assertThat(page.select("tbody time").text()).startsWith("Thu 12 Nov 2026, 07:00");
-		assertThat(page.select("tbody time").attr("datetime")).isEqualTo("2026-11-12T13:00:00Z");
+		assertThat(page.select("li time").text()).startsWith("Thu 12 Nov 2026, 07:00");
+		assertThat(page.select("li time").attr("datetime")).isEqualTo("2026-11-12T13:00:00Z");
 		assertThat(page.select("a[rel=next]").attr("href")).isEqualTo("/outbox?page=1");
 		assertThat(page.select("a[rel=prev]")).isEmpty();
 		assertThat(page.text()).doesNotContain("ada@example.org");
@@ -118,8 +118,8 @@ class OutboxPageTests {
 	@Test
 	void showsAnOperatorEverybodysMails() throws Exception {
 		Document page = page(OPERATOR, "/outbox?page=1");
-		assertThat(page.select("h1").text()).isEqualTo("Mails to everybody");
-		assertThat(page.select("tbody td").eachText()).contains("Ada <ada@example.org>");
+		assertThat(page.select("p.lead").text()).isEqualTo("Reminders to everybody, newest first.");
+		assertThat(page.select("li:has(time)").text()).contains("Ada <ada@example.org>");
 		assertThat(page.select("a[rel=prev]").attr("href")).isEqualTo("/outbox?page=0");
 		assertThat(page.select("a[rel=next]")).isEmpty();
 	}
@@ -127,10 +127,10 @@ class OutboxPageTests {
 	@Test
 	void showsAMailWithItsHeadAndText() throws Exception {
 		Document page = page(ADA_LOOKS, "/outbox/" + TaskFixture.id("mail"));
-		assertThat(page.select("th[scope=row]").eachText()).containsExactly("From", "To", "Date", "Subject",
-				"Message-ID");
-		assertThat(page.select("tbody td").eachText()).contains("Leafward <reminders@example.org>",
-				"Ada <ada@example.org>", "<1@example.org>");
+		assertThat(page.select("dt").eachText()).containsExactly("From", "To", "Date", "Message-ID");
+		assertThat(page.select("dd").eachText()).contains("Leafward <reminders@example.org>", "Ada <ada@example.org>",
+				"<1@example.org>");
+		assertThat(page.select("h1").text()).isEqualTo("Thu 12 Nov: <b>Water</b>");
 		assertThat(page.select("pre").first().wholeText()).isEqualTo("One task begins.\n<script>");
 		assertThat(page.select("main").text()).contains("kept here, no mail server is set up");
 	}

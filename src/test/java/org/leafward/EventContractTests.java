@@ -1,0 +1,70 @@
+package org.leafward;
+
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.leafward.care.PlanChanged;
+import org.leafward.climate.ObservationsLoaded;
+import org.leafward.register.PlantingsChanged;
+import org.leafward.register.SiteRegistered;
+import org.springframework.transaction.event.TransactionalEventListener;
+import tools.jackson.databind.json.JsonMapper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/**
+ * Events wait in the database as JSON, over restarts and upgrades. Their shape may not
+ * change unnoticed: rename a field and rows that wait for a listener can't be read any
+ * more.
+ */
+class EventContractTests {
+
+	private static final UUID SITE = UUID.fromString("00000000-0000-4000-8000-000000000001");
+
+	private static final UUID PERSON = UUID.fromString("00000000-0000-4000-8000-000000000002");
+
+	private final JsonMapper json = JsonMapper.builder().build();
+
+	static List<Object> events() {
+		return List.of(new SiteRegistered(SITE, PERSON), new PlantingsChanged(SITE),
+				new ObservationsLoaded("USW00094728", 40.7789, -73.9692, LocalDate.parse("1869-01-01"),
+						LocalDate.parse("2020-01-03")),
+				new PlanChanged(SITE, PERSON, 3, 2, 1, Instant.parse("2026-11-25T12:00:00Z")));
+	}
+
+	@ParameterizedTest
+	@MethodSource("events")
+	void keepsItsShape(Object event) throws IOException {
+		Path file = Path.of("src/test/resources/events", event.getClass().getName() + ".json");
+		assertThat(this.json.writeValueAsString(event)).isEqualTo(Files.readString(file).strip());
+		assertThat(this.json.readValue(Files.readString(file), event.getClass())).isEqualTo(event);
+	}
+
+	@Test
+	void noEventIsForgottenHere() {
+		Set<String> heard = new ClassFileImporter().withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+			.importPackages("org.leafward")
+			.stream()
+			.flatMap((type) -> type.getMethods().stream())
+			.filter((method) -> method.isAnnotatedWith(TransactionalEventListener.class)
+					|| method.isMetaAnnotatedWith(TransactionalEventListener.class))
+			.map((method) -> method.getRawParameterTypes().get(0).getName())
+			.collect(Collectors.toCollection(TreeSet::new));
+		assertThat(heard).isEqualTo(events().stream()
+			.map((event) -> event.getClass().getName())
+			.collect(Collectors.toCollection(TreeSet::new)));
+	}
+
+}

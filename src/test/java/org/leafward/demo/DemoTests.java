@@ -1,0 +1,101 @@
+package org.leafward.demo;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.leafward.care.CareTask;
+import org.leafward.care.Replanning;
+import org.leafward.care.TaskCalendar;
+import org.leafward.care.TaskKind;
+import org.leafward.climate.ObservedDay;
+import org.leafward.measure.DayWindow;
+import org.leafward.measure.Explanation;
+import org.leafward.register.Register;
+import org.leafward.register.Site;
+import org.leafward.support.TestDatabase;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.context.ActiveProfiles;
+import org.springframework.test.context.ContextConfiguration;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/**
+ * The invented region on a real database: complete, dated, and still when nothing
+ * changes.
+ */
+@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "leafward.base-url=")
+@ActiveProfiles("demo")
+@ContextConfiguration(initializers = TestDatabase.class)
+class DemoTests {
+
+	private static final DayWindow ALWAYS = new DayWindow(LocalDate.of(1900, 1, 1), LocalDate.of(2199, 12, 31));
+
+	@Autowired
+	private Register register;
+
+	@Autowired
+	private TaskCalendar calendar;
+
+	@Autowired
+	private Replanning replanning;
+
+	@Autowired
+	private JdbcClient database;
+
+	@Test
+	void hasSixSitesInThreeCountiesWithAboutSixtyPlantings() {
+		List<Site> sites = this.register.sites(0, 50);
+		assertThat(sites).extracting(Site::county).contains("Alder County", "Merrow County", "Sable County");
+		int plantings = sites.stream().mapToInt((site) -> this.register.plantingsOf(site.id()).size()).sum();
+		assertThat(plantings).isBetween(55, 70);
+	}
+
+	@Test
+	void datesEveryRuleAndKeepsAnExplanationDownToAnInventedStation() {
+		for (Site site : this.register.sites(0, 50)) {
+			assertThat(this.calendar.undated(site.id())).as(site.name()).isEmpty();
+			List<CareTask> tasks = this.calendar.ofSite(site.id(), ALWAYS);
+			assertThat(tasks).as(site.name()).hasSizeGreaterThan(20);
+			Set<TaskKind> kinds = tasks.stream().map(CareTask::kind).collect(Collectors.toSet());
+			assertThat(kinds).as(site.name()).contains(TaskKind.DO, TaskKind.HOLD_OFF);
+			for (CareTask task : tasks) {
+				Explanation explanation = this.calendar.explain(task.id()).orElseThrow();
+				assertThat(explanation.steps()).as(task.rule())
+					.extracting(Explanation::label)
+					.contains("Rule", "Source");
+			}
+		}
+	}
+
+	@Test
+	void derivingAgainWritesNothing() {
+		String before = fingerprint();
+		for (Site site : this.register.sites(0, 50)) {
+			Optional<?> diff = this.replanning.derive(site.id()).filter((found) -> !found.isEmpty());
+			assertThat(diff).as(site.name()).isEmpty();
+		}
+		assertThat(fingerprint()).isEqualTo(before);
+	}
+
+	/** PostgreSQL's row versions: any update, even to equal values, would show. */
+	private String fingerprint() {
+		return this.database.sql("select md5(string_agg(id::text || xmin::text, ',' order by id)) from care.task")
+			.query(String.class)
+			.single();
+	}
+
+	@Test
+	void inventsTheSameWeatherEachTimeAndThirtyOneYearsOfIt() {
+		InventedWeather.Character character = DemoRegion.stations().get(0).character();
+		List<ObservedDay> once = new InventedWeather(DemoRegion.SEED).record(0, character);
+		assertThat(once).hasSize(11_323).isEqualTo(new InventedWeather(DemoRegion.SEED).record(0, character));
+		assertThat(new InventedWeather(DemoRegion.SEED + 1).record(0, character)).isNotEqualTo(once);
+	}
+
+}

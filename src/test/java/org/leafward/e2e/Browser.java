@@ -1,0 +1,125 @@
+package org.leafward.e2e;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Assumptions;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeOptions;
+
+/**
+ * A real browser without a window. Where Chromium and its driver are not installed the
+ * tests that need it are skipped with a loud word; on a build server (environment
+ * variable CI is true) their absence is a failure.
+ */
+final class Browser implements AutoCloseable {
+
+	private static final List<String> BROWSERS = List.of("/usr/bin/chromium", "/usr/bin/chromium-browser",
+			"/usr/bin/google-chrome");
+
+	private static final List<String> DRIVERS = List.of("/usr/bin/chromedriver", "/usr/local/bin/chromedriver",
+			"/usr/lib/chromium-browser/chromedriver");
+
+	private static final Path AXE = Path.of("src/test/js/node_modules/axe-core/axe.min.js");
+
+	private final ChromeDriver driver;
+
+	private Browser(ChromeDriver driver) {
+		this.driver = driver;
+	}
+
+	static Browser open() {
+		System.setProperty("webdriver.chrome.driver", find("the Chromium driver", DRIVERS).toString());
+		ChromeOptions options = new ChromeOptions();
+		options.setBinary(find("Chromium", BROWSERS).toString());
+		options.addArguments("--headless", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--no-first-run",
+				"--disable-background-networking", "--disable-component-update", "--disable-sync",
+				"--user-data-dir=" + profile());
+		return new Browser(new ChromeDriver(options));
+	}
+
+	private static Path find(String what, List<String> places) {
+		return places.stream().map(Path::of).filter(Files::isExecutable).findFirst().orElseGet(() -> absent(what));
+	}
+
+	private static Path absent(String what) {
+		String word = "BROWSER TESTS NOT RUN: %s is not installed".formatted(what);
+		if ("true".equals(System.getenv("CI"))) {
+			throw new AssertionError(word);
+		}
+		System.err.println("*** " + word + " ***");
+		Assumptions.abort(word);
+		throw new IllegalStateException(word);
+	}
+
+	private static Path profile() {
+		try {
+			return Files.createTempDirectory("browser");
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+	}
+
+	ChromeDriver driver() {
+		return this.driver;
+	}
+
+	/** Takes the width of a window or of a phone in the hand. */
+	void width(int pixels) {
+		this.driver.executeCdpCommand("Emulation.setDeviceMetricsOverride",
+				Map.of("width", pixels, "height", 900, "deviceScaleFactor", 1, "mobile", pixels < 600));
+	}
+
+	/**
+	 * Width that the page takes; more than the window's means that it has to be pushed
+	 * sideways.
+	 */
+	long pageWidth() {
+		return ((Number) this.driver.executeScript("return document.documentElement.scrollWidth")).longValue();
+	}
+
+	/**
+	 * Violations of WCAG 2.2 A and AA that axe-core finds on the page.
+	 * @return one line each, empty when there are none
+	 */
+	@SuppressWarnings("unchecked")
+	List<String> violations() {
+		if (!Files.exists(AXE)) {
+			absent("axe-core (npm install in src/test/js)");
+		}
+		try {
+			this.driver.executeScript(Files.readString(AXE));
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+		return (List<String>) this.driver.executeAsyncScript(
+				"""
+						const done = arguments[arguments.length - 1];
+						axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']})
+							.then(found => done(found.violations.map(v => v.id + ': ' + v.nodes.map(n => n.target).join(' ; '))));
+						""");
+	}
+
+	/** Keeps a picture of the page for whoever wants to look. */
+	void picture(String name) {
+		try {
+			Path folder = Files.createDirectories(Path.of("target/pictures"));
+			Files.write(folder.resolve(name + ".png"), this.driver.getScreenshotAs(OutputType.BYTES));
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+	}
+
+	@Override
+	public void close() {
+		this.driver.quit();
+	}
+
+}

@@ -1,0 +1,190 @@
+package org.leafward.e2e;
+
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.leafward.support.TestDatabase;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.Select;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.context.ActiveProfiles;
+import org.springframework.test.context.ContextConfiguration;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/**
+ * A gardener's first visit to the demo, in a real browser: from a name to a subscribed
+ * calendar.
+ */
+@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "leafward.base-url=")
+@ActiveProfiles("demo")
+@ContextConfiguration(initializers = TestDatabase.class)
+class GardenerWalkTests {
+
+	private static final int PHONE = 390;
+
+	private static final int DESK = 1280;
+
+	@LocalServerPort
+	private int port;
+
+	private Browser browser;
+
+	private ChromeDriver page;
+
+	@BeforeEach
+	void open() {
+		this.browser = Browser.open();
+		this.page = this.browser.driver();
+		this.browser.width(PHONE);
+		go("/");
+		assertThat(this.page.getCurrentUrl()).as("the demo asks who is looking").endsWith("/people");
+		press("Ines Farrow");
+	}
+
+	@AfterEach
+	void close() {
+		if (this.browser != null) {
+			this.browser.close();
+		}
+	}
+
+	@Test
+	void aTaskOpensToTheStationsBehindItsDate() {
+		assertThat(heading()).isEqualTo("This week");
+		follow(this.page.findElement(By.cssSelector(".task-title a")));
+		assertThat(this.page.getCurrentUrl()).contains("/tasks/");
+		List<WebElement> steps = this.page.findElements(By.cssSelector(".why details"));
+		steps.forEach((step) -> this.page.executeScript("arguments[0].open = true", step));
+		assertThat(this.page.findElement(By.cssSelector(".why")).getText()).contains("Ferrow Mill")
+			.contains("invented")
+			.containsIgnoringCase("version");
+	}
+
+	@Test
+	void aNewSiteAndPlantingHaveAYearAtOnce() {
+		go("/sites/new");
+		fill("name", "Orchard Lane");
+		fill("county", "Alder County");
+		fill("latitude", "142.1");
+		fill("longitude", "-91.6");
+		fill("elevationMetres", "220");
+		fill("zone", "America/Chicago");
+		press("Add the site");
+		assertThat(this.page.findElement(By.cssSelector("[role=alert]")).getText()).contains("latitude")
+			.contains("-90");
+		assertThat(this.page.findElement(By.id("name")).getAttribute("value")).as("nothing typed is lost")
+			.isEqualTo("Orchard Lane");
+		fill("latitude", "42.1");
+		new Select(this.page.findElement(By.id("soil"))).selectByValue("clay");
+		press("Add the site");
+		assertThat(heading()).isEqualTo("Orchard Lane");
+		follow(this.page.findElement(By.partialLinkText("Add a planting")));
+		fill("species", "buxus-sempervirens");
+		fill("label", "low hedge");
+		this.page.executeScript("arguments[0].value = '2020-05-01'", this.page.findElement(By.id("plantedOn")));
+		press("Add the planting");
+		assertThat(heading()).isEqualTo("Orchard Lane");
+		assertThat(this.page.findElement(By.cssSelector("main svg")).getAttribute("outerHTML"))
+			.contains("Leave evergreens unpruned");
+	}
+
+	@Test
+	void theAddressOfACalendarIsShownOnceAndServesWithValidators() throws Exception {
+		go("/subscribe");
+		press("Make an address");
+		URI address = URI.create(this.page.findElement(By.id("address")).getText());
+		HttpClient http = HttpClient.newHttpClient();
+		HttpResponse<String> first = http.send(HttpRequest.newBuilder(address).build(), BodyHandlers.ofString());
+		assertThat(first.statusCode()).isEqualTo(200);
+		assertThat(first.body()).startsWith("BEGIN:VCALENDAR").contains("hedge by the gate");
+		HttpResponse<String> second = http.send(HttpRequest.newBuilder(address)
+			.header("If-None-Match", first.headers().firstValue("ETag").orElseThrow())
+			.build(), BodyHandlers.ofString());
+		assertThat(second.statusCode()).isEqualTo(304);
+		go("/subscribe");
+		assertThat(this.page.getPageSource()).doesNotContain(address.getPath());
+		press("Stop it");
+		assertThat(http.send(HttpRequest.newBuilder(address).build(), BodyHandlers.ofString()).statusCode())
+			.isEqualTo(410);
+	}
+
+	@Test
+	void everyPageFitsAPhoneAndPassesTheAccessibilityRules() {
+		List<String> pages = new ArrayList<>(List.of("/", "/sites", "/sites/new", "/stations", "/stations/ZZKBFERROWM",
+				"/subscribe", "/outbox", "/people", "/nowhere"));
+		go("/");
+		pages.add(path(this.page.findElement(By.cssSelector(".task-title a")).getAttribute("href")));
+		go("/sites");
+		pages.add(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")));
+		pages.add(pages.get(pages.size() - 1) + "/plantings/new");
+		for (String path : pages) {
+			for (int width : new int[] { PHONE, DESK }) {
+				this.browser.width(width);
+				go(path);
+				assertThat(this.browser.pageWidth()).as("%s at %d pixels", path, width).isLessThanOrEqualTo(width);
+				assertThat(this.browser.violations()).as("%s at %d pixels", path, width).isEmpty();
+				this.browser.picture(path.replaceAll("[0-9a-f-]{36}", "one").replace('/', '-') + "-" + width);
+			}
+		}
+	}
+
+	@Test
+	void nobodySeesAnotherPersonsGarden() {
+		go("/sites");
+		String mine = path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href"));
+		go("/people");
+		press("Tobias Wren");
+		go(mine);
+		assertThat(heading()).doesNotContain("Farrow");
+		assertThat(this.page.getPageSource()).doesNotContain("hedge by the gate");
+	}
+
+	private void go(String path) {
+		this.page.get("http://localhost:" + this.port + path);
+	}
+
+	private static String path(String address) {
+		return URI.create(address).getPath();
+	}
+
+	private String heading() {
+		return this.page.findElement(By.tagName("h1")).getText();
+	}
+
+	private void fill(String field, String text) {
+		WebElement input = this.page.findElement(By.id(field));
+		input.clear();
+		input.sendKeys(text);
+	}
+
+	private void press(String words) {
+		follow(this.page.findElements(By.cssSelector("main button"))
+			.stream()
+			.filter((button) -> button.getText().contains(words))
+			.findFirst()
+			.orElseThrow(() -> new AssertionError("no button says " + words)));
+	}
+
+	/** Clicks what leads to another page and waits for that page. */
+	private void follow(WebElement link) {
+		WebElement before = this.page.findElement(By.tagName("html"));
+		link.click();
+		new WebDriverWait(this.page, Duration.ofSeconds(20)).until(ExpectedConditions.stalenessOf(before));
+	}
+
+}
