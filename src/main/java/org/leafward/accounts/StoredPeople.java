@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import org.leafward.measure.BadInput;
+import org.leafward.measure.Given;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -22,7 +23,8 @@ class StoredPeople implements People {
 	 * A local part, an at sign, a domain with a dot or a local host; the mail server has
 	 * the last word.
 	 */
-	private static final Pattern ADDRESS = Pattern.compile("[^\\s@<>\",;:]{1,64}@[A-Za-z0-9-]+(\\.[A-Za-z0-9-]+)*");
+	private static final Pattern ADDRESS = Pattern
+		.compile("[^\\s\\p{Cntrl}\\p{Cs}@<>\",;:]{1,64}@[A-Za-z0-9-]+(\\.[A-Za-z0-9-]+)*");
 
 	private final JdbcClient database;
 
@@ -38,10 +40,11 @@ class StoredPeople implements People {
 	public Person join(String name, String email, ZoneId zone) {
 		String cleanName = name.strip();
 		String cleanEmail = email.strip();
-		if (cleanName.isEmpty() || cleanName.length() > 100 || cleanName.chars().anyMatch(Character::isISOControl)) {
+		if (cleanName.isEmpty() || cleanName.length() > 100) {
 			throw new BadInput("name is not 1 to 100 characters of one line", "name",
 					"give the name to address them by");
 		}
+		Given.line("name", cleanName);
 		if (cleanEmail.length() > 254 || !ADDRESS.matcher(cleanEmail).matches()) {
 			throw new BadInput("'%s' is not an e-mail address".formatted(cleanEmail), "email",
 					"write it like ada@example.org");

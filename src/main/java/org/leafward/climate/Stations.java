@@ -7,6 +7,7 @@ import org.leafward.climate.store.StationTable;
 import org.leafward.climate.store.StoredStation;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.GeoPoint;
+import org.leafward.measure.Given;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -37,7 +38,7 @@ public class Stations {
 	 * Registers a station, or changes what is known of it; its record stays.
 	 * @param station the station
 	 * @return whether it is new
-	 * @throws BadInput when the name is blank or longer than 100 characters
+	 * @throws BadInput when the name is blank, longer than 100 characters or not one line
 	 */
 	@Transactional
 	public boolean register(Station station) {
@@ -45,6 +46,7 @@ public class Stations {
 			throw new BadInput("the name has %d characters".formatted(station.name().strip().length()), "name",
 					"give a name of 1 to %d characters".formatted(LONGEST_NAME));
 		}
+		Given.line("name", station.name());
 		return this.table.save(station);
 	}
 

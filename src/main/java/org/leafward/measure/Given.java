@@ -34,6 +34,27 @@ public final class Given {
 	}
 
 	/**
+	 * Checks that a text stays on its line and is text: no control characters, no line
+	 * separators, no halves of a character, and nothing that turns the direction of what
+	 * is written around it (Unicode Standard Annex #9, section 2).
+	 * @param field name of the field
+	 * @param text what was given
+	 * @return the text as it is
+	 */
+	public static String line(String field, String text) {
+		if (text.codePoints().anyMatch(Given::breaksTheLine)) {
+			throw new BadInput("%s has a line break or a control character".formatted(field), field,
+					"write it on one line");
+		}
+		return text;
+	}
+
+	private static boolean breaksTheLine(int point) {
+		return Character.isISOControl(point) || Character.getType(point) == Character.SURROGATE || point == 0x2028
+				|| point == 0x2029 || (point >= 0x202a && point <= 0x202e) || (point >= 0x2066 && point <= 0x2069);
+	}
+
+	/**
 	 * A number that must be there.
 	 * @param field name of the field
 	 * @param value what was given; a decimal comma is taken as a point

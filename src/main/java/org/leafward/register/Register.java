@@ -46,14 +46,17 @@ public class Register {
 
 	private final Clock clock;
 
+	private final Turns turns;
+
 	Register(SiteRepository sites, PlantingRepository plantings, People people, Catalogue catalogue,
-			ApplicationEventPublisher events, Clock clock) {
+			ApplicationEventPublisher events, Clock clock, Turns turns) {
 		this.sites = sites;
 		this.plantings = plantings;
 		this.people = people;
 		this.catalogue = catalogue;
 		this.events = events;
 		this.clock = clock;
+		this.turns = turns;
 	}
 
 	/**
@@ -63,8 +66,11 @@ public class Register {
 	 * @return the site
 	 * @throws BadInput when the person is unknown or has {@value #MOST_SITES} sites
 	 */
-	@Transactional
 	public Site addSite(PersonId owner, NewSite site) {
+		return this.turns.change(() -> add(owner, site));
+	}
+
+	private Site add(PersonId owner, NewSite site) {
 		if (this.people.find(owner).isEmpty()) {
 			throw new BadInput("there is no person %s".formatted(owner), "owner", "add the person first");
 		}
@@ -86,8 +92,11 @@ public class Register {
 	 * @throws BadInput when a species is not in the catalogue or the site has too many
 	 * plantings
 	 */
-	@Transactional
 	public List<Planting> addPlantings(SiteId site, List<NewPlanting> added) {
+		return this.turns.change(() -> add(site, added));
+	}
+
+	private List<Planting> add(SiteId site, List<NewPlanting> added) {
 		require(site);
 		for (NewPlanting planting : added) {
 			if (this.catalogue.find(planting.species()).isEmpty()) {
@@ -112,12 +121,14 @@ public class Register {
 	 * @param planting the planting
 	 * @throws NotThere when there is no such planting
 	 */
-	@Transactional
 	public void removePlanting(PlantingId planting) {
-		PlantingEntity row = this.plantings.findById(planting.value())
-			.orElseThrow(() -> new NotThere("There is no planting " + planting));
-		this.plantings.delete(row);
-		this.events.publishEvent(new PlantingsChanged(row.toPlanting().site().value()));
+		this.turns.change(() -> {
+			PlantingEntity row = this.plantings.findById(planting.value())
+				.orElseThrow(() -> new NotThere("There is no planting " + planting));
+			this.plantings.delete(row);
+			this.events.publishEvent(new PlantingsChanged(row.toPlanting().site().value()));
+			return planting;
+		});
 	}
 
 	@Transactional(readOnly = true)

@@ -2,6 +2,7 @@ package org.leafward.register;
 
 import java.text.Normalizer;
 import org.leafward.measure.BadInput;
+import org.leafward.measure.Given;
 
 /** Checks for the names that people give to things. */
 final class Words {
@@ -24,11 +25,7 @@ final class Words {
 					"%s has %d characters; %d to %d are allowed".formatted(what, clean.length(), least, most), what,
 					(clean.length() > most) ? "shorten it" : "write something");
 		}
-		if (clean.chars().anyMatch((c) -> Character.isISOControl(c) || c == 0x2028 || c == 0x2029)) {
-			throw new BadInput("%s has a line break or a control character".formatted(what), what,
-					"write it on one line");
-		}
-		return clean;
+		return Given.line(what, clean);
 	}
 
 }

@@ -9,7 +9,7 @@ import org.leafward.register.PlantingsChanged;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
 import org.leafward.register.SiteRegistered;
-import org.springframework.modulith.events.ApplicationModuleListener;
+import org.springframework.scheduling.annotation.Async;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.event.TransactionalEventListener;
 
@@ -46,9 +46,11 @@ class ReplanListeners {
 
 	/*
 	 * A station can concern thousands of sites: queue them, then work the queue off
-	 * outside the request.
+	 * outside the request. Not in a transaction: it would hold a connection all the while
+	 * and each site takes one of its own.
 	 */
-	@ApplicationModuleListener(id = "care.observations-loaded")
+	@Async
+	@TransactionalEventListener(id = "care.observations-loaded")
 	void on(ObservationsLoaded event) {
 		this.replanning.ask(this.register.sitesNear(new GeoPoint(event.latitude(), event.longitude(), 0),
 				LocalClimate.STATION_RADIUS_KILOMETRES));

@@ -12,9 +12,7 @@ import org.leafward.climate.StationId;
 import org.leafward.climate.StationPage;
 import org.leafward.climate.Stations;
 import org.leafward.climate.TemperatureThreshold;
-import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -72,12 +70,6 @@ class ClimateApi {
 	/** Takes the file as the raw body, whatever its content type says. */
 	@PutMapping(path = "/{id}/observations")
 	LoadReport load(@PathVariable String id, HttpServletRequest request) throws IOException {
-		String type = request.getContentType();
-		if (type != null && type.startsWith(MediaType.APPLICATION_FORM_URLENCODED_VALUE)) {
-			// Such a body is eaten by the form filter before it gets here.
-			throw new BadInput("the content type says that the body is a form", "Content-Type",
-					"send the file as application/octet-stream");
-		}
 		return this.observations.load(new StationId(id), request.getInputStream(), "request body");
 	}
 

@@ -2,12 +2,15 @@ package org.leafward.pages.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import org.apache.catalina.connector.ClientAbortException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
+import org.springframework.core.NestedExceptionUtils;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
@@ -38,7 +41,13 @@ class ErrorAnswers {
 	@ExceptionHandler
 	Object answer(Exception ex, HttpServletRequest request, HttpServletResponse response) {
 		Trouble trouble = Trouble.of(ex);
-		if (trouble.status().is5xxServerError()) {
+		if (trouble.status().isSameCodeAs(HttpStatus.SERVICE_UNAVAILABLE)
+				|| trouble.status().isSameCodeAs(HttpStatus.INSUFFICIENT_STORAGE)) {
+			// No defect of ours: one line says it all.
+			logger.warn("{} {} was answered with {}: {}", request.getMethod(), request.getRequestURI(),
+					trouble.status(), NestedExceptionUtils.getMostSpecificCause(ex).getMessage());
+		}
+		else if (trouble.status().is5xxServerError()) {
 			logger.error("{} {} was answered with {}", request.getMethod(), request.getRequestURI(), trouble.status(),
 					ex);
 		}
@@ -53,13 +62,13 @@ class ErrorAnswers {
 	}
 
 	/** Whoever asked is gone; there is nobody to answer. */
-	@ExceptionHandler
-	@Nullable ModelAndView gone(AsyncRequestNotUsableException ex) {
+	@ExceptionHandler({ AsyncRequestNotUsableException.class, ClientAbortException.class })
+	@Nullable ModelAndView gone(Exception ex) {
 		logger.debug("the connection was closed before the answer was written", ex);
 		return null;
 	}
 
-	private static ResponseEntity<ProblemDetail> problem(Trouble trouble) {
+	static ResponseEntity<ProblemDetail> problem(Trouble trouble) {
 		ProblemDetail problem = ProblemDetail.forStatusAndDetail(trouble.status(), trouble.what());
 		if (trouble.where() != null) {
 			problem.setProperty("where", trouble.where());
@@ -70,7 +79,7 @@ class ErrorAnswers {
 		return ResponseEntity.status(trouble.status()).contentType(MediaType.APPLICATION_PROBLEM_JSON).body(problem);
 	}
 
-	private ModelAndView page(Trouble trouble) {
+	ModelAndView page(Trouble trouble) {
 		ModelAndView page = new ModelAndView("error", trouble.status());
 		page.addObject("what", trouble.what());
 		page.addObject("where", trouble.where());

@@ -1,10 +1,14 @@
 package org.leafward.pages.web;
 
 import java.sql.SQLException;
+import java.sql.SQLTransientException;
 
+import org.apache.tomcat.util.http.InvalidParameterException;
 import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JacksonException;
 
 import org.springframework.beans.TypeMismatchException;
+import org.springframework.dao.TransientDataAccessException;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
@@ -47,9 +51,25 @@ record Trouble(HttpStatusCode status, String what, @Nullable String where, @Null
 			return of(HttpStatus.INSUFFICIENT_STORAGE, "The server's disk is full, nothing was saved", null,
 					"tell the operator; try again when there is room");
 		}
+		BodyTooLarge large = cause(ex, BodyTooLarge.class);
+		if (large != null) {
+			return of(HttpStatus.CONTENT_TOO_LARGE, "The body is larger than %d bytes".formatted(large.most()), "body",
+					"send less at a time; nothing was saved");
+		}
 		if (ex instanceof HttpMessageNotReadableException) {
-			return of(HttpStatus.BAD_REQUEST, "The body can't be read", "body",
-					"send a body of the documented shape and content type");
+			return BodyTrouble.of(cause(ex, JacksonException.class));
+		}
+		if (ex instanceof InvalidParameterException invalid) {
+			return of(
+					HttpStatus.resolve(invalid.getErrorCode()) == HttpStatus.CONTENT_TOO_LARGE
+							? HttpStatus.CONTENT_TOO_LARGE : HttpStatus.BAD_REQUEST,
+					"The query or form can't be read", "query", "percent-encode it as UTF-8 and send less than 1 MB");
+		}
+		if (busy(ex)) {
+			HttpHeaders later = new HttpHeaders();
+			later.set(HttpHeaders.RETRY_AFTER, "30");
+			Words words = Words.of(HttpStatus.SERVICE_UNAVAILABLE, false);
+			return new Trouble(HttpStatus.SERVICE_UNAVAILABLE, words.what(), null, words.mend(), later);
 		}
 		if (ex instanceof TypeMismatchException mismatch) {
 			String where = (mismatch instanceof MethodArgumentTypeMismatchException argument) ? argument.getName()
@@ -81,23 +101,61 @@ record Trouble(HttpStatusCode status, String what, @Nullable String where, @Null
 		String where = (response instanceof MissingServletRequestParameterException missing)
 				? missing.getParameterName() : null;
 		Words words = Words.of(status, where != null);
-		return new Trouble(response.getStatusCode(), words.what(), where, words.mend(), response.getHeaders());
+		return new Trouble(response.getStatusCode(), words.what(), (where != null) ? where : place(status),
+				words.mend(), response.getHeaders());
 	}
 
-	private static Trouble of(HttpStatus status, String what, @Nullable String where, @Nullable String mend) {
+	/** What a status means when no exception says more. */
+	static Trouble of(HttpStatus status) {
+		if (status == HttpStatus.BAD_REQUEST) {
+			return of(status, "This request can't be read", "address",
+					"write the address plainly, without ';', '//', '..' or encoded slashes, and keep it short");
+		}
+		Words words = Words.of(status, false);
+		return of(status, words.what(), place(status), words.mend());
+	}
+
+	private static @Nullable String place(@Nullable HttpStatus status) {
+		if (status == null) {
+			return null;
+		}
+		return switch (status) {
+			case METHOD_NOT_ALLOWED, NOT_IMPLEMENTED -> "method";
+			case UNSUPPORTED_MEDIA_TYPE -> "header Content-Type";
+			case NOT_ACCEPTABLE -> "header Accept";
+			case NOT_FOUND -> "address";
+			case CONTENT_TOO_LARGE -> "body";
+			case FORBIDDEN -> "form";
+			default -> null;
+		};
+	}
+
+	static Trouble of(HttpStatus status, String what, @Nullable String where, @Nullable String mend) {
 		return new Trouble(status, what, where, mend, HttpHeaders.EMPTY);
 	}
 
 	private static boolean diskFull(Throwable ex) {
+		SQLException sql = cause(ex, SQLException.class);
+		return sql != null && DISK_FULL.equals(sql.getSQLState());
+	}
+
+	/** No connection, or no turn, within the time; the same works a little later. */
+	private static boolean busy(Throwable ex) {
+		SQLException sql = cause(ex, SQLException.class);
+		return ex instanceof TransientDataAccessException || sql instanceof SQLTransientException
+				|| (sql != null && sql.getSQLState() != null && sql.getSQLState().startsWith("08"));
+	}
+
+	private static <T extends Throwable> @Nullable T cause(Throwable ex, Class<T> type) {
 		Throwable cause = ex;
 		// A chain of causes may run in a circle; no real one is this long.
 		for (int depth = 0; cause != null && depth < 20; depth++) {
-			if (cause instanceof SQLException sql && DISK_FULL.equals(sql.getSQLState())) {
-				return true;
+			if (type.isInstance(cause)) {
+				return type.cast(cause);
 			}
 			cause = cause.getCause();
 		}
-		return false;
+		return null;
 	}
 
 	private record Words(String what, @Nullable String mend) {
@@ -107,6 +165,8 @@ record Trouble(HttpStatusCode status, String what, @Nullable String where, @Null
 				return new Words("This can't be answered", null);
 			}
 			return switch (status) {
+				case FORBIDDEN -> new Words("This form is too old, or it was not sent from here",
+						"open the page again and send the form once more");
 				case NOT_FOUND -> new Words("There is nothing at this address", "check the address");
 				case METHOD_NOT_ALLOWED ->
 					new Words("This address does not take that method", "use one that the Allow header names");

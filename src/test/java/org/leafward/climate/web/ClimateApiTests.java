@@ -99,11 +99,22 @@ class ClimateApiTests {
 	void badFilesAndThresholdsAreRefused() {
 		post(STATION);
 		assertRefused(put(MediaType.APPLICATION_OCTET_STREAM, "nothing"), BadInput.class, "no GHCN-Daily file");
-		assertRefused(put(MediaType.APPLICATION_FORM_URLENCODED, csv()), BadInput.class, "form");
 		assertRefused(this.mvc.get().uri("/api/v1/stations/XX000000001/freeze-dates?threshold=cold").exchange(),
 				BadInput.class, "threshold 'cold'");
 		assertRefused(this.mvc.get().uri("/api/v1/stations/XX000000001/freeze-dates").exchange(), BadInput.class,
 				"covers no season");
+	}
+
+	/** Some programs send every body as if it were a form. */
+	@Test
+	void theContentTypeOfAFileDoesNotMatter() {
+		post(STATION);
+		assertThat(put(MediaType.APPLICATION_FORM_URLENCODED, csv())).hasStatusOk();
+	}
+
+	@Test
+	void aNameIsOneLine() {
+		assertRefused(post(STATION.replace(" Hill ", "Hill\\u0000")), BadInput.class, "control");
 	}
 
 	private MvcTestResult post(String station) {

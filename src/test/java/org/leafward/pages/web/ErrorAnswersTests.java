@@ -123,7 +123,7 @@ class ErrorAnswersTests {
 	void bodiesMethodsAndTypesThatCannotBeTaken() throws Exception {
 		this.mvc.perform(post("/api/v1/body").contentType(MediaType.APPLICATION_JSON).content("{"))
 			.andExpect(status().isBadRequest())
-			.andExpect(jsonPath("$.where").value("body"))
+			.andExpect(jsonPath("$.where").value("body, line 1, column 2"))
 			.andExpect(content().string(not(containsString("tools.jackson"))));
 		this.mvc.perform(post("/api/v1/body").contentType(MediaType.TEXT_PLAIN).content("x"))
 			.andExpect(status().isUnsupportedMediaType())

@@ -60,14 +60,14 @@ class ErrorPageTests {
 				.requestAttr(RequestDispatcher.ERROR_STATUS_CODE, 403)
 				.requestAttr(RequestDispatcher.ERROR_MESSAGE, "secret"))
 			.andExpect(status().isForbidden())
-			.andExpect(content().string(containsString("This is not yours to open")))
+			.andExpect(content().string(containsString("This form is too old")))
 			.andExpect(content().string(containsString("<main")))
 			.andExpect(content().string(not(containsString("secret"))));
 	}
 
 	@SpringBootConfiguration
 	@EnableAutoConfiguration
-	@Import({ ErrorAnswers.class, PageAttributes.class, Troubled.class })
+	@Import({ ErrorAnswers.class, PageAttributes.class, UnhandledErrors.class, Troubled.class })
 	static class Slice {
 
 	}

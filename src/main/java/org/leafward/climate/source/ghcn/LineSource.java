@@ -35,6 +35,8 @@ final class LineSource {
 
 	private boolean tooLong;
 
+	private boolean first = true;
+
 	LineSource(InputStream stream, long mostBytes) throws IOException {
 		this.stream = opened(stream);
 		this.mostBytes = mostBytes;
@@ -79,7 +81,20 @@ final class LineSource {
 		if (this.length > 0 && this.line[this.length - 1] == '\r') {
 			this.length--;
 		}
+		if (this.first) {
+			this.first = false;
+			dropMark();
+		}
 		return any;
+	}
+
+	/** Some editors put the byte order mark of UTF-8 before the text. */
+	private void dropMark() {
+		if (this.length >= 3 && this.line[0] == (byte) 0xef && this.line[1] == (byte) 0xbb
+				&& this.line[2] == (byte) 0xbf) {
+			this.length -= 3;
+			System.arraycopy(this.line, 3, this.line, 0, this.length);
+		}
 	}
 
 	private boolean fill() throws IOException {

@@ -58,6 +58,14 @@ class GhcnReaderTests {
 		assertThat(headed.problemsInAll()).isZero();
 	}
 
+	/** U+FEFF in UTF-8: Unicode Standard, section 23.8. */
+	@Test
+	void aByteOrderMarkIsNoPartOfTheFirstLine() throws IOException {
+		GhcnFile file = read("\u00ef\u00bb\u00bfUS1AZMR0156,20200201,TMIN,-22,,,C,0700\n");
+		assertThat(file.problems()).isEmpty();
+		assertThat(file.kept()).isEqualTo(1);
+	}
+
 	/** The same real data, written over into the other layout here. */
 	@Test
 	void bothLayoutsOfTheSameRealDataAgree() throws IOException {
@@ -197,7 +205,7 @@ class GhcnReaderTests {
 	}
 
 	private static GhcnFile read(String content) throws IOException {
-		return new GhcnReader().read(new ByteArrayInputStream(content.getBytes(StandardCharsets.US_ASCII)), STATION,
+		return new GhcnReader().read(new ByteArrayInputStream(content.getBytes(StandardCharsets.ISO_8859_1)), STATION,
 				"test");
 	}
 

@@ -1,0 +1,41 @@
+package org.leafward.pages.web;
+
+import jakarta.servlet.RequestDispatcher;
+import jakarta.servlet.http.HttpServletRequest;
+
+import org.springframework.boot.webmvc.error.ErrorController;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.RequestMapping;
+
+/**
+ * Answers what filters refused before any controller was found: addresses with tricks in
+ * them, forms without their secret, methods that nobody knows.
+ */
+@Controller
+class UnhandledErrors implements ErrorController {
+
+	private final ErrorAnswers answers;
+
+	UnhandledErrors(ErrorAnswers answers) {
+		this.answers = answers;
+	}
+
+	@RequestMapping("/error")
+	Object answer(HttpServletRequest request) {
+		Object code = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
+		HttpStatus status = (code instanceof Integer number) ? HttpStatus.resolve(number) : HttpStatus.NOT_FOUND;
+		Object thrown = request.getAttribute(RequestDispatcher.ERROR_EXCEPTION);
+		Trouble trouble = (thrown instanceof Exception ex) ? Trouble.of(ex)
+				: Trouble.of((status != null) ? status : HttpStatus.BAD_REQUEST);
+		Object address = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
+		String path = (address != null) ? address.toString() : "";
+		return forProgram(path) ? ErrorAnswers.problem(trouble) : this.answers.page(trouble);
+	}
+
+	/** The address may be anything here, so only its beginning is looked at. */
+	static boolean forProgram(String path) {
+		return path.matches("/+api(?:[/;%].*)?");
+	}
+
+}
