@@ -177,8 +177,11 @@ final class YearStripDrawing {
 		String href = entry.href(this.strip.today());
 		String words = "%s: %s, %s, %s".formatted(entry.mark().word(), entry.label(), row.label(),
 				entry.when(this.formats));
-		svg.open((href != null) ? "a" : "g", "class", "span", "href", href, "aria-label", words, "role",
-				(href != null) ? null : "img");
+		// A link is named by its title (SVG-AAM); a label beside that would have to
+		// repeat the words drawn inside it.
+		boolean link = href != null;
+		svg.open(link ? "a" : "g", "class", "span", "href", href, "aria-label", link ? null : words, "role",
+				link ? null : "img");
 		svg.element("title", words);
 		svg.empty("rect", "class", "hit", "x", Pictures.percent(start(entry)), "width",
 				Pictures.percent(end(entry) - start(entry)), "y", y - (LANE - BAR) / 2.0, "height", LANE);
