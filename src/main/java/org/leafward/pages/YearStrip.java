@@ -45,13 +45,18 @@ public record YearStrip(String id, String title, LocalDate from, LocalDate to, @
 	 * @return a line for each entry of the picture, row by row, by first day
 	 */
 	public List<Line> lines() {
-		Formats formats = new Formats(this.to.getYear());
+		Formats formats = formats();
 		return this.rows.stream()
 			.flatMap((row) -> Repeats.of(row, this)
 				.stream()
 				.map((entry) -> new Line(row.label(), entry.mark(), entry.label(), entry.when(formats),
 						entry.href(this.today))))
 			.toList();
+	}
+
+	/** Dates of today's year go without the year. */
+	Formats formats() {
+		return new Formats(((this.today != null) ? this.today : this.to).getYear());
 	}
 
 	/**

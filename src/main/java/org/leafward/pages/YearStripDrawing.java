@@ -41,7 +41,7 @@ final class YearStripDrawing {
 	YearStripDrawing(YearStrip strip) {
 		this.strip = strip;
 		this.axis = new DateAxis(strip.from(), strip.to());
-		this.formats = new Formats(strip.to().getYear());
+		this.formats = strip.formats();
 	}
 
 	String draw() {
@@ -115,15 +115,15 @@ final class YearStripDrawing {
 			if (width <= after || width <= before) {
 				double at = leftward ? start(entry) : end(entry);
 				lanes.take(placed.lane(), leftward ? at - width : at, leftward ? at : at + width);
-				return new PlacedEntry(entry, placed.lane(), new Label(at, leftward, picture == WIDE));
+				return new PlacedEntry(entry, placed.lane(), new Label(at, leftward, picture == WIDE, false));
 			}
 		}
 		// A long hatched or dotted bar carries its words itself; on a solid one they
 		// drown.
 		boolean light = entry.mark() == Mark.HOLD_OFF || entry.mark() == Mark.WATCH;
 		for (double picture : new double[] { Lanes.NARROWEST, WIDE }) {
-			if (light && Lanes.width(entry.label(), picture) + 100 * 12 / picture <= end(entry) - start(entry)) {
-				return new PlacedEntry(entry, placed.lane(), new Label(start(entry), false, picture == WIDE));
+			if (light && Lanes.width(entry.label(), picture) + 100 * 20 / picture <= end(entry) - start(entry)) {
+				return new PlacedEntry(entry, placed.lane(), new Label(start(entry), false, picture == WIDE, true));
 			}
 		}
 		return placed;
@@ -193,7 +193,7 @@ final class YearStripDrawing {
 		Label label = placed.label();
 		if (label != null) {
 			svg.element("text", entry.label(), "class", label.wide() ? "span-label wide-only" : "span-label", "x",
-					Pictures.percent(label.at()), "dx", label.leftward() ? -5 : 5, "y", y + BAR, "text-anchor",
+					Pictures.percent(label.at()), "dx", label.shift(), "y", y + BAR, "text-anchor",
 					label.leftward() ? "end" : null);
 		}
 		svg.close();
@@ -214,8 +214,13 @@ final class YearStripDrawing {
 	private record PlacedEntry(Repeats entry, int lane, @Nullable Label label) {
 	}
 
-	/** Words beside a bar; wide ones are for wide pictures only. */
-	private record Label(double at, boolean leftward, boolean wide) {
+	/** Words beside a bar or inside it; wide ones are for wide pictures only. */
+	private record Label(double at, boolean leftward, boolean wide, boolean inside) {
+
+		/** Inside, the beginning of the bar stays in sight. */
+		int shift() {
+			return this.leftward ? -5 : this.inside ? 14 : 5;
+		}
 	}
 
 }

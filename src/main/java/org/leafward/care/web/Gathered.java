@@ -1,6 +1,8 @@
 package org.leafward.care.web;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +36,15 @@ final class Gathered {
 				.add(task);
 		}
 		return groups.values().stream().map(Gathered::line).toList();
+	}
+
+	/**
+	 * The order in which things want doing: what is open already by its last day, what
+	 * comes later by its first.
+	 */
+	static Comparator<TaskLine> byUrgency(LocalDate today) {
+		return Comparator.comparing((TaskLine line) -> line.from().isBefore(today) ? today : line.from())
+			.thenComparing(TaskLine::to);
 	}
 
 	private static TaskLine line(List<CareTask> group) {

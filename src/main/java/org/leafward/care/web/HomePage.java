@@ -70,7 +70,9 @@ class HomePage {
 		List<CareTask> tasks = this.calendar.ofPerson(person, new DayWindow(today, today.plusDays(AHEAD)));
 		Predicate<CareTask> planned = (task) -> task.state() == TaskState.PLANNED;
 		Predicate<CareTask> thisWeek = planned.and((task) -> task.window().overlaps(week));
-		List<TaskLine> todo = lines(tasks, thisWeek.and(of(TaskKind.DO)));
+		List<TaskLine> todo = lines(tasks, thisWeek.and(of(TaskKind.DO))).stream()
+			.sorted(Gathered.byUrgency(today))
+			.toList();
 		List<TaskLine> holdOffs = lines(tasks, thisWeek.and(of(TaskKind.HOLD_OFF)));
 		List<TaskLine> ahead = lines(tasks, planned.and((task) -> task.window().from().isAfter(week.to()))).stream()
 			.limit(MOST_AHEAD)

@@ -3,7 +3,6 @@ package org.leafward.care.web;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -106,6 +105,7 @@ class SitePage {
 		List<TaskLine> next = Gathered
 			.lines(tasks.stream().filter(planned.and((task) -> !task.window().to().isBefore(today))).toList())
 			.stream()
+			.sorted(Gathered.byUrgency(today))
 			.limit(NEXT)
 			.toList();
 		model.addAttribute("section", "sites");
@@ -136,10 +136,7 @@ class SitePage {
 					: "Nothing is due here in the year ahead.";
 		}
 		// What must be done soonest comes before what has been left alone since summer.
-		TaskLine first = next.stream()
-			.filter((line) -> line.mark() != Mark.HOLD_OFF)
-			.min(Comparator.comparing(TaskLine::to))
-			.orElse(next.get(0));
+		TaskLine first = next.stream().filter((line) -> line.mark() != Mark.HOLD_OFF).findFirst().orElse(next.get(0));
 		return "Next: %s, %s.".formatted(
 				first.title().substring(0, 1).toLowerCase(Locale.ROOT) + first.title().substring(1), first.plant());
 	}

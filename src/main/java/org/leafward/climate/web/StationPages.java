@@ -89,8 +89,8 @@ class StationPages {
 		model.addAttribute("section", "stations");
 		model.addAttribute("station", station);
 		model.addAttribute("curves", tables.stream().map(StationPages::curve).toList());
-		model.addAttribute("lead",
-				tables.isEmpty() ? "Its record is too short for freeze dates." : lead(tables.get(0)));
+		model.addAttribute("lead", tables.isEmpty() ? "Its daily record is not loaded, or too short for freeze dates."
+				: lead(tables.get(0)));
 		model.addAttribute("explanation", tables.isEmpty() ? null : explain(tables.get(0)));
 		model.addAttribute("record",
 				tables.isEmpty() ? null : "seasons %d to %d".formatted(tables.get(0).from(), tables.get(0).to()));
