@@ -23,6 +23,8 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.test.context.ContextConfiguration;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -56,6 +58,15 @@ class RefusalsTests {
 	void methodsThatNobodyKnows(String method, int status) throws Exception {
 		assertThat(raw(method, "/api/v1/people")).startsWith("HTTP/1.1 " + status)
 			.containsIgnoringCase("Content-Type: application/problem+json")
+			.contains("\"mend\":");
+	}
+
+	/** RFC 9112, section 7.1: the size of a chunk is hexadecimal. */
+	@Test
+	void bodiesThatAreNoChunks() throws Exception {
+		assertThat(raw("POST", "/api/v1/people", "Content-Type: application/json\r\nTransfer-Encoding: chunked\r\n",
+				"ZZZ\r\n"))
+			.startsWith("HTTP/1.1 400 ")
 			.contains("\"mend\":");
 	}
 
@@ -114,6 +125,29 @@ class RefusalsTests {
 				Collections.nCopies(length / many.length + 1, many).stream().map(ByteArrayInputStream::new).toList()));
 	}
 
+	/** Shapes: OpenAPI Specification 3.1, sections 4.8.2, 4.8.27 and 4.8.30. */
+	@Test
+	void theDescriptionNamesTheTokenTheNumbersAndTheRefusals() throws Exception {
+		JsonNode all = JsonMapper.shared()
+			.readTree(this.http.send(request("/api/docs").GET().build(), BodyHandlers.ofString()).body());
+		assertThat(all.at("/info/title").asString()).isEqualTo("Leafward");
+		assertThat(all.at("/components/securitySchemes/operatorToken/scheme").asString()).isEqualTo("bearer");
+		assertThat(all.at("/security/0/operatorToken").isArray()).isTrue();
+		assertThat(all.at("/components/schemas/SiteRequest/properties/latitude/type").asString()).isEqualTo("number");
+		assertThat(all.at("/components/schemas/PlantingRequest/properties/count/type").asString()).isEqualTo("integer");
+		assertThat(all.at("/components/schemas/Problem/properties/mend").isObject()).isTrue();
+		assertThat(all.at("/paths/~1api~1v1~1stations~1{id}~1observations/put/requestBody/content")
+			.has("application/octet-stream")).isTrue();
+		for (JsonNode path : all.get("paths")) {
+			for (JsonNode operation : path) {
+				assertThat(operation.path("summary").asString("")).as(operation.toString()).isNotBlank();
+				assertThat(operation.at("/responses/400/content/application~1problem+json/schema/$ref").asString(""))
+					.endsWith("/Problem");
+				assertThat(operation.at("/tags/0").asString()).doesNotContain("-api");
+			}
+		}
+	}
+
 	private static void assertTooLarge(HttpResponse<String> answer) {
 		// RFC 9110, section 15.5.14.
 		assertThat(answer.statusCode()).isEqualTo(413);
@@ -144,10 +178,14 @@ class RefusalsTests {
 
 	/** Clients mend such addresses before they send them; a socket does not. */
 	private String raw(String method, String address) throws IOException {
+		return raw(method, address, "", "");
+	}
+
+	private String raw(String method, String address, String header, String body) throws IOException {
 		try (Socket socket = new Socket("localhost", this.port)) {
 			socket.getOutputStream()
-				.write("%s %s HTTP/1.1\r\nHost: localhost\r\nAuthorization: Bearer %s\r\nConnection: close\r\n\r\n"
-					.formatted(method, address, TOKEN)
+				.write("%s %s HTTP/1.1\r\nHost: localhost\r\nAuthorization: Bearer %s\r\nConnection: close\r\n%s\r\n%s"
+					.formatted(method, address, TOKEN, header, body)
 					.getBytes(StandardCharsets.US_ASCII));
 			return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
 		}

@@ -82,7 +82,7 @@ public class LocalClimate {
 	public FreezeDates freezeDates(StationId id, @Nullable Integer from, @Nullable Integer to,
 			TemperatureThreshold threshold) {
 		StationClimate climate = climate(
-				this.stationTable.find(id).orElseThrow(() -> new NotThere("station " + id.value())));
+				this.stationTable.find(id).orElseThrow(() -> new NotThere("There is no station " + id.value())));
 		return FreezeTable.of(climate, period(climate, from, to), threshold);
 	}
 

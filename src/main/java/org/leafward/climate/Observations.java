@@ -112,7 +112,7 @@ public class Observations {
 	}
 
 	private static NotThere notThere(StationId station) {
-		return new NotThere("station " + station.value());
+		return new NotThere("There is no station " + station.value());
 	}
 
 }

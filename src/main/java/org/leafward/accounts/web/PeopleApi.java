@@ -1,5 +1,7 @@
 package org.leafward.accounts.web;
 
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +22,7 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** People by API. */
 @RestController
+@Tag(name = "People", description = "Who is reminded, and where")
 @RequestMapping("/api/v1/people")
 class PeopleApi {
 
@@ -55,6 +58,7 @@ class PeopleApi {
 
 	}
 
+	@Operation(summary = "Add a person, or find the one with this address")
 	@PostMapping
 	@ResponseStatus(HttpStatus.CREATED)
 	PersonAnswer join(@RequestBody PersonRequest request) {
@@ -62,11 +66,13 @@ class PeopleApi {
 				Given.text("email", request.email()), Given.zone("zone", request.zone())));
 	}
 
+	@Operation(summary = "List people by name")
 	@GetMapping
 	List<PersonAnswer> list(@RequestParam(defaultValue = "0") int page, @RequestParam(defaultValue = "50") int size) {
 		return this.people.list(Given.page(page), Given.size(size)).stream().map(PersonAnswer::of).toList();
 	}
 
+	@Operation(summary = "One person")
 	@GetMapping("/{id}")
 	PersonAnswer one(@PathVariable UUID id) {
 		return this.people.find(new PersonId(id))

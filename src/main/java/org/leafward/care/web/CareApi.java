@@ -1,5 +1,7 @@
 package org.leafward.care.web;
 
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -22,6 +24,7 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** Tasks by API. */
 @RestController
+@Tag(name = "Tasks", description = "What is to be done, when, and why")
 @RequestMapping("/api/v1")
 class CareApi {
 
@@ -93,6 +96,7 @@ class CareApi {
 	record ExplainedAnswer(TaskAnswer task, @Nullable Explanation explanation) {
 	}
 
+	@Operation(summary = "The tasks of a season, and what could not be dated")
 	@GetMapping("/sites/{id}/tasks")
 	SeasonAnswer tasks(@PathVariable UUID id, @RequestParam int season) {
 		if (season < 1700 || season > 2199) {
@@ -109,6 +113,7 @@ class CareApi {
 					.toList());
 	}
 
+	@Operation(summary = "One task with its explanation")
 	@GetMapping("/tasks/{id}")
 	ExplainedAnswer task(@PathVariable UUID id) {
 		CareTask task = this.calendar.find(new TaskId(id)).orElseThrow(() -> new NotThere("There is no task " + id));

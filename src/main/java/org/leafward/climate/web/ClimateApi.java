@@ -1,5 +1,9 @@
 package org.leafward.climate.web;
 
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.util.List;
@@ -13,6 +17,7 @@ import org.leafward.climate.StationPage;
 import org.leafward.climate.Stations;
 import org.leafward.climate.TemperatureThreshold;
 import org.leafward.measure.NotThere;
+import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -26,6 +31,7 @@ import org.springframework.web.util.UriComponentsBuilder;
 
 /** Weather stations over HTTP. */
 @RestController
+@Tag(name = "Stations", description = "Weather stations and their daily records")
 @RequestMapping(path = "/api/v1/stations")
 class ClimateApi {
 
@@ -41,6 +47,7 @@ class ClimateApi {
 		this.climate = climate;
 	}
 
+	@Operation(summary = "Add a station, or change what is known of it")
 	@PostMapping
 	ResponseEntity<StationForm> register(@RequestBody StationForm form) {
 		Station station = form.station();
@@ -52,6 +59,7 @@ class ClimateApi {
 			.body(StationForm.of(station));
 	}
 
+	@Operation(summary = "List stations by identifier")
 	@GetMapping
 	Listing list(@RequestParam(defaultValue = "0") int page, @RequestParam(defaultValue = "50") int size) {
 		StationPage found = this.stations.page(page, size);
@@ -59,20 +67,27 @@ class ClimateApi {
 				found.total());
 	}
 
+	@Operation(summary = "One station")
 	@GetMapping("/{id}")
 	StationForm one(@PathVariable String id) {
 		StationId station = new StationId(id);
 		return this.stations.find(station)
 			.map(StationForm::of)
-			.orElseThrow(() -> new NotThere("station " + station.value()));
+			.orElseThrow(() -> new NotThere("There is no station " + station.value()));
 	}
 
 	/** Takes the file as the raw body, whatever its content type says. */
+	@Operation(summary = "Load a GHCN-Daily file, plain or gzip; again changes nothing",
+			requestBody = @io.swagger.v3.oas.annotations.parameters.RequestBody(required = true,
+					description = "the bytes of the file, whatever the content type says",
+					content = @Content(mediaType = MediaType.APPLICATION_OCTET_STREAM_VALUE,
+							schema = @Schema(types = "string", format = "binary"))))
 	@PutMapping(path = "/{id}/observations")
 	LoadReport load(@PathVariable String id, HttpServletRequest request) throws IOException {
 		return this.observations.load(new StationId(id), request.getInputStream(), "request body");
 	}
 
+	@Operation(summary = "Freeze dates of a station by probability")
 	@GetMapping("/{id}/freeze-dates")
 	FreezeDatesView freezeDates(@PathVariable String id, @RequestParam(required = false) @Nullable Integer from,
 			@RequestParam(required = false) @Nullable Integer to,

@@ -1,5 +1,7 @@
 package org.leafward.feeds.web;
 
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import java.util.UUID;
 import org.leafward.accounts.PersonId;
@@ -21,6 +23,7 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** Feeds as JSON: make one, see which there are, revoke one. */
 @RestController
+@Tag(name = "Feeds", description = "Calendars to subscribe to")
 class FeedApi {
 
 	private static final String NOTE = "This address is shown only now. Whoever knows it can read the calendar; "
@@ -52,6 +55,7 @@ class FeedApi {
 	record FeedAddress(UUID id, String address, String webcal, String note) {
 	}
 
+	@Operation(summary = "Make a feed; its address is shown only in this answer")
 	@PostMapping("/api/v1/sites/{site}/feed")
 	@ResponseStatus(HttpStatus.CREATED)
 	FeedAddress create(@PathVariable UUID site) {
@@ -60,11 +64,13 @@ class FeedApi {
 		return new FeedAddress(made.id().value(), this.addresses.address(made), this.addresses.webcal(made), NOTE);
 	}
 
+	@Operation(summary = "The feeds of a site, without their addresses")
 	@GetMapping("/api/v1/sites/{site}/feeds")
 	List<FeedView> list(@PathVariable UUID site) {
 		return this.feeds.ofSite(mayOpen(site).id()).stream().map(FeedView::of).toList();
 	}
 
+	@Operation(summary = "Revoke a feed for good")
 	@DeleteMapping("/api/v1/feeds/{feed}")
 	@ResponseStatus(HttpStatus.NO_CONTENT)
 	void revoke(@PathVariable UUID feed) {

@@ -44,15 +44,19 @@ class ErrorAnswers {
 		if (trouble.status().isSameCodeAs(HttpStatus.SERVICE_UNAVAILABLE)
 				|| trouble.status().isSameCodeAs(HttpStatus.INSUFFICIENT_STORAGE)) {
 			// No defect of ours: one line says it all.
-			logger.warn("{} {} was answered with {}: {}", request.getMethod(), request.getRequestURI(),
-					trouble.status(), NestedExceptionUtils.getMostSpecificCause(ex).getMessage());
+			logger.warn("{} {} was answered with {}: {}", request.getMethod(), address(request), trouble.status(),
+					NestedExceptionUtils.getMostSpecificCause(ex).getMessage());
 		}
 		else if (trouble.status().is5xxServerError()) {
-			logger.error("{} {} was answered with {}", request.getMethod(), request.getRequestURI(), trouble.status(),
-					ex);
+			logger.error("{} {} was answered with {}", request.getMethod(), address(request), trouble.status(), ex);
 		}
 		trouble.headers().forEach((name, values) -> values.forEach((value) -> response.addHeader(name, value)));
 		return PageAttributes.forProgram(request) ? problem(trouble) : page(trouble);
+	}
+
+	/** The secret in a feed's address is written nowhere. */
+	private static String address(HttpServletRequest request) {
+		return request.getRequestURI().replaceFirst("/f/[^/]*", "/f/…");
 	}
 
 	/** Security's own filter answers these. */

@@ -40,7 +40,8 @@ class PageAttributes {
 
 	/** Below {@code /api/} there are no pages. */
 	static boolean forProgram(HttpServletRequest request) {
-		return request.getRequestURI().startsWith(request.getContextPath() + "/api/");
+		String path = request.getRequestURI().substring(request.getContextPath().length());
+		return path.equals("/api") || path.startsWith("/api/");
 	}
 
 	Viewer viewer() {

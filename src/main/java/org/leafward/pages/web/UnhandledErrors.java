@@ -5,6 +5,8 @@ import jakarta.servlet.http.HttpServletRequest;
 
 import org.springframework.boot.webmvc.error.ErrorController;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.RequestMapping;
 
@@ -26,11 +28,19 @@ class UnhandledErrors implements ErrorController {
 		Object code = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
 		HttpStatus status = (code instanceof Integer number) ? HttpStatus.resolve(number) : HttpStatus.NOT_FOUND;
 		Object thrown = request.getAttribute(RequestDispatcher.ERROR_EXCEPTION);
-		Trouble trouble = (thrown instanceof Exception ex) ? Trouble.of(ex)
-				: Trouble.of((status != null) ? status : HttpStatus.BAD_REQUEST);
+		HttpStatus known = (status != null) ? status : HttpStatus.BAD_REQUEST;
+		// The server's own exceptions say nothing here; its status does.
+		Trouble trouble = (thrown instanceof Exception ex && !Trouble.of(ex).status().is5xxServerError())
+				? Trouble.of(ex) : Trouble.of(known);
 		Object address = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
 		String path = (address != null) ? address.toString() : "";
-		return forProgram(path) ? ErrorAnswers.problem(trouble) : this.answers.page(trouble);
+		if (!forProgram(path)) {
+			return this.answers.page(trouble);
+		}
+		HttpStatus answered = HttpStatus.valueOf(trouble.status().value());
+		return ResponseEntity.status(answered)
+			.contentType(MediaType.APPLICATION_PROBLEM_JSON)
+			.body(ProblemText.of(answered, trouble));
 	}
 
 	/** The address may be anything here, so only its beginning is looked at. */

@@ -1,5 +1,7 @@
 package org.leafward.plants.web;
 
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
@@ -14,6 +16,7 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** The species catalogue for programs. */
 @RestController
+@Tag(name = "Species", description = "The catalogue of plants")
 @RequestMapping("/api/v1/species")
 class PlantsApi {
 
@@ -36,6 +39,7 @@ class PlantsApi {
 	 * @param size species per page, 1 to 200
 	 * @return the page; empty beyond the last one
 	 */
+	@Operation(summary = "List or search species")
 	@GetMapping
 	SpeciesList list(@RequestParam(defaultValue = "") String search, @RequestParam(defaultValue = "0") int page,
 			@RequestParam(defaultValue = "50") int size) {
@@ -60,6 +64,7 @@ class PlantsApi {
 	 * @param id its identifier
 	 * @return the species
 	 */
+	@Operation(summary = "One species")
 	@GetMapping("/{id}")
 	SpeciesView one(@PathVariable String id) {
 		return this.catalogue.find(new SpeciesId(id))

@@ -1,5 +1,7 @@
 package org.leafward.register.web;
 
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
@@ -17,6 +19,7 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** Season markers of a site by API. */
 @RestController
+@Tag(name = "Season markers", description = "Dates that the weather records give for a site")
 class MarkersApi {
 
 	private final Register register;
@@ -55,6 +58,7 @@ class MarkersApi {
 
 	}
 
+	@Operation(summary = "The markers of a season, each with its explanation")
 	@GetMapping("/api/v1/sites/{id}/markers")
 	List<MarkerAnswer> markers(@PathVariable UUID id, @RequestParam int season) {
 		if (season < 1700 || season > 2199) {

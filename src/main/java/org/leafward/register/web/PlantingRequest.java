@@ -1,5 +1,7 @@
 package org.leafward.register.web;
 
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.media.Schema.RequiredMode;
 import org.jspecify.annotations.Nullable;
 import org.leafward.measure.Given;
 import org.leafward.plants.SpeciesId;
@@ -17,9 +19,11 @@ import org.leafward.register.Placement;
  * @param wintersIndoors whether it is kept indoors in winter
  * @param saltExposed whether de-icing salt reaches it
  */
-record PlantingRequest(@Nullable String species, @Nullable String label, @Nullable String count,
-		@Nullable String plantedOn, @Nullable String placement, @Nullable Boolean wintersIndoors,
-		@Nullable Boolean saltExposed) {
+record PlantingRequest(@Schema(requiredMode = RequiredMode.REQUIRED) @Nullable String species,
+		@Schema(requiredMode = RequiredMode.REQUIRED, maxLength = 100) @Nullable String label,
+		@Schema(types = "integer", format = "int32", minimum = "1", maximum = "100000") @Nullable String count,
+		@Schema(types = "string", format = "date", requiredMode = RequiredMode.REQUIRED) @Nullable String plantedOn,
+		@Nullable String placement, @Nullable Boolean wintersIndoors, @Nullable Boolean saltExposed) {
 
 	NewPlanting toPlanting() {
 		return new NewPlanting(new SpeciesId(Given.text("species", this.species)), Given.text("label", this.label),

@@ -1,5 +1,7 @@
 package org.leafward.register.web;
 
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +24,7 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** Sites and plantings by API. */
 @RestController
+@Tag(name = "Sites and plantings", description = "What grows where")
 @RequestMapping("/api/v1")
 class RegisterApi {
 
@@ -31,6 +34,7 @@ class RegisterApi {
 		this.register = register;
 	}
 
+	@Operation(summary = "Add a site")
 	@PostMapping("/sites")
 	@ResponseStatus(HttpStatus.CREATED)
 	SiteAnswer addSite(@RequestBody SiteRequest request) {
@@ -48,28 +52,33 @@ class RegisterApi {
 		}
 	}
 
+	@Operation(summary = "List sites by name")
 	@GetMapping("/sites")
 	List<SiteAnswer> sites(@RequestParam(defaultValue = "0") int page, @RequestParam(defaultValue = "50") int size) {
 		return this.register.sites(Given.page(page), Given.size(size)).stream().map(SiteAnswer::of).toList();
 	}
 
+	@Operation(summary = "One site")
 	@GetMapping("/sites/{id}")
 	SiteAnswer site(@PathVariable UUID id) {
 		return SiteAnswer.of(this.register.require(new SiteId(id)));
 	}
 
+	@Operation(summary = "Add a planting; its tasks are planned when this answers")
 	@PostMapping("/sites/{id}/plantings")
 	@ResponseStatus(HttpStatus.CREATED)
 	PlantingAnswer addPlanting(@PathVariable UUID id, @RequestBody PlantingRequest request) {
 		return PlantingAnswer.of(this.register.addPlantings(new SiteId(id), List.of(request.toPlanting())).get(0));
 	}
 
+	@Operation(summary = "The plantings of a site")
 	@GetMapping("/sites/{id}/plantings")
 	List<PlantingAnswer> plantings(@PathVariable UUID id) {
 		this.register.require(new SiteId(id));
 		return this.register.plantingsOf(new SiteId(id)).stream().map(PlantingAnswer::of).toList();
 	}
 
+	@Operation(summary = "Remove a planting; its coming tasks are withdrawn")
 	@DeleteMapping("/plantings/{id}")
 	@ResponseStatus(HttpStatus.NO_CONTENT)
 	void removePlanting(@PathVariable UUID id) {

@@ -1,5 +1,7 @@
 package org.leafward.register.web;
 
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.media.Schema.RequiredMode;
 import org.jspecify.annotations.Nullable;
 import org.leafward.measure.GeoPoint;
 import org.leafward.measure.Given;
@@ -22,9 +24,17 @@ import org.leafward.register.Wind;
  * @param sun full-sun, part-shade or shade; full sun when left out
  * @param wind sheltered, average or exposed; average when left out
  */
-record SiteRequest(@Nullable String owner, @Nullable String name, @Nullable String county, @Nullable String latitude,
-		@Nullable String longitude, @Nullable String elevationMetres, @Nullable String zone, @Nullable String soil,
-		@Nullable String sun, @Nullable String wind) {
+record SiteRequest(
+		@Schema(types = "string", format = "uuid", requiredMode = RequiredMode.REQUIRED) @Nullable String owner,
+		@Schema(requiredMode = RequiredMode.REQUIRED, maxLength = 100) @Nullable String name, @Nullable String county,
+		@Schema(types = "number", format = "double", minimum = "-90", maximum = "90",
+				requiredMode = RequiredMode.REQUIRED) @Nullable String latitude,
+		@Schema(types = "number", format = "double", minimum = "-180", maximum = "180",
+				requiredMode = RequiredMode.REQUIRED) @Nullable String longitude,
+		@Schema(types = "number", format = "double", minimum = "-430", maximum = "8850",
+				requiredMode = RequiredMode.REQUIRED) @Nullable String elevationMetres,
+		@Schema(requiredMode = RequiredMode.REQUIRED, example = "America/Chicago") @Nullable String zone,
+		@Nullable String soil, @Nullable String sun, @Nullable String wind) {
 
 	NewSite toSite() {
 		return new NewSite(Given.text("name", this.name), (this.county != null) ? this.county : "",

@@ -1,6 +1,7 @@
 package org.leafward.pages.web;
 
 import java.sql.SQLException;
+import java.sql.SQLTransientConnectionException;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Locale;
@@ -11,12 +12,16 @@ import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.Max;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 import org.springframework.beans.factory.support.StaticListableBeanFactory;
+import org.springframework.boot.test.system.CapturedOutput;
+import org.springframework.boot.test.system.OutputCaptureExtension;
 import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.http.MediaType;
+import org.springframework.jdbc.CannotGetJdbcConnectionException;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.setup.MockMvcBuilders;
@@ -33,6 +38,7 @@ import org.leafward.pages.Formats;
 import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.instanceOf;
@@ -50,6 +56,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
  * Members and media type of problem details: RFC 9457, 3 and 3.1. Status codes: RFC 9110,
  * 15; 507: RFC 4918, 11.5. SQLSTATE 53100: PostgreSQL manual, appendix A.
  */
+@ExtendWith(OutputCaptureExtension.class)
 class ErrorAnswersTests {
 
 	private static final Viewer NORA = new Viewer(null, "Nora", true, false);
@@ -136,6 +143,17 @@ class ErrorAnswersTests {
 	}
 
 	@Test
+	void noConnectionIsBusyAndTheSecretOfAFeedIsNotLogged(CapturedOutput output) throws Exception {
+		this.mvc.perform(get("/f/confidential/trouble").param("what", "busy"))
+			.andExpect(status().isServiceUnavailable())
+			.andExpect(header().exists("Retry-After"));
+		this.mvc.perform(get("/f/confidential/trouble").param("what", "broken"))
+			.andExpect(status().isInternalServerError());
+		assertThat(output).contains("GET /f/…/trouble was answered with 503", "GET /f/…/trouble was answered with 500")
+			.doesNotContain("confidential");
+	}
+
+	@Test
 	void refusalsAreLeftToSecurity() {
 		assertThatThrownBy(() -> this.mvc.perform(get("/api/v1/trouble").param("what", "denied")))
 			.hasCauseInstanceOf(AccessDeniedException.class);
@@ -163,12 +181,14 @@ class ErrorAnswersTests {
 	@RestController
 	static class Troubled {
 
-		@GetMapping({ "/trouble", "/api/v1/trouble" })
+		@GetMapping({ "/trouble", "/api/v1/trouble", "/f/confidential/trouble" })
 		String trouble(@RequestParam String what) {
 			switch (what) {
 				case "bad" -> throw new BadInput("latitude 91 is outside -90 to 90", "latitude", "give degrees north");
 				case "gone" -> throw new NotThere("no such site");
 				case "denied" -> throw new AccessDeniedException("no");
+				case "busy" -> throw new CannotGetJdbcConnectionException("pool",
+						new SQLTransientConnectionException("timed out"));
 				case "full" -> throw new DataAccessResourceFailureException("secret",
 						new SQLException("secret: could not extend file", "53100"));
 				default -> throw new IllegalStateException("secret");
