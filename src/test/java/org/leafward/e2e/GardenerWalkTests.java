@@ -138,7 +138,8 @@ class GardenerWalkTests {
 				go(path);
 				assertThat(this.browser.pageWidth()).as("%s at %d pixels", path, width).isLessThanOrEqualTo(width);
 				assertThat(this.browser.violations()).as("%s at %d pixels", path, width).isEmpty();
-				this.browser.picture(path.replaceAll("[0-9a-f-]{36}", "one").replace('/', '-') + "-" + width);
+				this.browser
+					.picture(("home" + path).replaceAll("[0-9a-f-]{36}", "one").replace('/', '-') + "-" + width);
 			}
 		}
 	}

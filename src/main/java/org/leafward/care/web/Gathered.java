@@ -2,10 +2,12 @@ package org.leafward.care.web;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskState;
 import org.leafward.measure.DayWindow;
@@ -25,6 +27,17 @@ final class Gathered {
 	}
 
 	private record Key(String rule, String title, DayWindow window, SiteId site, TaskState state) {
+	}
+
+	/**
+	 * Of a repeat only the first one: who waters on Thursday need not read that it is due
+	 * on Sunday, too.
+	 * @param tasks the tasks, earliest first
+	 * @return without the later repeats of a rule for a planting
+	 */
+	static List<CareTask> withoutRepeats(List<CareTask> tasks) {
+		Set<List<Object>> seen = new HashSet<>();
+		return tasks.stream().filter((task) -> seen.add(List.of(task.planting(), task.rule(), task.season()))).toList();
 	}
 
 	static List<TaskLine> lines(List<CareTask> tasks) {

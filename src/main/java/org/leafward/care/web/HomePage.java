@@ -6,10 +6,8 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.leafward.accounts.People;
@@ -95,16 +93,8 @@ class HomePage {
 		return (task) -> task.kind() == kind;
 	}
 
-	/**
-	 * Of a repeat only the first one counts: who waters on Thursday need not read that it
-	 * is due on Sunday, too.
-	 */
 	private static List<TaskLine> lines(List<CareTask> tasks, Predicate<CareTask> which) {
-		Set<List<Object>> seen = new HashSet<>();
-		return Gathered.lines(tasks.stream()
-			.filter(which)
-			.filter((task) -> seen.add(List.of(task.planting(), task.rule(), task.season())))
-			.toList());
+		return Gathered.lines(Gathered.withoutRepeats(tasks.stream().filter(which).toList()));
 	}
 
 	private static String lead(int todo, int holdOffs, List<TaskLine> ahead) {

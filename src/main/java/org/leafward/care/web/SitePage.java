@@ -103,7 +103,8 @@ class SitePage {
 		}
 		Predicate<CareTask> planned = (task) -> task.state() == TaskState.PLANNED;
 		List<TaskLine> next = Gathered
-			.lines(tasks.stream().filter(planned.and((task) -> !task.window().to().isBefore(today))).toList())
+			.lines(Gathered.withoutRepeats(
+					tasks.stream().filter(planned.and((task) -> !task.window().to().isBefore(today))).toList()))
 			.stream()
 			.sorted(Gathered.byUrgency(today))
 			.limit(NEXT)

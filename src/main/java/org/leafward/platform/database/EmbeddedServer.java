@@ -10,6 +10,7 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
@@ -188,11 +189,14 @@ final class EmbeddedServer implements AutoCloseable {
 		if (!Files.exists(file)) {
 			byte[] random = new byte[24];
 			new SecureRandom().nextBytes(random);
-			Files.createFile(file);
-			if (Files.getFileStore(file).supportsFileAttributeView("posix")) {
-				Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
+			Path draft = folder.resolve("database-password.new");
+			Files.writeString(draft, Base64.getUrlEncoder().withoutPadding().encodeToString(random) + "\n");
+			if (Files.getFileStore(draft).supportsFileAttributeView("posix")) {
+				Files.setPosixFilePermissions(draft, PosixFilePermissions.fromString("rw-------"));
 			}
-			Files.writeString(file, Base64.getUrlEncoder().withoutPadding().encodeToString(random) + "\n");
+			// Whole or not at all: a process killed in between must not leave an empty
+			// password behind.
+			Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE);
 		}
 		List<String> lines = Files.readAllLines(file, StandardCharsets.US_ASCII);
 		return lines.isEmpty() ? "" : lines.get(0);
