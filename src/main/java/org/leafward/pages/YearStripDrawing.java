@@ -190,13 +190,14 @@ final class YearStripDrawing {
 					"width", Pictures.percent(end(span) - start(span)), "y", (span.mark() == Mark.WEATHER) ? y + 3 : y,
 					"height", (span.mark() == Mark.WEATHER) ? 3 : BAR);
 		}
+		svg.close();
+		// Beside the link, not in it: its name says all of this and more.
 		Label label = placed.label();
 		if (label != null) {
 			svg.element("text", entry.label(), "class", label.wide() ? "span-label wide-only" : "span-label", "x",
 					Pictures.percent(label.at()), "dx", label.shift(), "y", y + BAR, "text-anchor",
-					label.leftward() ? "end" : null);
+					label.leftward() ? "end" : null, "aria-hidden", "true");
 		}
-		svg.close();
 	}
 
 	private @Nullable String fill(Mark mark) {

@@ -159,7 +159,7 @@ class YearStripTests {
 			for (Element label : row.select("text.span-label:not(.wide-only)")) {
 				double y = Double.parseDouble(label.attr("y"));
 				for (Element bar : row.select("rect[class^=mark-]")) {
-					if (bar.parent() == label.parent()) {
+					if (bar.parent() == label.previousElementSibling()) {
 						continue;
 					}
 					double above = y - Double.parseDouble(bar.attr("y"));
