@@ -57,9 +57,12 @@ class CalendarWriterTests {
 
 	@Test
 	void stampsARevisionAndNotTheMoment() {
-		VEvent event = FeedReading.calendar(write(entries(aTask().build()))).getEvents().get(0);
-		assertThat(event.getDateTimeStamp().getValue().toInstant()).isEqualTo(CHANGED);
-		assertThat(event.getLastModified().getValue().toInstant()).isEqualTo(CHANGED);
+		Instant revised = Instant.parse("2199-03-04T05:06:07Z");
+		VEvent event = FeedReading.calendar(write(entries(aTask().withdrawn("rain", revised).build())))
+			.getEvents()
+			.get(0);
+		assertThat(event.getDateTimeStamp().getValue().toInstant()).isEqualTo(revised);
+		assertThat(event.getLastModified().getValue().toInstant()).isEqualTo(revised);
 		assertThat(event.getCreated().getValue().toInstant()).isEqualTo(Instant.parse("2026-01-01T00:00:00Z"));
 		assertThat(event.getSequence().getValue()).isEqualTo(3);
 	}

@@ -181,7 +181,7 @@ class TroubleTests {
 		this.house.stopMailServer();
 		this.house.clock.set(DUE);
 		run();
-		assertThat(this.house.mails().get(0).text()).startsWith("2 tasks");
+		assertThat(this.house.mails().get(0).text()).contains(": 2 plantings");
 		this.house.garden.plan(TaskFixture.withdrawn(two));
 		this.house.startMailServer();
 		this.house.clock.advance(Duration.ofMinutes(5));
