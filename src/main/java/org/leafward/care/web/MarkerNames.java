@@ -12,7 +12,7 @@ final class MarkerNames {
 
 	/** Whether a marker is worth a line in the year strip, which has room for few. */
 	static boolean inStrip(MarkerKey key) {
-		return key.threshold() == null || "32F".equals(key.threshold().code());
+		return !key.kind().needsGoal() && (key.threshold() == null || "32F".equals(key.threshold().code()));
 	}
 
 	static String brief(MarkerKey key) {
@@ -23,13 +23,21 @@ final class MarkerNames {
 			case NIGHTS_COOL_TO -> "cool nights";
 			case GROUND_FREEZE -> "ground freezes";
 			case GROUND_THAW -> "ground thaws";
+			case DEGREE_DAYS -> "degree-days";
+			case SOIL_WARMS_TO -> "warm soil";
+			case SOIL_COOLS_TO -> "cool soil";
+			case DAYS_COOL_TO -> "cool days";
 		};
 	}
 
 	static String full(MarkerKey key) {
 		MarkerKind kind = key.kind();
 		String name = kind.code().substring(0, 1).toUpperCase(Locale.ROOT) + kind.code().substring(1).replace('-', ' ');
-		return name + ((key.threshold() != null) ? " " + key.threshold().words() : "");
+		if (key.kind().needsGoal()) {
+			name = "Degree-days, base";
+		}
+		return name + ((key.threshold() != null) ? " " + key.threshold().words() : "")
+				+ ((key.goal() != null) ? ", " + key.goal().words() : "");
 	}
 
 }

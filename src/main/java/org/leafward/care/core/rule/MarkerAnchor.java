@@ -46,7 +46,8 @@ public record MarkerAnchor(MarkerKey marker, int days, boolean nextSeason, @Null
 	public String words() {
 		String event = "the " + this.marker.kind().code().replace('-', ' ') + " ("
 				+ ((this.marker.threshold() != null) ? this.marker.threshold().words() + ", " : "")
-				+ this.marker.probability() + " %)" + (this.nextSeason ? " of the next season" : "");
+				+ ((this.marker.goal() != null) ? this.marker.goal().words() + ", " : "") + this.marker.probability()
+				+ " %)" + (this.nextSeason ? " of the next season" : "");
 		return Offsets.words(this.days, event);
 	}
 
