@@ -31,15 +31,6 @@ public record SeasonProjection(Reached reached, double observed, int observedDay
 		@Nullable LocalDate early, @Nullable LocalDate middle, @Nullable LocalDate late, int years,
 		@Nullable String undefined) {
 
-	private static final int EARLY = 10;
-
-	private static final int MIDDLE = 50;
-
-	private static final int LATE = 90;
-
-	/** Takes the noise of binary fractions off a sum. */
-	private static final double TINY = 1e-6;
-
 	/** What the date rests on. */
 	public enum Reached {
 
@@ -85,14 +76,14 @@ public record SeasonProjection(Reached reached, double observed, int observedDay
 			HeatMeasure measure, HeatGoal goal, double colderBy, SeasonPeriod normals) {
 		LongToDoubleFunction daily = DegreeDaySearch.daily(record, measure, colderBy);
 		LocalDate start = goal.startIn(season);
-		Walk walk = new Walk(start, goal.sum());
+		HeatProgress walk = new HeatProgress(start, goal.sum());
 		Optional<LocalDate> last = record.lastDay(Element.TMIN)
 			.flatMap((low) -> record.lastDay(Element.TMAX).map((high) -> low.isBefore(high) ? low : high));
 		long lastObserved = Math.min(DegreeDaySearch.end(start),
 				last.map(LocalDate::toEpochDay).orElse(Long.MIN_VALUE));
-		while (walk.day <= lastObserved && !walk.done()) {
-			double value = daily.applyAsDouble(walk.day);
-			if (Double.isNaN(value) && walk.day < lastObserved) {
+		while (walk.nextDay() <= lastObserved && !walk.done()) {
+			double value = daily.applyAsDouble(walk.nextDay());
+			if (Double.isNaN(value) && walk.nextDay() < lastObserved) {
 				return Optional.empty();
 			}
 			if (Double.isNaN(value)) {
@@ -108,23 +99,24 @@ public record SeasonProjection(Reached reached, double observed, int observedDay
 			.of(walk.done() ? walk.certain() : walk.normal(past(record, daily, walk, season, goal, normals)));
 	}
 
-	private static List<Foreseen> values(List<ForecastDay> forecast, HeatMeasure measure, double colderBy) {
-		List<Foreseen> values = new ArrayList<>();
+	private static List<HeatProgress.Foreseen> values(List<ForecastDay> forecast, HeatMeasure measure,
+			double colderBy) {
+		List<HeatProgress.Foreseen> values = new ArrayList<>();
 		for (int at = 0; at < forecast.size(); at++) {
 			ForecastDay day = forecast.get(at);
 			ForecastDay next = forecast.get(Math.min(at + 1, forecast.size() - 1));
 			if (at > 0 && !day.date().equals(forecast.get(at - 1).date().plusDays(1))) {
 				throw new IllegalArgumentException("the forecast for %s does not follow the day before".formatted(day));
 			}
-			values.add(new Foreseen(day.date().toEpochDay(),
+			values.add(new HeatProgress.Foreseen(day.date().toEpochDay(),
 					measure.degreeDays(day.low() - colderBy, day.high() - colderBy, next.low() - colderBy)));
 		}
 		return values;
 	}
 
 	/** The dates on which past years would bring the rest. */
-	private static Sample past(DailyRecord record, LongToDoubleFunction daily, Walk walk, Season season, HeatGoal goal,
-			SeasonPeriod normals) {
+	private static Sample past(DailyRecord record, LongToDoubleFunction daily, HeatProgress walk, Season season,
+			HeatGoal goal, SeasonPeriod normals) {
 		List<Double> dates = new ArrayList<>();
 		int without = 0;
 		int leftOut = 0;
@@ -134,97 +126,16 @@ public record SeasonProjection(Reached reached, double observed, int observedDay
 			}
 			Season then = new Season(year, season.hemisphere());
 			LocalDate start = goal.startIn(then);
-			long from = start.toEpochDay() + walk.day - walk.start;
+			long from = start.toEpochDay() + walk.daysCounted();
 			SeasonOutcome outcome = DegreeDaySearch.walk(record, then, daily, from, DegreeDaySearch.end(start),
-					goal.sum() - walk.observed - walk.forecast);
+					walk.rest());
 			if (outcome.date() != null) {
-				dates.add((double) (walk.day + outcome.date().toEpochDay() - from));
+				dates.add((double) (walk.nextDay() + outcome.date().toEpochDay() - from));
 			}
 			without += (outcome.state() == SeasonOutcome.State.WITHOUT) ? 1 : 0;
 			leftOut += (outcome.state() == SeasonOutcome.State.LEFT_OUT) ? 1 : 0;
 		}
 		return new Sample(dates.stream().mapToDouble(Double::doubleValue).toArray(), without, leftOut);
-	}
-
-	private record Foreseen(long day, double value) {
-	}
-
-	/** Where the sum stands. */
-	private static final class Walk {
-
-		private final long start;
-
-		private final double sum;
-
-		private long day;
-
-		private double observed;
-
-		private int observedDays;
-
-		private double forecast;
-
-		private int forecastDays;
-
-		private double latest = Double.NaN;
-
-		Walk(LocalDate start, double sum) {
-			this.start = start.toEpochDay();
-			this.day = this.start;
-			this.sum = sum;
-		}
-
-		boolean done() {
-			return this.observed + this.forecast >= this.sum - TINY;
-		}
-
-		void observe(double value) {
-			this.observed += value;
-			this.observedDays++;
-			this.latest = value;
-			this.day++;
-		}
-
-		void foresee(List<Foreseen> days) {
-			for (Foreseen next : days) {
-				long hole = next.day() - this.day;
-				if (hole > Gaps.LONGEST) {
-					return;
-				}
-				while (this.day < next.day() && !done()) {
-					add(Double.isNaN(this.latest) ? next.value() : (this.latest + next.value()) / 2);
-				}
-				if (this.day == next.day() && !done()) {
-					add(next.value());
-					this.latest = next.value();
-				}
-			}
-		}
-
-		private void add(double value) {
-			this.forecast += value;
-			this.forecastDays++;
-			this.day++;
-		}
-
-		SeasonProjection certain() {
-			LocalDate date = LocalDate.ofEpochDay(this.day - 1);
-			return new SeasonProjection((this.forecastDays == 0) ? Reached.OBSERVED : Reached.FORECAST, this.observed,
-					this.observedDays, this.forecast, this.forecastDays, date, date, date, 0, null);
-		}
-
-		SeasonProjection normal(Sample past) {
-			String undefined = past.undefined().orElse(null);
-			return new SeasonProjection(Reached.NORMAL, this.observed, this.observedDays, this.forecast,
-					this.forecastDays, (undefined != null) ? null : date(past, EARLY),
-					(undefined != null) ? null : date(past, MIDDLE), (undefined != null) ? null : date(past, LATE),
-					past.used(), undefined);
-		}
-
-		private static LocalDate date(Sample past, int percent) {
-			return LocalDate.ofEpochDay((long) Math.floor(past.quantile(percent) + 0.5));
-		}
-
 	}
 
 }
