@@ -22,7 +22,28 @@ public enum MarkerKind {
 	GROUND_FREEZE("ground-freeze", false),
 
 	/** The ground at 4 inches has been thawed for five days, after winter. */
-	GROUND_THAW("ground-thaw", false);
+	GROUND_THAW("ground-thaw", false),
+
+	/** First day on which degree-days above the threshold add up to a sum. */
+	DEGREE_DAYS("degree-days", true),
+
+	/**
+	 * First day after midwinter on which the five-day mean soil temperature at 4 inches
+	 * is at or above the threshold.
+	 */
+	SOIL_WARMS_TO("soil-warms-to", true),
+
+	/**
+	 * First day after midsummer on which the five-day mean soil temperature at 4 inches
+	 * is at or below the threshold.
+	 */
+	SOIL_COOLS_TO("soil-cools-to", true),
+
+	/**
+	 * First day after midsummer on which the five-day mean maximum is at or below the
+	 * threshold.
+	 */
+	DAYS_COOL_TO("days-cool-to", true);
 
 	private final String code;
 
@@ -46,11 +67,23 @@ public enum MarkerKind {
 	}
 
 	/**
-	 * Whether the event belongs to the spring side of the season.
+	 * Whether the event is a sum of heat, and so needs a {@link HeatGoal}.
+	 * @return true for degree-days
+	 */
+	public boolean needsGoal() {
+		return this == DEGREE_DAYS;
+	}
+
+	/**
+	 * Whether the event belongs to the spring side of the season, where warmth comes late
+	 * in a bad year.
 	 * @return true for spring, false for fall
 	 */
 	public boolean spring() {
-		return this == LAST_SPRING_FREEZE || this == NIGHTS_WARM_TO || this == GROUND_THAW;
+		return switch (this) {
+			case LAST_SPRING_FREEZE, NIGHTS_WARM_TO, GROUND_THAW, DEGREE_DAYS, SOIL_WARMS_TO -> true;
+			case FIRST_FALL_FREEZE, NIGHTS_COOL_TO, GROUND_FREEZE, SOIL_COOLS_TO, DAYS_COOL_TO -> false;
+		};
 	}
 
 }

@@ -50,8 +50,16 @@ public record TemperatureThreshold(double degrees, boolean fahrenheit) {
 	 * @return tenths of a degree Celsius, halves away from zero
 	 */
 	public int tenthsCelsius() {
-		double celsius = this.fahrenheit ? (this.degrees - 32) * 5 / 9 : this.degrees;
+		double celsius = celsius();
 		return (int) (Math.signum(celsius) * Math.floor(Math.abs(celsius) * 10 + 0.5));
+	}
+
+	/**
+	 * The threshold unrounded.
+	 * @return °C
+	 */
+	public double celsius() {
+		return this.fahrenheit ? (this.degrees - 32) * 5 / 9 : this.degrees;
 	}
 
 	/**

@@ -12,6 +12,7 @@ import org.leafward.care.core.rule.FixedDay;
 import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.PlantingDateAnchor;
 import org.leafward.care.pack.PackDraft.AnchorDraft;
+import org.leafward.climate.HeatGoal;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.MarkerKind;
 import org.leafward.climate.TemperatureThreshold;
@@ -49,23 +50,42 @@ final class AnchorReader {
 			.findFirst()
 			.orElseThrow();
 		boolean sound = without(draft.whyFixed(), path, "why-fixed", "a marker");
-		if (kind.needsThreshold() && draft.threshold() == null) {
-			this.complaints.add(path, "'%s' needs a threshold".formatted(code), "add one, for example threshold: 32F");
-			sound = false;
-		}
-		if (!kind.needsThreshold()) {
-			sound &= without(draft.threshold(), path, "threshold", "'%s'".formatted(code));
-		}
+		sound &= kind.needsGoal() ? heat(draft, code, path) : temperature(draft, kind, path);
+		FixedDay start = bound(draft.start(), path + "/start");
+		sound &= (start != null) == (draft.start() != null);
 		FixedDay notBefore = bound(draft.notBefore(), path + "/not-before");
 		FixedDay notAfter = bound(draft.notAfter(), path + "/not-after");
 		sound &= (notBefore != null) == (draft.notBefore() != null) && (notAfter != null) == (draft.notAfter() != null);
 		if (!sound) {
 			return null;
 		}
-		TemperatureThreshold threshold = (draft.threshold() != null) ? TemperatureThreshold.parse(draft.threshold())
-				: null;
-		MarkerKey key = new MarkerKey(kind, threshold, Objects.requireNonNullElse(draft.probability(), MEDIAN));
+		String degrees = kind.needsGoal() ? draft.base() : draft.threshold();
+		HeatGoal goal = (draft.sum() == null) ? null
+				: new HeatGoal(draft.sum(), (start != null) ? start.northern() : HeatGoal.USUAL_START);
+		MarkerKey key = new MarkerKey(kind, (degrees != null) ? TemperatureThreshold.parse(degrees) : null,
+				Objects.requireNonNullElse(draft.probability(), MEDIAN), goal);
 		return new MarkerAnchor(key, days(draft), nextSeason(draft), notBefore, notAfter);
+	}
+
+	private boolean heat(AnchorDraft draft, String code, String path) {
+		boolean sound = without(draft.threshold(), path, "threshold", "'%s'".formatted(code));
+		if (draft.base() == null || draft.sum() == null) {
+			this.complaints.add(path, "'%s' needs a base and a sum".formatted(code),
+					"add both, for example base: 50F, sum: 200");
+			sound = false;
+		}
+		return sound;
+	}
+
+	private boolean temperature(AnchorDraft draft, MarkerKind kind, String path) {
+		String anchor = "'%s'".formatted(kind.code());
+		boolean sound = without(draft.base(), path, "base", anchor) & without(draft.sum(), path, "sum", anchor)
+				& without(draft.start(), path, "start", anchor);
+		if (kind.needsThreshold() && draft.threshold() == null) {
+			this.complaints.add(path, anchor + " needs a threshold", "add one, for example threshold: 32F");
+			return false;
+		}
+		return sound & (kind.needsThreshold() || without(draft.threshold(), path, "threshold", anchor));
 	}
 
 	private @Nullable Anchor plantingDate(AnchorDraft draft, String path) {
@@ -89,7 +109,8 @@ final class AnchorReader {
 	}
 
 	private boolean withoutMarkerEntries(AnchorDraft draft, String path, String anchor) {
-		return without(draft.threshold(), path, "threshold", anchor)
+		return without(draft.threshold(), path, "threshold", anchor) & without(draft.base(), path, "base", anchor)
+				& without(draft.sum(), path, "sum", anchor) & without(draft.start(), path, "start", anchor)
 				& without(draft.probability(), path, "probability", anchor)
 				& without(draft.notBefore(), path, "not-before", anchor)
 				& without(draft.notAfter(), path, "not-after", anchor);

@@ -12,7 +12,7 @@ final class MarkerNames {
 
 	/** Whether a marker is worth a line in the year strip, which has room for few. */
 	static boolean inStrip(MarkerKey key) {
-		return key.threshold() == null || "32F".equals(key.threshold().code());
+		return !key.kind().needsGoal() && (key.threshold() == null || "32F".equals(key.threshold().code()));
 	}
 
 	static String brief(MarkerKey key) {
@@ -23,6 +23,10 @@ final class MarkerNames {
 			case NIGHTS_COOL_TO -> "cool nights";
 			case GROUND_FREEZE -> "ground freezes";
 			case GROUND_THAW -> "ground thaws";
+			case DEGREE_DAYS -> "degree-days";
+			case SOIL_WARMS_TO -> "warm soil";
+			case SOIL_COOLS_TO -> "cool soil";
+			case DAYS_COOL_TO -> "cool days";
 		};
 	}
 
@@ -30,7 +34,9 @@ final class MarkerNames {
 		MarkerKind kind = key.kind();
 		String name = kind.code().substring(0, 1).toUpperCase(Locale.ROOT) + kind.code().substring(1).replace('-', ' ');
 		boolean freeze = kind == MarkerKind.LAST_SPRING_FREEZE || kind == MarkerKind.FIRST_FALL_FREEZE;
-		return name + ((key.threshold() != null) ? (freeze ? " at " : " ") + key.threshold().words() : "");
+		String joint = kind.needsGoal() ? " above " : freeze ? " at " : " ";
+		return name + ((key.threshold() != null) ? joint + key.threshold().words() : "")
+				+ ((key.goal() != null) ? ", " + key.goal().words() : "");
 	}
 
 }

@@ -46,13 +46,25 @@ final class Limits {
 	}
 
 	/**
-	 * The highest sum of five minima that counts as cool nights.
+	 * The highest sum of five minima that counts as cool nights, or of five maxima that
+	 * counts as cool days.
 	 * @param threshold at the site
 	 * @param colderBy how much colder the site is than the station, °C
 	 * @return tenths of °C
 	 */
 	static int coolNights(TemperatureThreshold threshold, double colderBy) {
 		return (int) Math.floor((threshold.tenthsCelsius() + colderBy * 10) * NightSearch.NIGHTS + TINY);
+	}
+
+	/**
+	 * The temperature of the station's soil that goes with a threshold at the site, in
+	 * steps of a hundredth of a degree.
+	 * @param threshold at the site
+	 * @param colderBy how much colder the site is than the station, °C
+	 * @return hundredths of °C
+	 */
+	static int soil(TemperatureThreshold threshold, double colderBy) {
+		return (int) Math.round((threshold.celsius() + colderBy) * 100);
 	}
 
 	/**

@@ -15,7 +15,8 @@ final class MarkerWords {
 
 	static String title(MarkerKey key) {
 		TemperatureThreshold threshold = key.threshold();
-		return name(key.kind()) + ((threshold != null) ? " " + threshold.words() : "");
+		return name(key.kind()) + ((threshold != null) ? " " + threshold.words() : "")
+				+ ((key.goal() != null) ? ", " + key.goal().words() : "");
 	}
 
 	/** The title with which of its dates is meant, where it is not the middle one. */
@@ -46,15 +47,30 @@ final class MarkerWords {
 			case GROUND_FREEZE -> "First of five days in a row with soil at 4 inches (10 cm) at or below 0 °C.";
 			case GROUND_THAW -> "First of five days in a row with soil at 4 inches (10 cm) above 1.1 °C (34 °F), "
 					+ "after the last five days of frozen ground.";
+			case DEGREE_DAYS ->
+				"First day on which the degree-days since the start add up to the sum; a day gives the mean "
+						+ "of its minimum and maximum less the base, or nothing. Up to five missing days in a row are "
+						+ "bridged; a longer gap leaves the season out. In the south the start is half a year later.";
+			case SOIL_WARMS_TO ->
+				"First day after midwinter on which the mean of five days of soil temperature at 4 inches "
+						+ "(10 cm) reaches the threshold; cooler days may follow.";
+			case SOIL_COOLS_TO ->
+				"First day from midsummer on on which the mean of five days of soil temperature at 4 inches "
+						+ "(10 cm) is down to the threshold.";
+			case DAYS_COOL_TO ->
+				"First day from midsummer on on which the mean maximum of five days is down to the threshold.";
 		};
 	}
 
 	static String source(MarkerKind kind) {
 		return switch (kind) {
-			case GROUND_FREEZE, GROUND_THAW ->
+			case GROUND_FREEZE, GROUND_THAW, SOIL_WARMS_TO, SOIL_COOLS_TO ->
 				"Estimated from air temperature after Zheng, Hunt and Running 1993, Climate Research 2:183-191, with "
 						+ "rates taken at second hand (a quarter of the difference a day, a tenth under snow). "
 						+ "A probe in the ground beats this model. " + NCEI;
+			case DEGREE_DAYS ->
+				"Simple average, as most published sums have it; 1 March is the start of University of New "
+						+ "Hampshire Extension, at second hand. " + NCEI;
 			default -> NCEI;
 		};
 	}
@@ -67,6 +83,10 @@ final class MarkerWords {
 			case NIGHTS_COOL_TO -> "Nights cool to";
 			case GROUND_FREEZE -> "Ground freeze";
 			case GROUND_THAW -> "Ground thaw";
+			case DEGREE_DAYS -> "Degree-days above";
+			case SOIL_WARMS_TO -> "Soil warms to";
+			case SOIL_COOLS_TO -> "Soil cools to";
+			case DAYS_COOL_TO -> "Days cool to";
 		};
 	}
 

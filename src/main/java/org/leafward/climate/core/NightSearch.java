@@ -26,8 +26,7 @@ public final class NightSearch {
 	 * @return the date; without when nights never get that warm
 	 */
 	public static SeasonOutcome warmTo(DailyRecord record, Season season, int limit) {
-		return walk(record, season, limit, season.midsummer().minusMonths(7).toEpochDay(),
-				season.midsummer().toEpochDay() - 1, true);
+		return CrossingSearch.rise(DailyTemperature.MINIMUM.of(record), NIGHTS, limit, season);
 	}
 
 	/**
@@ -38,34 +37,7 @@ public final class NightSearch {
 	 * @return the date; without when nights never get that cool
 	 */
 	public static SeasonOutcome coolTo(DailyRecord record, Season season, int limit) {
-		return walk(record, season, limit, season.midsummer().toEpochDay(), season.fallSearchEnd().toEpochDay(), false);
-	}
-
-	private static SeasonOutcome walk(DailyRecord record, Season season, int limit, long from, long to, boolean warm) {
-		int missing = 0;
-		int sum = 0;
-		int nights = 0;
-		for (long day = from - NIGHTS + 1; day <= to; day++) {
-			short value = record.value(Element.TMIN, day);
-			if (value == DailyRecord.MISSING) {
-				missing++;
-				if (missing > SeasonOutcome.MISSING_ALLOWED) {
-					return SeasonOutcome.leftOut(season.year(), missing);
-				}
-				sum = 0;
-				nights = 0;
-				continue;
-			}
-			sum += value;
-			nights++;
-			if (nights > NIGHTS) {
-				sum -= record.value(Element.TMIN, day - NIGHTS);
-			}
-			if (nights >= NIGHTS && (warm ? sum >= limit : sum <= limit)) {
-				return SeasonOutcome.dated(season.year(), day, missing);
-			}
-		}
-		return SeasonOutcome.without(season.year(), missing);
+		return CrossingSearch.fall(DailyTemperature.MINIMUM.of(record), NIGHTS, limit, season);
 	}
 
 }

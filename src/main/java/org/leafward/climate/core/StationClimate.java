@@ -2,12 +2,16 @@ package org.leafward.climate.core;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
+import org.leafward.climate.HeatGoal;
+import org.leafward.climate.MarkerKey;
 import org.leafward.climate.MarkerKind;
 import org.leafward.climate.Station;
 import org.leafward.climate.TemperatureThreshold;
+import org.leafward.climate.core.heat.HeatMeasure;
 import org.leafward.measure.Hemisphere;
 import org.leafward.measure.Season;
 
@@ -52,7 +56,19 @@ public final class StationClimate {
 
 	/**
 	 * The sample of an event at a place that may be colder than the station.
-	 * @param kind which event
+	 * @param key which event; its probability doesn't matter
+	 * @param colderBy how much colder the place is, °C
+	 * @param hemisphere the place's hemisphere
+	 * @param period which seasons
+	 * @return the sample; drawn only once
+	 */
+	public Sample sample(MarkerKey key, double colderBy, Hemisphere hemisphere, SeasonPeriod period) {
+		return sample(drawn(key.kind(), key.threshold(), key.goal(), colderBy, hemisphere, period));
+	}
+
+	/**
+	 * The sample of an event at a place that may be colder than the station.
+	 * @param kind which event, but no sum of heat
 	 * @param threshold the temperature at the place, for the kinds that need one
 	 * @param colderBy how much colder the place is, °C
 	 * @param hemisphere the place's hemisphere
@@ -61,7 +77,10 @@ public final class StationClimate {
 	 */
 	public Sample sample(MarkerKind kind, @Nullable TemperatureThreshold threshold, double colderBy,
 			Hemisphere hemisphere, SeasonPeriod period) {
-		Drawn drawn = new Drawn(kind, limit(kind, threshold, colderBy), hemisphere, period);
+		return sample(drawn(kind, threshold, null, colderBy, hemisphere, period));
+	}
+
+	private Sample sample(Drawn drawn) {
 		Sample known = this.samples.get(drawn);
 		if (known != null) {
 			return known;
@@ -75,7 +94,7 @@ public final class StationClimate {
 
 	/**
 	 * The seasons one by one.
-	 * @param kind which event
+	 * @param kind which event, but no sum of heat
 	 * @param threshold the temperature at the place, for the kinds that need one
 	 * @param colderBy how much colder the place is, °C
 	 * @param hemisphere the place's hemisphere
@@ -84,7 +103,7 @@ public final class StationClimate {
 	 */
 	public List<SeasonOutcome> outcomes(MarkerKind kind, @Nullable TemperatureThreshold threshold, double colderBy,
 			Hemisphere hemisphere, SeasonPeriod period) {
-		return outcomes(new Drawn(kind, limit(kind, threshold, colderBy), hemisphere, period));
+		return outcomes(drawn(kind, threshold, null, colderBy, hemisphere, period));
 	}
 
 	private List<SeasonOutcome> outcomes(Drawn drawn) {
@@ -99,7 +118,29 @@ public final class StationClimate {
 			case NIGHTS_COOL_TO -> NightSearch.coolTo(this.record, season, drawn.limit);
 			case GROUND_FREEZE -> GroundSearch.freeze(soil(), season, drawn.limit / 100.0);
 			case GROUND_THAW -> GroundSearch.thaw(soil(), season, drawn.limit / 100.0);
+			case SOIL_WARMS_TO -> CrossingSearch.rise(soil()::celsius, GroundSearch.DAYS,
+					drawn.limit * GroundSearch.DAYS / 100.0, season);
+			case SOIL_COOLS_TO -> CrossingSearch.fall(soil()::celsius, GroundSearch.DAYS,
+					drawn.limit * GroundSearch.DAYS / 100.0, season);
+			case DAYS_COOL_TO ->
+				CrossingSearch.fall(DailyTemperature.MAXIMUM.of(this.record), NightSearch.NIGHTS, drawn.limit, season);
+			case DEGREE_DAYS -> DegreeDaySearch.reach(this.record, season, measure(drawn),
+					Objects.requireNonNull(drawn.goal), drawn.limit / 100.0);
 		};
+	}
+
+	private static HeatMeasure measure(Drawn drawn) {
+		TemperatureThreshold base = Objects.requireNonNull(drawn.base);
+		return HeatMeasure.average(base.degrees(), base.fahrenheit());
+	}
+
+	private Drawn drawn(MarkerKind kind, @Nullable TemperatureThreshold threshold, @Nullable HeatGoal goal,
+			double colderBy, Hemisphere hemisphere, SeasonPeriod period) {
+		if (kind.needsGoal() && (goal == null || threshold == null)) {
+			throw new IllegalArgumentException("degree-days need a base and a sum");
+		}
+		return new Drawn(kind, limit(kind, threshold, colderBy), kind.needsGoal() ? threshold : null, goal, hemisphere,
+				period);
 	}
 
 	private int limit(MarkerKind kind, @Nullable TemperatureThreshold threshold, double colderBy) {
@@ -108,7 +149,9 @@ public final class StationClimate {
 		}
 		return switch (kind) {
 			case NIGHTS_WARM_TO -> Limits.warmNights(threshold, colderBy);
-			case NIGHTS_COOL_TO -> Limits.coolNights(threshold, colderBy);
+			case NIGHTS_COOL_TO, DAYS_COOL_TO -> Limits.coolNights(threshold, colderBy);
+			case SOIL_WARMS_TO, SOIL_COOLS_TO -> Limits.soil(threshold, colderBy);
+			case DEGREE_DAYS -> Limits.ground(colderBy);
 			default -> Limits.minimum(threshold, colderBy, this.station.id());
 		};
 	}
@@ -122,7 +165,8 @@ public final class StationClimate {
 		return known;
 	}
 
-	private record Drawn(MarkerKind kind, int limit, Hemisphere hemisphere, SeasonPeriod period) {
+	private record Drawn(MarkerKind kind, int limit, @Nullable TemperatureThreshold base, @Nullable HeatGoal goal,
+			Hemisphere hemisphere, SeasonPeriod period) {
 	}
 
 }

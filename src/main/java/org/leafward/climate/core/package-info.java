@@ -1,6 +1,6 @@
 /**
- * Freeze dates, night and ground markers and their blend for a place: values in, values
- * out.
+ * Dates of freezes, nights, heat, soil and ground at a station and their blend for a
+ * place: values in, values out.
  */
 @NullMarked
 package org.leafward.climate.core;

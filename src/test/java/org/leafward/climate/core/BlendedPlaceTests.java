@@ -15,6 +15,7 @@ import java.util.concurrent.Future;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.leafward.climate.HeatGoal;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.MarkerKind;
 import org.leafward.climate.PlaceMarkers;
@@ -112,7 +113,7 @@ class BlendedPlaceTests {
 			TemperatureThreshold threshold = kind.needsThreshold() ? TemperatureThreshold.parse("5C") : null;
 			LocalDate before = null;
 			for (int probability = 1; probability <= 99; probability++) {
-				SeasonMarker marker = place.on(new MarkerKey(kind, threshold, probability), 2026).orElseThrow();
+				SeasonMarker marker = place.on(key(kind, threshold, probability), 2026).orElseThrow();
 				assertThat(marker.earliest()).isBeforeOrEqualTo(marker.latest());
 				if (before != null && kind.spring()) {
 					assertThat(marker.date()).as(kind.code()).isBeforeOrEqualTo(before);
@@ -197,7 +198,7 @@ class BlendedPlaceTests {
 		List<MarkerKey> keys = new ArrayList<>();
 		for (MarkerKind kind : MarkerKind.values()) {
 			for (int probability = 10; probability < 100; probability += 10) {
-				keys.add(new MarkerKey(kind, kind.needsThreshold() ? FREEZING : null, probability));
+				keys.add(key(kind, kind.needsThreshold() ? FREEZING : null, probability));
 			}
 		}
 		Callable<List<Optional<SeasonMarker>>> ask = () -> keys.stream().map((key) -> shared.on(key, 2026)).toList();
@@ -211,6 +212,10 @@ class BlendedPlaceTests {
 		finally {
 			threads.shutdown();
 		}
+	}
+
+	private static MarkerKey key(MarkerKind kind, TemperatureThreshold threshold, int probability) {
+		return new MarkerKey(kind, threshold, probability, kind.needsGoal() ? HeatGoal.of(300) : null);
 	}
 
 	private void station(String id, double latitude, double longitude, double elevation, double mean, long seed) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.leafward.climate.HeatGoal;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.TemperatureThreshold;
 import org.leafward.measure.Season;
@@ -88,7 +89,16 @@ public record MarkerAnchor(MarkerKey marker, int days, boolean nextSeason, @Null
 			case NIGHTS_COOL_TO -> "nights cooling to " + degrees;
 			case GROUND_FREEZE -> "the ground freezing";
 			case GROUND_THAW -> "the ground thawing";
+			case DEGREE_DAYS -> "degree-days above " + degrees + goal();
+			case SOIL_WARMS_TO -> "the soil warming to " + degrees;
+			case SOIL_COOLS_TO -> "the soil cooling to " + degrees;
+			case DAYS_COOL_TO -> "days cooling to " + degrees;
 		};
+	}
+
+	private String goal() {
+		HeatGoal goal = this.marker.goal();
+		return (goal != null) ? " reaching " + goal.words() : "";
 	}
 
 }

@@ -1,0 +1,95 @@
+package org.leafward.climate.core.chill;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.leafward.climate.core.DailyRecord;
+import org.leafward.climate.core.Element;
+import org.leafward.climate.core.Gaps;
+import org.leafward.measure.Hemisphere;
+import org.leafward.measure.Season;
+
+/**
+ * The chill of the winter before a season, from daily minima and maxima.
+ * <p>
+ * It begins on 1 September for the dynamic and the Utah model and on 1 November for chill
+ * hours (University of California Cooperative Extension), and ends with February (common
+ * practice); in the south half a year later. Utah units count from the day on which their
+ * sum is lowest (from memory of Richardson's own rule), for warm days of fall are
+ * negative.
+ *
+ * @param hoursTo45 hours at or below 45 °F
+ * @param hours32To45 hours from 32 to 45 °F
+ * @param utah units of {@link UtahModel}, 0 or more
+ * @param portions of {@link DynamicModel}
+ * @param missing days whose minimum or maximum was missing and bridged, 0 to 10
+ */
+public record ChillSums(int hoursTo45, int hours32To45, double utah, double portions, int missing) {
+
+	/** Bridged days that a winter may have; more than that leave it out. */
+	public static final int MISSING_ALLOWED = 10;
+
+	/**
+	 * The sums of the winter before a season.
+	 * @param record the station's record
+	 * @param season whose spring ends the winter
+	 * @param daylight hours from sunrise to sunset on a date, 0 to 24
+	 * @return empty when more than ten days, or more than five in a row, are missing
+	 */
+	public static Optional<ChillSums> before(DailyRecord record, Season season, ToDoubleFunction<LocalDate> daylight) {
+		boolean north = season.hemisphere() == Hemisphere.NORTH;
+		LocalDate begin = north ? LocalDate.of(season.year() - 1, Month.SEPTEMBER, 1)
+				: LocalDate.of(season.year(), Month.MARCH, 1);
+		LocalDate end = begin.plusMonths(6);
+		LocalDate hoursBegin = begin.plusMonths(2);
+		Running running = new Running();
+		int missing = 0;
+		for (LocalDate date = begin; date.isBefore(end); date = date.plusDays(1)) {
+			long day = date.toEpochDay();
+			missing += Gaps.temperatureMissing(record, day) ? 1 : 0;
+			double[] hours = HourlyTemperature.of(day(record, day - 1), day(record, day), low(record, day + 1),
+					daylight.applyAsDouble(date));
+			if (missing > MISSING_ALLOWED || Double
+				.isNaN(hours[0] + hours[HourlyTemperature.HOURS / 2] + hours[HourlyTemperature.HOURS - 1])) {
+				return Optional.empty();
+			}
+			running.add(hours, !date.isBefore(hoursBegin));
+		}
+		return Optional.of(new ChillSums(running.to45, running.from32, running.utah - running.lowestUtah,
+				running.model.portions(), missing));
+	}
+
+	private static HourlyTemperature.Day day(DailyRecord record, long day) {
+		return new HourlyTemperature.Day(low(record, day), Gaps.bridged(record, Element.TMAX, day) / 10);
+	}
+
+	private static double low(DailyRecord record, long day) {
+		return Gaps.bridged(record, Element.TMIN, day) / 10;
+	}
+
+	private static final class Running {
+
+		private final DynamicModel model = new DynamicModel();
+
+		private int to45;
+
+		private int from32;
+
+		private double utah;
+
+		private double lowestUtah;
+
+		void add(double[] hours, boolean countHours) {
+			for (double hour : hours) {
+				this.model.hour(hour);
+				this.utah += UtahModel.units(hour);
+				this.to45 += (countHours && ChillHours.UP_TO_45F.counts(hour)) ? 1 : 0;
+				this.from32 += (countHours && ChillHours.FROM_32_TO_45F.counts(hour)) ? 1 : 0;
+			}
+			this.lowestUtah = Math.min(this.lowestUtah, this.utah);
+		}
+
+	}
+
+}

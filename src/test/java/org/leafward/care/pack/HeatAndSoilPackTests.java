@@ -1,0 +1,52 @@
+package org.leafward.care.pack;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.leafward.care.core.rule.Anchor;
+import org.leafward.care.core.rule.MarkerAnchor;
+import org.leafward.care.core.rule.Rule;
+import org.leafward.care.core.rule.Span;
+import org.leafward.knowledge.KnowledgeFile;
+import org.leafward.knowledge.KnowledgeReader;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/** A pack that hangs on sums of heat, the soil and cool days. */
+class HeatAndSoilPackTests {
+
+	private static List<Rule> rules() throws IOException {
+		Path path = Path.of("src/test/resources/rulepacks/valid/heat-and-soil.yaml");
+		KnownPlants known = new KnownPlants(Set.of("boxwood"), Set.of(), Set.of());
+		return new RulePackReader(new KnowledgeReader(), known)
+			.read(List.of(new KnowledgeFile("rulepacks/heat-and-soil.yaml", Files.readAllBytes(path))))
+			.get(0)
+			.rules();
+	}
+
+	private static String code(Anchor anchor) {
+		return ((MarkerAnchor) anchor).marker().code();
+	}
+
+	@Test
+	void anchorsAreReadAsWritten() throws IOException {
+		List<Span> spans = rules().stream().map((rule) -> (Span) rule.timing()).toList();
+		assertThat(spans).hasSize(3);
+		assertThat(code(spans.get(0).from())).isEqualTo("degree-days 50F 200 p50");
+		assertThat(code(spans.get(0).to())).isEqualTo("degree-days 32F 900 from 02-15 p10");
+		assertThat(code(spans.get(1).from())).isEqualTo("soil-warms-to 55F p50");
+		assertThat(code(spans.get(1).to())).isEqualTo("soil-cools-to 10C p90");
+		assertThat(code(spans.get(2).from())).isEqualTo("days-cool-to 70F p50");
+	}
+
+	@Test
+	void wordsNameTheSumAndItsStart() throws IOException {
+		Span span = (Span) rules().get(0).timing();
+		assertThat(span.from().words()).contains("degree days", "50 °F (10.0 °C)", "sum 200, counted from 1 March");
+		assertThat(span.to().words()).contains("7 days after", "sum 900, counted from 15 February");
+	}
+
+}

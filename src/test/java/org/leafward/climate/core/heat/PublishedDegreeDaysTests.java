@@ -1,0 +1,124 @@
+package org.leafward.climate.core.heat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.leafward.support.SharedData;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+/** Degree-days against the tables in shared/heat, which name their sources. */
+class PublishedDegreeDaysTests {
+
+	/** Half a unit of the last printed decimal, and a little for its own rounding. */
+	private static final double PRINTED = 0.00501;
+
+	private static final HeatThresholds HORIZONTAL = new HeatThresholds(50, 70, CutOff.HORIZONTAL);
+
+	private static final HeatThresholds VERTICAL = new HeatThresholds(50, 70, CutOff.VERTICAL);
+
+	private static final HeatThresholds INTERMEDIATE = new HeatThresholds(50, 70, CutOff.INTERMEDIATE);
+
+	@Test
+	void daysOfAllSixCases() {
+		List<String[]> rows = SharedData.table("heat/uc-reference-days.csv");
+		assertThat(rows).hasSize(32);
+		for (String[] row : rows) {
+			check(row, 5, DegreeDays.SINGLE_SINE, HORIZONTAL);
+			check(row, 6, DegreeDays.SINGLE_SINE, VERTICAL);
+			check(row, 7, DegreeDays.SINGLE_SINE, INTERMEDIATE);
+			check(row, 8, DegreeDays.SINGLE_TRIANGLE, HORIZONTAL);
+			check(row, 9, DegreeDays.SINGLE_TRIANGLE, VERTICAL);
+			check(row, 10, DegreeDays.SINGLE_TRIANGLE, INTERMEDIATE);
+			check(row, 11, DegreeDays.DOUBLE_SINE, HORIZONTAL);
+			check(row, 12, DegreeDays.DOUBLE_TRIANGLE, HORIZONTAL);
+		}
+	}
+
+	private static void check(String[] row, int column, DegreeDays method, HeatThresholds thresholds) {
+		assertThat(method.of(number(row[2]), number(row[3]), number(row[4]), thresholds))
+			.as("%s %s on %s", method, thresholds.cutOff(), row[1])
+			.isCloseTo(number(row[column]), within(PRINTED));
+	}
+
+	/**
+	 * The table's head lists the totals that are not reproduced, and by how much. The
+	 * calculator takes the last day's own minimum for the one after it.
+	 */
+	@Test
+	void totalsOfAYear() {
+		List<double[]> days = esparto();
+		assertThat(days).hasSize(366);
+		List<String[]> rows = SharedData.table("heat/uc-year-totals.csv");
+		assertThat(rows).hasSize(12);
+		for (String[] row : rows) {
+			DegreeDays method = DegreeDays.valueOf(row[0]);
+			HeatThresholds thresholds = new HeatThresholds(50, 70, CutOff.valueOf(row[1]));
+			double total = 0;
+			for (int day = 0; day < days.size(); day++) {
+				double[] next = days.get(Math.min(day + 1, days.size() - 1));
+				total += method.of(days.get(day)[0], days.get(day)[1], next[0], thresholds);
+			}
+			assertThat(number(row[2]) - total).as("published less computed, %s %s", method, thresholds.cutOff())
+				.isCloseTo(number(row[3]), within(0.2));
+		}
+	}
+
+	/** The days that the totals of the sine with an intermediate cut-off miss. */
+	@Test
+	void hotDaysThatAreNotReproduced() {
+		double july = DegreeDays.SINGLE_SINE.of(59, 103, 59, INTERMEDIATE);
+		double august = DegreeDays.SINGLE_SINE.of(68, 107, 60, INTERMEDIATE);
+		double september = DegreeDays.DOUBLE_SINE.of(67, 105, 58, INTERMEDIATE);
+		assertThat(july).isCloseTo(4.204, within(0.0005));
+		assertThat(august).isCloseTo(2.114, within(0.0005));
+		assertThat(september).isCloseTo(3.244, within(0.0005));
+		assertThat(4.27 - july + 2.72 - august).isCloseTo(0.67, within(0.01));
+		double doubles = 4.27 - DegreeDays.DOUBLE_SINE.of(59, 103, 59, INTERMEDIATE) + 3.41
+				- DegreeDays.DOUBLE_SINE.of(68, 107, 60, INTERMEDIATE) + 3.68 - september;
+		assertThat(doubles).isCloseTo(1.61, within(0.01));
+	}
+
+	@Test
+	void singleDaysOfOtherSources() {
+		List<String[]> rows = SharedData.table("heat/single-days.csv");
+		assertThat(rows).hasSize(21);
+		for (String[] row : rows) {
+			HeatThresholds thresholds = row[5].isEmpty() ? HeatThresholds.above(number(row[4]))
+					: new HeatThresholds(number(row[4]), number(row[5]), CutOff.HORIZONTAL);
+			assertThat(DegreeDays.valueOf(row[0]).of(number(row[2]), number(row[3]), Double.NaN, thresholds))
+				.as(String.join(",", row))
+				.isCloseTo(number(row[6]), within(number(row[7]) * 1.002));
+		}
+	}
+
+	/** Waushara Argus: the three days of the table add up to 43. */
+	@Test
+	void cornUnitsAddUp() {
+		double sum = HeatMeasure.CORN.degreeDays(celsius(65), celsius(90), Double.NaN)
+				+ HeatMeasure.CORN.degreeDays(celsius(46), celsius(72), Double.NaN)
+				+ HeatMeasure.CORN.degreeDays(celsius(42), celsius(63), Double.NaN);
+		assertThat(sum).isCloseTo(43, within(1e-9));
+	}
+
+	private static List<double[]> esparto() {
+		List<double[]> days = new ArrayList<>();
+		for (String[] month : SharedData.table("heat/esparto-2020.csv")) {
+			for (String day : month[1].split(" ")) {
+				String[] both = day.split("/");
+				days.add(new double[] { number(both[0]), number(both[1]) });
+			}
+		}
+		return days;
+	}
+
+	private static double celsius(double fahrenheit) {
+		return (fahrenheit - 32) / 1.8;
+	}
+
+	private static double number(String text) {
+		return Double.parseDouble(text);
+	}
+
+}
