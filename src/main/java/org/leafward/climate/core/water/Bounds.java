@@ -33,8 +33,9 @@ public final class Bounds {
 		return day;
 	}
 
+	/** As far as a measured temperature can be moved by the height of a place. */
 	static double celsius(double value) {
-		return check("temperature in °C", value, -95, 95);
+		return check("temperature in °C", value, -160, 125);
 	}
 
 	static double percent(double value) {

@@ -44,23 +44,28 @@ public final class DrySpell {
 	}
 
 	/**
-	 * How long it has been dry at the end of a series.
+	 * How long it has been dry on each day.
 	 * @param rain of each day, mm; NaN where it is unknown
-	 * @return the most days, counted back from the last, that are a dry spell; 0 after a
-	 * wet day
+	 * @return the most days, counted back from each day, that are a dry spell; 0 on a wet
+	 * or unknown day
 	 */
-	public static int lengthAtEnd(double[] rain) {
+	public static int[] lengths(double[] rain) {
+		int[] lengths = new int[rain.length];
+		int begin = 0;
 		double sum = 0;
-		int days = 0;
-		while (days < rain.length) {
-			double next = rain[rain.length - 1 - days];
-			if (!(next < WET_DAY && sum + next < WET_SPELL)) {
-				break;
+		for (int day = 0; day < rain.length; day++) {
+			if (!(rain[day] < WET_DAY)) {
+				begin = day + 1;
+				sum = 0;
+				continue;
 			}
-			sum += next;
-			days++;
+			sum += rain[day];
+			while (sum >= WET_SPELL) {
+				sum -= rain[begin++];
+			}
+			lengths[day] = day - begin + 1;
 		}
-		return days;
+		return lengths;
 	}
 
 }

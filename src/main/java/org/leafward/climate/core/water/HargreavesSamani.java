@@ -15,7 +15,7 @@ public final class HargreavesSamani {
 	 * @param maximum °C; below the minimum it counts as the minimum
 	 * @param extraterrestrial radiation above the atmosphere, MJ/m² per day
 	 * @return mm per day, not below 0
-	 * @throws IllegalArgumentException when a temperature is outside -95 to 95 °C
+	 * @throws IllegalArgumentException when a temperature is outside -160 to 125 °C
 	 */
 	public static double ofDay(double minimum, double maximum, double extraterrestrial) {
 		double range = Math.max(0, Bounds.celsius(maximum) - Bounds.celsius(minimum));

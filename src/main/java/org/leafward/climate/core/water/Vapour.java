@@ -4,7 +4,7 @@ package org.leafward.climate.core.water;
  * Pressure of the air and of the water vapour in it. Source of all formulas: FAO
  * Irrigation and Drainage Paper 56 (Allen, Pereira, Raes and Smith 1998), chapter 3, by
  * equation number. Every method throws {@link IllegalArgumentException} for temperatures
- * outside -95 to 95 °C and humidities outside 0 to 100 %.
+ * outside -160 to 125 °C and humidities outside 0 to 100 %.
  */
 public final class Vapour {
 
@@ -79,7 +79,7 @@ public final class Vapour {
 	 * @return kPa, not below 0
 	 */
 	public static double fromWetBulb(double wet, double dry, double pressure, Psychrometer psychrometer) {
-		Bounds.check("dry thermometer in °C", dry, wet, 95);
+		Bounds.check("dry thermometer in °C", dry, wet, 125);
 		return Math.max(0, saturation(wet) - psychrometer.coefficient() * pressure * (dry - wet));
 	}
 

@@ -189,19 +189,37 @@ class WaterPropertiesTests {
 		double[] rain = { 0, 6.34, 6.34, 0, 6.35, 0, 0, 0 };
 		// Days 0 to 3 hold 12.68 mm, below half an inch; the fifth day is wet by itself.
 		assertThat(DrySpell.ends(rain, 3)).containsExactly(false, false, true, true, false, false, false, true);
-		assertThat(DrySpell.lengthAtEnd(rain)).isEqualTo(3);
+		assertThat(DrySpell.lengths(rain)).containsExactly(1, 2, 3, 4, 0, 1, 2, 3);
 		assertThat(DrySpell.ends(new double[] { 6, 6, 6 }, 3)).containsExactly(false, false, false);
-		assertThat(DrySpell.lengthAtEnd(new double[] { 6, 6, 6 })).isEqualTo(2);
+		assertThat(DrySpell.lengths(new double[] { 6, 6, 6 })).containsExactly(1, 2, 2);
 		assertThat(DrySpell.ends(new double[] { 0, Double.NaN, 0 }, 2)).containsExactly(false, false, false);
+		assertThat(DrySpell.lengths(new double[] { 0, Double.NaN, 0 })).containsExactly(1, 0, 1);
+	}
+
+	/** Two ways to the same answer: a window summed anew, and a running length. */
+	@Test
+	void drySpellsAgreeBothWays() {
 		Random random = new Random(3);
 		for (int count = 0; count < 200; count++) {
-			double[] days = random.doubles(60).map((value) -> (value < 0.8) ? 0 : (value - 0.8) * 60).toArray();
-			int length = DrySpell.lengthAtEnd(days);
-			if (length > 0) {
-				assertThat(DrySpell.ends(days, length)[59]).isTrue();
+			double[] rain = random.doubles(60).map((value) -> (value < 0.8) ? 0 : (value - 0.8) * 60).toArray();
+			int[] lengths = DrySpell.lengths(rain);
+			for (int days = 1; days <= 30; days++) {
+				boolean[] ends = DrySpell.ends(rain, days);
+				for (int day = 0; day < 60; day++) {
+					assertThat(ends[day]).isEqualTo(lengths[day] >= days);
+				}
 			}
-			assertThat(length < 60 && DrySpell.ends(days, length + 1)[59]).isFalse();
 		}
+	}
+
+	@Test
+	void gapsAreBridged() {
+		double nan = Double.NaN;
+		double[] days = { nan, 2, nan, nan, 5, nan };
+		assertThat(Gaps.bridge(days)).isEqualTo(4);
+		assertThat(days).containsExactly(2, 2, 3, 4, 5, 5);
+		assertThat(Gaps.bridge(new double[] { nan, nan })).isEqualTo(-1);
+		assertThat(Gaps.bridge(new double[] { 1, 2 })).isZero();
 	}
 
 	@Test
