@@ -115,6 +115,16 @@ class ArchitectureTests {
 		.dependOnClassesThat()
 		.resideInAnyPackage("jakarta.mail..", "org.springframework.mail..");
 
+	/**
+	 * It is plain computation, so it may be used in the core; the rest asks SunPosition.
+	 */
+	@ArchTest
+	static final ArchRule onePackageSeesTheSolarLibrary = noClasses().that()
+		.resideOutsideOfPackage("org.leafward.climate.core.light..")
+		.should()
+		.dependOnClassesThat()
+		.resideInAnyPackage("org.shredzone..");
+
 	@ArchTest
 	static final ArchRule quartzStaysInJobs = noClasses().that()
 		.resideOutsideOfPackages("..job..", "org.leafward.platform..")

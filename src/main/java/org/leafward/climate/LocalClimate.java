@@ -103,7 +103,8 @@ public class LocalClimate {
 		return new SeasonPeriod(from, to);
 	}
 
-	private StationClimate climate(StoredStation stored) {
+	/** The record of a station, kept in memory. */
+	StationClimate climate(StoredStation stored) {
 		StationId id = stored.station().id();
 		Held known = this.held.get(id);
 		StationClimate climate = (known != null && known.stored.equals(stored)) ? known.climate

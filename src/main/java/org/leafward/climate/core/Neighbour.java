@@ -75,7 +75,7 @@ public record Neighbour(StationClimate climate, SeasonPeriod period, double dist
 	 * @param station the other point
 	 * @return km, 1 or more
 	 */
-	static double effectiveDistance(GeoPoint site, GeoPoint station) {
+	public static double effectiveDistance(GeoPoint site, GeoPoint station) {
 		double height = Math.abs(site.elevationMetres() - station.elevationMetres());
 		return Math.max(NEAREST, site.distanceKilometres(station) + height / 100 * KILOMETRES_PER_HUNDRED_METRES);
 	}

@@ -1,0 +1,5 @@
+/** Where the sun stands, and how much light a day, a part of it or a room has. */
+@NullMarked
+package org.leafward.climate.core.light;
+
+import org.jspecify.annotations.NullMarked;

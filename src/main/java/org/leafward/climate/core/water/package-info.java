@@ -1,0 +1,8 @@
+/**
+ * Water between air, plant and soil: evapotranspiration, plant factors and the balance of
+ * the root zone, after FAO Irrigation and Drainage Paper 56. Numbers in, numbers out.
+ */
+@NullMarked
+package org.leafward.climate.core.water;
+
+import org.jspecify.annotations.NullMarked;
