@@ -72,13 +72,17 @@ class ClimateApi {
 	/** Takes the file as the raw body, whatever its content type says. */
 	@PutMapping(path = "/{id}/observations")
 	LoadReport load(@PathVariable String id, HttpServletRequest request) throws IOException {
+		refuseForms(request);
+		return this.observations.load(new StationId(id), request.getInputStream(), "request body");
+	}
+
+	/** The body of a form is eaten by the form filter before it gets here. */
+	static void refuseForms(HttpServletRequest request) {
 		String type = request.getContentType();
 		if (type != null && type.startsWith(MediaType.APPLICATION_FORM_URLENCODED_VALUE)) {
-			// Such a body is eaten by the form filter before it gets here.
 			throw new BadInput("the content type says that the body is a form", "Content-Type",
 					"send the file as application/octet-stream");
 		}
-		return this.observations.load(new StationId(id), request.getInputStream(), "request body");
 	}
 
 	@GetMapping("/{id}/freeze-dates")

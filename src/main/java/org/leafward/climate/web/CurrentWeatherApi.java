@@ -1,7 +1,7 @@
 package org.leafward.climate.web;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -67,9 +67,10 @@ class CurrentWeatherApi {
 
 	/** Takes a forecast as plain CSV, whatever its content type says. */
 	@PutMapping("/stations/{id}/forecast")
-	ForecastView upload(@PathVariable String id, InputStream body) throws IOException {
+	ForecastView upload(@PathVariable String id, HttpServletRequest request) throws IOException {
 		StationId station = new StationId(id);
-		byte[] bytes = body.readNBytes(MOST_BYTES + 1);
+		ClimateApi.refuseForms(request);
+		byte[] bytes = request.getInputStream().readNBytes(MOST_BYTES + 1);
 		if (bytes.length > MOST_BYTES) {
 			throw new BadInput("the forecast is larger than %d bytes".formatted(MOST_BYTES), "body",
 					"give one line a day");

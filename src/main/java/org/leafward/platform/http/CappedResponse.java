@@ -14,17 +14,20 @@ final class CappedResponse implements ClientHttpResponse {
 
 	private final long mostBytes;
 
-	private CappedResponse(ClientHttpResponse response, long mostBytes) {
+	private final Stopwatch watch;
+
+	private CappedResponse(ClientHttpResponse response, long mostBytes, Stopwatch watch) {
 		this.response = response;
 		this.mostBytes = mostBytes;
+		this.watch = watch;
 	}
 
-	static CappedResponse of(ClientHttpResponse response, long mostBytes) throws IOException {
+	static CappedResponse of(ClientHttpResponse response, long mostBytes, Stopwatch watch) throws IOException {
 		if (response.getHeaders().getContentLength() > mostBytes) {
 			response.close();
 			throw tooLarge(mostBytes);
 		}
-		return new CappedResponse(response, mostBytes);
+		return new CappedResponse(response, mostBytes, watch);
 	}
 
 	private static IOException tooLarge(long mostBytes) {
@@ -33,7 +36,7 @@ final class CappedResponse implements ClientHttpResponse {
 
 	@Override
 	public InputStream getBody() throws IOException {
-		return new Capped(this.response.getBody(), this.mostBytes);
+		return new Capped(this.response.getBody(), this.mostBytes, this.watch);
 	}
 
 	@Override
@@ -60,30 +63,33 @@ final class CappedResponse implements ClientHttpResponse {
 
 		private final long mostBytes;
 
+		private final Stopwatch watch;
+
 		private long read;
 
-		Capped(InputStream stream, long mostBytes) {
+		Capped(InputStream stream, long mostBytes, Stopwatch watch) {
 			super(stream);
 			this.mostBytes = mostBytes;
+			this.watch = watch;
 		}
 
 		@Override
 		public int read() throws IOException {
-			int symbol = super.read();
+			int symbol = this.watch.read(super::read);
 			count((symbol < 0) ? 0 : 1);
 			return symbol;
 		}
 
 		@Override
 		public int read(byte[] buffer, int from, int length) throws IOException {
-			int got = super.read(buffer, from, length);
+			int got = this.watch.read(() -> super.read(buffer, from, length));
 			count(Math.max(0, got));
 			return got;
 		}
 
 		@Override
 		public long skip(long length) throws IOException {
-			long skipped = super.skip(length);
+			long skipped = this.watch.read(() -> super.skip(length));
 			count(skipped);
 			return skipped;
 		}

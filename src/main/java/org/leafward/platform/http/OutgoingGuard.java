@@ -2,6 +2,7 @@ package org.leafward.platform.http;
 
 import java.io.IOException;
 import java.net.URI;
+import java.time.Duration;
 import java.util.Set;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
@@ -24,11 +25,14 @@ final class OutgoingGuard implements ClientHttpRequestInterceptor {
 
 	private final long mostBytes;
 
+	private final Duration readTimeout;
+
 	private final boolean plain;
 
-	OutgoingGuard(long mostBytes, boolean plain) {
-		this.mostBytes = mostBytes;
-		this.plain = plain;
+	OutgoingGuard(HttpSettings settings) {
+		this.mostBytes = settings.maxBody().toBytes();
+		this.readTimeout = settings.readTimeout();
+		this.plain = settings.plain();
 	}
 
 	@Override
@@ -36,7 +40,8 @@ final class OutgoingGuard implements ClientHttpRequestInterceptor {
 			throws IOException {
 		URI place = request.getURI();
 		check(place);
-		ClientHttpResponse response = execution.execute(request, body);
+		Stopwatch watch = new Stopwatch(this.readTimeout);
+		ClientHttpResponse response = watch.read(() -> execution.execute(request, body));
 		for (int hops = 0; redirects(request, response); hops++) {
 			String location = response.getHeaders().getFirst(HttpHeaders.LOCATION);
 			response.close();
@@ -44,9 +49,11 @@ final class OutgoingGuard implements ClientHttpRequestInterceptor {
 				throw new IOException("it redirects more than %d times".formatted(MOST_REDIRECTS));
 			}
 			place = next(place, String.valueOf(location));
-			response = execution.execute(new Elsewhere(request, place), body);
+			HttpRequest elsewhere = new Elsewhere(request, place);
+			watch = new Stopwatch(this.readTimeout);
+			response = watch.read(() -> execution.execute(elsewhere, body));
 		}
-		return CappedResponse.of(response, this.mostBytes);
+		return CappedResponse.of(response, this.mostBytes, watch);
 	}
 
 	private static boolean redirects(HttpRequest request, ClientHttpResponse response) throws IOException {

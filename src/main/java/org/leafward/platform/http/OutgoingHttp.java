@@ -35,7 +35,7 @@ public final class OutgoingHttp implements RestClientCustomizer {
 	public void customize(RestClient.Builder builder) {
 		builder.requestFactory(this.factory)
 			.defaultHeader(HttpHeaders.USER_AGENT, this.settings.userAgent())
-			.requestInterceptor(new OutgoingGuard(this.settings.maxBody().toBytes(), this.settings.plain()));
+			.requestInterceptor(new OutgoingGuard(this.settings));
 	}
 
 }
