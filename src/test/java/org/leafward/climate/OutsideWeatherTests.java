@@ -14,6 +14,7 @@ import org.quartz.JobExecutionContext;
 import org.quartz.JobExecutionException;
 import org.quartz.JobKey;
 import org.quartz.Scheduler;
+import org.quartz.TriggerKey;
 import org.quartz.impl.matchers.KeyMatcher;
 import org.quartz.listeners.JobListenerSupport;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -76,8 +77,9 @@ class OutsideWeatherTests {
 		JobKey observations = JobKey.jobKey("climate-fetch-observations");
 		assertThat(run(forecasts)).isEmpty();
 		assertThat(run(observations)).isEmpty();
-		assertThat(this.scheduler.getTriggersOfJob(forecasts)).hasSize(1);
-		assertThat(this.scheduler.getTriggersOfJob(observations)).hasSize(1);
+		assertThat(this.scheduler.checkExists(TriggerKey.triggerKey("climate-fetch-forecasts-every-5-min"))).isTrue();
+		assertThat(this.scheduler.checkExists(TriggerKey.triggerKey("climate-fetch-observations-every-5-min")))
+			.isTrue();
 		assertThat(this.forecasts.of(id).orElseThrow().days()).hasSize(1);
 		assertThat(SERVER.userAgents()).isNotEmpty().containsOnly("Leafward (garden@example.org)");
 		String page = this.web.perform(get("/stations/XX000000001")).andReturn().getResponse().getContentAsString();
