@@ -2,7 +2,9 @@ package org.leafward.climate;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.core.DailyRecord;
 import org.leafward.climate.core.Element;
@@ -84,6 +86,24 @@ public class Observations {
 			}
 		}
 		return store(station, new GhcnFile(builder.build(), days.size(), kept, 0, 0, List.of(), 0));
+	}
+
+	/**
+	 * First day of a station's record.
+	 * @param station whose record
+	 * @return empty when there is none
+	 */
+	public Optional<LocalDate> firstDay(StationId station) {
+		return this.observations.firstDay(station);
+	}
+
+	/**
+	 * Last day of a station's record.
+	 * @param station whose record
+	 * @return empty when there is none
+	 */
+	public Optional<LocalDate> lastDay(StationId station) {
+		return this.observations.lastDay(station);
 	}
 
 	private static int set(DailyRecord.Builder builder, Element element, ObservedDay day, @Nullable Integer value) {

@@ -116,12 +116,13 @@ final class PageSamples {
 				model("section", "stations", "lead", "Every date begins at one of these.", "stations",
 						List.of(new Listed("XXW00000001", "Maple Hill", "256 m (840 ft), 1995 to 2024")), "page", 0,
 						"hasNext", false));
-		all.put("climate/station",
-				model("section", "stations", "station",
-						new Station(new StationId("XXW00000001"), "Maple Hill", new GeoPoint(44.98, -93.27, 256), true),
-						"lead", "After 16 May it freezes in one year in ten; from 19 Sep the first freeze is possible.",
-						"curves", List.of(Samples.curve("c32")), "explanation", Samples.explanation(), "record",
-						"1995 to 2024, 28 of 30 years complete enough"));
+		all.put("climate/station", model("section", "stations", "station",
+				new Station(new StationId("XXW00000001"), "Maple Hill", new GeoPoint(44.98, -93.27, 256), true), "lead",
+				"After 16 May it freezes in one year in ten; from 19 Sep the first freeze is possible.", "latest",
+				List.of("The last day with an observation is Tue 10 Nov 2026.",
+						"The forecast was made on Wed 11 Nov 2026, 06:00 UTC, 31 hours ago; it is stale, too old to lean on."),
+				"curves", List.of(Samples.curve("c32")), "explanation", Samples.explanation(), "record",
+				"1995 to 2024, 28 of 30 years complete enough"));
 		all.put("feeds/subscribe",
 				model("section", "subscribe", "noSites", false, "fresh",
 						new Fresh("All my sites", "https://leafward.example/f/3q5v8y7hd2kf9s1m4n6p8r0t2v4x/tasks.ics",

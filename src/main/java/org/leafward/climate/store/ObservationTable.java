@@ -6,6 +6,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.StationId;
 import org.leafward.climate.core.DailyRecord;
@@ -131,6 +132,20 @@ public class ObservationTable {
 			}
 		}, station.value());
 		return builder.build();
+	}
+
+	public Optional<LocalDate> firstDay(StationId station) {
+		return day("min(day)", station);
+	}
+
+	public Optional<LocalDate> lastDay(StationId station) {
+		return day("max(day)", station);
+	}
+
+	private Optional<LocalDate> day(String which, StationId station) {
+		return Optional
+			.ofNullable(this.jdbc.queryForObject("select " + which + " from climate.observation where station_id = ?",
+					LocalDate.class, station.value()));
 	}
 
 	/**

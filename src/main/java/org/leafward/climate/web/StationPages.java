@@ -40,9 +40,12 @@ class StationPages {
 
 	private final LocalClimate climate;
 
-	StationPages(Stations stations, LocalClimate climate) {
+	private final Latest latest;
+
+	StationPages(Stations stations, LocalClimate climate, Latest latest) {
 		this.stations = stations;
 		this.climate = climate;
+		this.latest = latest;
 	}
 
 	/**
@@ -88,6 +91,7 @@ class StationPages {
 		}
 		model.addAttribute("section", "stations");
 		model.addAttribute("station", station);
+		model.addAttribute("latest", this.latest.of(stationId));
 		model.addAttribute("curves", tables.stream().map(StationPages::curve).toList());
 		model.addAttribute("lead", tables.isEmpty() ? "Its daily record is not loaded, or too short for freeze dates."
 				: lead(tables.get(0)));

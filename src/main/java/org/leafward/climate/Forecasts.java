@@ -1,0 +1,132 @@
+package org.leafward.climate;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.leafward.climate.core.Element;
+import org.leafward.climate.source.forecast.ForecastCsv;
+import org.leafward.climate.store.FetchState;
+import org.leafward.climate.store.FetchTable;
+import org.leafward.climate.store.ForecastTable;
+import org.leafward.climate.store.StationTable;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.NotThere;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/**
+ * The forecasts of stations. Each source has one per station, replaced whole; a forecast
+ * stays until a better one is there, and its age is told.
+ */
+@Service
+public class Forecasts {
+
+	/** Name of the source of forecasts that are handed in. */
+	public static final String UPLOADED = "upload";
+
+	/** Most days in a forecast. */
+	public static final int MOST_DAYS = 60;
+
+	private final StationTable stations;
+
+	private final ForecastTable forecasts;
+
+	private final FetchTable fetches;
+
+	private final TransactionTemplate transaction;
+
+	private final Clock clock;
+
+	private final Duration staleAfter;
+
+	Forecasts(StationTable stations, ForecastTable forecasts, FetchTable fetches, TransactionTemplate transaction,
+			Clock clock, @Value("${leafward.forecast.stale-after:12h}") Duration staleAfter) {
+		this.stations = stations;
+		this.forecasts = forecasts;
+		this.fetches = fetches;
+		this.transaction = transaction;
+		this.clock = clock;
+		this.staleAfter = staleAfter;
+	}
+
+	/**
+	 * The forecast of a station that was issued last, whatever its source and age.
+	 * @param station which station
+	 * @return empty when none was ever stored
+	 */
+	public Optional<StationForecast> of(StationId station) {
+		return this.transaction.execute((status) -> this.forecasts.newest(station).map((head) -> {
+			boolean stale = head.issuedAt().plus(this.staleAfter).isBefore(this.clock.instant());
+			String failure = this.fetches.find(head.source(), station.value()).map(FetchState::lastError).orElse(null);
+			return new StationForecast(station, head.source(), head.issuedAt(), head.fetchedAt(), stale, failure,
+					this.forecasts.days(station, head.source()));
+		}));
+	}
+
+	/**
+	 * Takes a forecast in as a CSV that somebody hands in; its format is told in
+	 * {@link ForecastCsv}.
+	 * @param station whose forecast; must be registered
+	 * @param csv the text
+	 * @return the forecast as stored
+	 * @throws BadInput when a line can't be used; nothing is stored then
+	 * @throws NotThere when the station isn't registered
+	 */
+	public StationForecast upload(StationId station, String csv) {
+		ForecastCsv read = ForecastCsv.read(csv);
+		keep(station, UPLOADED, read.issuedAt(), read.days());
+		return of(station).orElseThrow();
+	}
+
+	/**
+	 * Puts a forecast in the place of the source's former one, all in one transaction.
+	 * @param station whose forecast; must be registered
+	 * @param source name of the source
+	 * @param issuedAt when it was made; null or a time to come counts as now
+	 * @param days 1 to 60 days, each once
+	 * @throws BadInput when there is no day, too many, one twice, or a value out of
+	 * bounds
+	 * @throws NotThere when the station isn't registered
+	 */
+	public void keep(StationId station, String source, @Nullable Instant issuedAt, List<ForecastDay> days) {
+		if (days.isEmpty() || days.size() > MOST_DAYS) {
+			throw new BadInput("the forecast has %d days".formatted(days.size()), "days",
+					"give 1 to %d days".formatted(MOST_DAYS));
+		}
+		Set<LocalDate> seen = new HashSet<>();
+		for (ForecastDay day : days) {
+			if (!seen.add(day.day())) {
+				throw new BadInput("%s is given twice".formatted(day.day()), "days", "give each day once");
+			}
+			check(day, "minimum", day.minimum(), Element.TMIN.lowest(), Element.TMIN.highest());
+			check(day, "maximum", day.maximum(), Element.TMAX.lowest(), Element.TMAX.highest());
+			check(day, "precipitation", day.precipitation(), 0, Element.PRCP.highest());
+			check(day, "snowfall", day.snowfall(), 0, Element.SNWD.highest());
+			check(day, "wind", day.wind(), 0, Element.AWND.highest());
+			check(day, "humidity", day.lowestHumidity(), 0, 100);
+		}
+		Instant now = this.clock.instant();
+		Instant issued = (issuedAt == null || issuedAt.isAfter(now)) ? now : issuedAt;
+		this.transaction.executeWithoutResult((status) -> {
+			if (this.stations.lock(station).isEmpty()) {
+				throw new NotThere("station " + station.value());
+			}
+			this.forecasts.replace(station, new ForecastTable.Head(source, issued, now), days);
+		});
+	}
+
+	private static void check(ForecastDay day, String what, @Nullable Integer value, int low, int high) {
+		if (value != null && (value < low || value > high)) {
+			throw new BadInput("%s %d of %s is outside %d to %d".formatted(what, value, day.day(), low, high), what,
+					"correct or leave out the value");
+		}
+	}
+
+}
