@@ -1,6 +1,8 @@
 package org.leafward.climate.web;
 
 import jakarta.servlet.http.HttpServletRequest;
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
@@ -30,6 +32,7 @@ import org.springframework.web.bind.annotation.RestController;
 /** The season so far, the forecast, and where both come from, over HTTP. */
 @RestController
 @RequestMapping("/api/v1")
+@Tag(name = "Season so far", description = "Observed days, forecasts, and where both come from")
 class CurrentWeatherApi {
 
 	/** A forecast of 60 days has about 4 kB. */
@@ -51,6 +54,7 @@ class CurrentWeatherApi {
 	}
 
 	/** Adds days to the record; the same days twice change nothing. */
+	@Operation(summary = "Add observed days to a record; again changes nothing")
 	@PostMapping("/stations/{id}/observations")
 	LoadReport append(@PathVariable String id, @RequestBody List<@Nullable DayForm> days) {
 		StationId station = new StationId(id);
@@ -58,6 +62,7 @@ class CurrentWeatherApi {
 	}
 
 	/** Asks every source that is configured for the station, and waits for it. */
+	@Operation(summary = "Ask the outside sources of a station now")
 	@PostMapping("/stations/{id}/fetch")
 	ResponseEntity<List<FetchOutcome>> fetch(@PathVariable String id) {
 		List<FetchOutcome> outcomes = this.fetcher.now(id.toUpperCase(Locale.ROOT));
@@ -66,6 +71,7 @@ class CurrentWeatherApi {
 	}
 
 	/** Takes a forecast as plain CSV, whatever its content type says. */
+	@Operation(summary = "Hand in a forecast as CSV")
 	@PutMapping("/stations/{id}/forecast")
 	ForecastView upload(@PathVariable String id, HttpServletRequest request) throws IOException {
 		StationId station = new StationId(id);
@@ -77,6 +83,7 @@ class CurrentWeatherApi {
 		return ForecastView.of(this.forecasts.upload(station, new String(bytes, StandardCharsets.UTF_8)));
 	}
 
+	@Operation(summary = "The last good forecast of a station, and how old it is")
 	@GetMapping("/stations/{id}/forecast")
 	ForecastView forecast(@PathVariable String id) {
 		StationId station = new StationId(id);
@@ -85,6 +92,7 @@ class CurrentWeatherApi {
 			.orElseThrow(() -> new NotThere("forecast of station " + station.value()));
 	}
 
+	@Operation(summary = "Outside sources, when each last answered, and what failed")
 	@GetMapping("/sources")
 	List<SourceStatus> sources() {
 		return this.fetcher.status();

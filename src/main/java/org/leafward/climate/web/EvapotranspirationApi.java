@@ -1,5 +1,7 @@
 package org.leafward.climate.web;
 
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.LocalWeather;
 import org.leafward.climate.StationId;
@@ -11,6 +13,7 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** Evapotranspiration over HTTP. */
 @RestController
+@Tag(name = "Stations", description = "Weather stations and their daily records")
 class EvapotranspirationApi {
 
 	private final LocalWeather weather;
@@ -20,6 +23,7 @@ class EvapotranspirationApi {
 	}
 
 	/** At most three years at a time, both days included. */
+	@Operation(summary = "Reference evapotranspiration of each day, and what it was made from")
 	@GetMapping("/api/v1/stations/{id}/evapotranspiration")
 	EvapotranspirationView ofStation(@PathVariable String id, @RequestParam(required = false) @Nullable String from,
 			@RequestParam(required = false) @Nullable String to) {

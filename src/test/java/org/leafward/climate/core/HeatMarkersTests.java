@@ -107,7 +107,7 @@ class HeatMarkersTests {
 			SeasonMarker marker = place.on(key, 2026).orElseThrow();
 			assertThat(marker.date()).isBetween(marker.earliest(), marker.latest());
 			assertThat(text(marker.explanation())).contains("55 °F (12.8 °C)", "Central Park", "The middle date",
-					"30 with a date");
+					"Seasons used, 30, from 1989 to 2018");
 		});
 		assertThat(text(place.on(keys.get(0), 2026).orElseThrow().explanation()))
 			.contains("Degree-days, base 55 °F (12.8 °C), sum 150, counted from 1 March", "bridged");

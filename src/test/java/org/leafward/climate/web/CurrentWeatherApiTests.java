@@ -161,11 +161,6 @@ class CurrentWeatherApiTests {
 		refused(upload("date,min_c\n"), "days", "0 days");
 		refused(upload("date,max_c\n2026-11-26,99\n"), "maximum", "outside -950 to 600");
 		refused(upload("#".repeat(70_000)), "body", "larger than 65536");
-		refused(this.mvc.put()
-			.uri(STATION + "/forecast")
-			.contentType(MediaType.APPLICATION_FORM_URLENCODED)
-			.content(FORECAST)
-			.exchange(), "Content-Type", "form");
 		assertThat(this.node.forecasts().of(OutsideFixture.STATION).orElseThrow().days()).hasSize(1);
 	}
 
