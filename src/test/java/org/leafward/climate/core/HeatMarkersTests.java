@@ -110,8 +110,8 @@ class HeatMarkersTests {
 					"Seasons used, 30, from 1989 to 2018");
 		});
 		assertThat(text(place.on(keys.get(0), 2026).orElseThrow().explanation()))
-			.contains("Degree-days, base 55 °F (12.8 °C), sum 150, counted from 1 March", "bridged");
-		assertThat(text(place.on(keys.get(1), 2026).orElseThrow().explanation())).contains("Soil warms to, 55 °F",
+			.contains("Degree-days above 55 °F (12.8 °C), sum 150, counted from 1 March", "bridged");
+		assertThat(text(place.on(keys.get(1), 2026).orElseThrow().explanation())).contains("Soil warms to 55 °F",
 				"Zheng, Hunt and Running 1993");
 		assertThat(text(place.on(keys.get(3), 2026).orElseThrow().explanation())).contains("mean maximum of five days");
 	}
