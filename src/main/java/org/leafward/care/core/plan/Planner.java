@@ -136,8 +136,12 @@ public final class Planner {
 			int occurrence = 1;
 			for (LocalDate day = first; !day.isAfter(last) && occurrence <= MOST_REPEATS; occurrence++) {
 				LocalDate end = day.plusDays(span.everyDays() - 1L);
-				DayWindow turn = new DayWindow(day, end.isAfter(last) ? last : end);
-				add(occurrence, turn, this.rule.text(), explanation, tasks);
+				// A last turn of less than half the length would ask again right after
+				// the one before.
+				if (end.plusDays(span.everyDays() / 2).compareTo(last) >= 0) {
+					end = last;
+				}
+				add(occurrence, new DayWindow(day, end), this.rule.text(), explanation, tasks);
 				day = end.plusDays(1);
 			}
 		}

@@ -10,7 +10,8 @@ import org.leafward.measure.DayWindow;
  * @param to last day; when it comes out before the first day there is no window that
  * season
  * @param everyDays 0 for a single window, else the length of the repeats in days, 1 to
- * 366: the window is cut into consecutive windows of this length, the last may be shorter
+ * 366: the window is cut into consecutive windows of this length; what is left at the end
+ * is a shorter one, or joins the last when it is less than half
  * @param shortestDays a whole window of fewer days is dropped, 1 or more
  * @param untilPlanted whether the window is about planting, and so dropped when the
  * planting date lies before its first day

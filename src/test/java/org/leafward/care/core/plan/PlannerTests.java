@@ -52,11 +52,18 @@ class PlannerTests {
 
 	@Test
 	void cutsAWindowIntoRepeatsWithoutGapOrOverlap() {
-		Plan plan = plan(ONE, pack(rule("water", TaskKind.DO, new Span(on(FALL, 0), on(FALL, 16), 7, 1))));
+		Plan plan = plan(ONE, pack(rule("water", TaskKind.DO, new Span(on(FALL, 0), on(FALL, 17), 7, 1))));
 		assertThat(plan.tasks()).extracting(PlannedTask::window)
 			.containsExactly(window("2027-10-15", "2027-10-21"), window("2027-10-22", "2027-10-28"),
-					window("2027-10-29", "2027-10-31"));
+					window("2027-10-29", "2027-11-01"));
 		assertThat(plan.tasks()).extracting(PlannedTask::occurrence).containsExactly(1, 2, 3);
+	}
+
+	@Test
+	void joinsALastRepeatOfLessThanHalfTheLengthToTheOneBefore() {
+		Plan plan = plan(ONE, pack(rule("water", TaskKind.DO, new Span(on(FALL, 0), on(FALL, 16), 7, 1))));
+		assertThat(plan.tasks()).extracting(PlannedTask::window)
+			.containsExactly(window("2027-10-15", "2027-10-21"), window("2027-10-22", "2027-10-31"));
 	}
 
 	@Test
