@@ -10,6 +10,7 @@ import org.leafward.climate.core.Sample;
 import org.leafward.climate.core.SeasonPeriod;
 import org.leafward.climate.core.SeasonProjection;
 import org.leafward.climate.core.StationClimate;
+import org.leafward.climate.core.chill.ChillSums;
 import org.leafward.climate.core.season.ChillCourse;
 import org.leafward.climate.core.season.HeatCourse;
 import org.leafward.climate.core.season.Observed;
@@ -18,6 +19,7 @@ import org.leafward.climate.core.season.TemperatureCourse;
 import org.leafward.climate.core.water.NearStation;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.GeoPoint;
+import org.leafward.measure.Hemisphere;
 import org.leafward.measure.Season;
 import org.springframework.stereotype.Service;
 
@@ -69,6 +71,18 @@ public class SeasonSoFar {
 	public Optional<ChillSoFar> chill(GeoPoint place, int season) {
 		check(season);
 		return speaker(place).map((found) -> chill(place, found, new Season(season, place.hemisphere())));
+	}
+
+	/**
+	 * The season whose winter of chill is running on a day, or was the last to run.
+	 * @param day the day
+	 * @param hemisphere where
+	 * @return year of the season
+	 */
+	public static int winterOn(LocalDate day, Hemisphere hemisphere) {
+		int season = Season.containing(day, hemisphere).year();
+		Season next = new Season(season + 1, hemisphere);
+		return day.isBefore(ChillSums.begin(next)) ? season : season + 1;
 	}
 
 	private static void check(int season) {
