@@ -24,7 +24,7 @@ public final class WorkCautions {
 	public static final int FROSTBITE = -18;
 
 	/** From here on cold deserves a word, °F; our choice, not a band of anybody's. */
-	private static final int COLD = 20;
+	private static final int COLD = 0;
 
 	private static final double MILES_PER_HOUR = 3600 / 1609.344;
 

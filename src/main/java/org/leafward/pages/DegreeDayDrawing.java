@@ -16,6 +16,9 @@ final class DegreeDayDrawing {
 
 	private static final double LABEL_HEIGHT = 15;
 
+	/** Room for a goal's label between the band and its own, px. */
+	private static final double UNDER = 42;
+
 	private final DegreeDayCurve curve;
 
 	private final Plot plot;
@@ -51,7 +54,8 @@ final class DegreeDayDrawing {
 		this.plot.open(svg);
 		this.plot.area(svg, "normal-band", band(Band::high), band(Band::low));
 		svg.close();
-		this.plot.grid(svg, this.step, (value) -> this.formats.number(value, 0));
+		this.plot.grid(svg, this.step);
+		this.plot.figures(svg, this.step, (value) -> this.formats.number(value, 0));
 		Pictures.months(svg, this.plot.axis(), bottom + 14, this.plot.top(), bottom + 4);
 		Pictures.dateLines(svg, this.plot.axis(), List.of(new DateLine("Today", this.curve.today())), "today", 0,
 				bottom);
@@ -78,7 +82,7 @@ final class DegreeDayDrawing {
 	private void bandLabel(Svg svg) {
 		if (!this.curve.normal().isEmpty()) {
 			Band last = this.curve.normal().get(this.curve.normal().size() - 1);
-			double y = this.plot.y(last.low()) + 18;
+			double y = this.plot.y(last.low()) + UNDER;
 			svg.element("text", "band: 8 years in 10", "class", "point-word", "x", "100%", "dx", -4, "y", y,
 					"text-anchor", "end");
 			svg.element("text", "thin line: half of years", "class", "point-word", "x", "100%", "dx", -4, "y", y + 15,
@@ -101,7 +105,8 @@ final class DegreeDayDrawing {
 			svg.open("g", "class", "goal");
 			svg.empty("circle", "class", "curve-point", "cx", Pictures.percent(x), "cy", y, "r", 3.5);
 			svg.element("text", words, "class", "point-date", "x", Pictures.percent(x), "dx", leftward ? -9 : 9, "y",
-					y + (leftward ? -6 : 5), "text-anchor", leftward ? "end" : null);
+					leftward ? y - 6 : Math.min(y + 14, this.plot.bottom() - 4), "text-anchor",
+					leftward ? "end" : null);
 			svg.close();
 		}
 		return above;
@@ -120,9 +125,19 @@ final class DegreeDayDrawing {
 		svg.empty("circle", "class", "latest-point", "cx", Pictures.percent(x), "cy", y, "r", 4.5);
 		if (Math.abs(goal - y) > LABEL_HEIGHT || !rightward) {
 			svg.element("text", words, "class", "point-date", "x", Pictures.percent(x), "dx", rightward ? 9 : -7, "y",
-					y - 9, "text-anchor", rightward ? null : "end");
+					Math.min(y, highest(last)) - 8, "text-anchor", rightward ? null : "end");
 		}
 		svg.close();
+	}
+
+	/** The upper edge of the band on a day, px. */
+	private double highest(Sum sum) {
+		return this.curve.normal()
+			.stream()
+			.filter((one) -> one.day().equals(sum.day()))
+			.mapToDouble((one) -> this.plot.y(one.high()))
+			.findFirst()
+			.orElse(this.plot.bottom());
 	}
 
 	private String description() {

@@ -87,11 +87,20 @@ record Plot(DateAxis axis, double top, double height, double low, double high) {
 		return this.height * (this.high - value) / (this.high - this.low);
 	}
 
-	/** Thin lines across with their figures over them. */
-	void grid(Svg svg, double step, DoubleFunction<String> words) {
+	/** Thin lines across. */
+	void grid(Svg svg, double step) {
 		for (double value = Math.ceil(this.low / step) * step; value <= this.high; value += step) {
 			svg.empty("line", "class", "grid-line", "x1", "0", "x2", "100%", "y1", y(value), "y2", y(value));
-			svg.element("text", words.apply(value), "class", "small", "x", "0", "y", y(value) - 4);
+		}
+	}
+
+	/** The figures over the thin lines; an empty text leaves one out. */
+	void figures(Svg svg, double step, DoubleFunction<String> words) {
+		for (double value = Math.ceil(this.low / step) * step; value <= this.high; value += step) {
+			String text = words.apply(value);
+			if (!text.isEmpty()) {
+				svg.element("text", text, "class", "small", "x", "0", "y", y(value) - 4);
+			}
 		}
 	}
 

@@ -19,6 +19,11 @@ final class TemperatureBandDrawing {
 
 	private static final int STEP = 10;
 
+	/** How far to the right figures and what touches them reach on a phone, percent. */
+	private static final double FIGURE = 55;
+
+	private static final int COLDEST_LABEL = 15;
+
 	private final TemperatureBand band;
 
 	private final Plot plot;
@@ -35,7 +40,7 @@ final class TemperatureBandDrawing {
 		double high = all(Day::high, Day::usualHigh).max(Comparator.naturalOrder()).orElse(0.0);
 		LocalDate from = band.days().get(0).date();
 		this.plot = new Plot(new DateAxis(from, band.days().get(band.days().size() - 1).date()), Pictures.LINE + 8,
-				PLOT, Math.min(-5, low - 4), Math.max(10, high + 4));
+				PLOT, Math.min(-5, low - 5), Math.max(10, high + 4));
 		this.formats = new Formats(from.getYear());
 		for (Day day : band.days()) {
 			if (day.usualLow() != null && day.usualHigh() != null) {
@@ -62,22 +67,34 @@ final class TemperatureBandDrawing {
 		this.plot.open(svg);
 		this.plot.area(svg, "normal-band", this.usualHighs, this.usualLows);
 		svg.close();
-		this.plot.grid(svg, STEP, (value) -> (value == 0) ? "" : this.formats.temperature(value));
+		this.plot.grid(svg, STEP);
 		Pictures.months(svg, this.plot.axis(), this.plot.bottom() + 14, this.plot.top(), this.plot.bottom() + 4);
 		this.plot.open(svg);
 		svg.empty("path", "class", "observed-range", "d", ribbon());
 		this.plot.line(svg, "usual-edge", this.usualHighs);
 		this.plot.line(svg, "usual-edge", this.usualLows);
 		svg.close();
+		this.plot.figures(svg, STEP, this::figure);
 		double freezing = this.plot.y(0);
 		svg.empty("line", "class", "freeze-line", "x1", "0", "x2", "100%", "y1", freezing, "y2", freezing);
 		svg.element("text", "freezing, 0 °C (32 °F)", "class", "freeze-label", "x", "100%", "y", freezing - 5,
 				"text-anchor", "end");
 		Pictures.dateLines(svg, this.plot.axis(), List.of(new DateLine("Today", this.band.today())), "today", 0,
 				this.plot.bottom());
-		extreme(svg, coldest(), Day::low, 15);
+		extreme(svg, coldest(), Day::low, COLDEST_LABEL);
 		extreme(svg, warmest(), Day::high, -7);
 		return svg.close().toString();
+	}
+
+	/**
+	 * None beside freezing, which has its own label, or in the way of the coldest day's.
+	 */
+	private String figure(double value) {
+		boolean inTheWay = coldest().filter((day) -> this.plot.percent(day.date()) < FIGURE)
+			.map(Day::low)
+			.filter((low) -> Math.abs(this.plot.y(value) - this.plot.y(low) - COLDEST_LABEL) < Pictures.LINE)
+			.isPresent();
+		return (value == 0 || inTheWay) ? "" : this.formats.wholeTemperature(value);
 	}
 
 	private String ribbon() {
@@ -109,7 +126,7 @@ final class TemperatureBandDrawing {
 			Double celsius = value.apply(day);
 			if (celsius != null) {
 				double x = this.plot.percent(day.date());
-				String words = "%s, %s".formatted(this.formats.temperature(Math.rint(celsius)),
+				String words = "%s, %s".formatted(this.formats.wholeTemperature(celsius),
 						this.formats.dayOfYear(day.date()));
 				double half = Lanes.width(words) / 2;
 				svg.element("text", words, "class", "point-date", "x", this.plot.x(day.date()), "y",
@@ -124,11 +141,12 @@ final class TemperatureBandDrawing {
 		if (coldest().isEmpty()) {
 			text.append("No day of this year has been observed. ");
 		}
-		coldest().ifPresent((day) -> text.append("The coldest day so far was %s with %s. ".formatted(
-				this.formats.dayOfYear(day.date()), (day.low() != null) ? this.formats.temperature(day.low()) : "")));
+		coldest().ifPresent((day) -> text
+			.append("The coldest day so far was %s with %s. ".formatted(this.formats.dayOfYear(day.date()),
+					(day.low() != null) ? this.formats.wholeTemperature(day.low()) : "")));
 		warmest()
 			.ifPresent((day) -> text.append("The warmest was %s with %s. ".formatted(this.formats.dayOfYear(day.date()),
-					(day.high() != null) ? this.formats.temperature(day.high()) : "")));
+					(day.high() != null) ? this.formats.wholeTemperature(day.high()) : "")));
 		return text.append("The table below has the months.").toString();
 	}
 

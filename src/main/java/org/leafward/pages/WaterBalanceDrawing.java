@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 import org.leafward.pages.WaterBalancePicture.Day;
 
@@ -130,8 +131,10 @@ final class WaterBalanceDrawing {
 		svg.close();
 		level(svg, this.soil.top());
 		level(svg, this.soil.bottom());
-		svg.element("text", "plants feel drought below the dashes", "class", "stress-label", "x", "0", "dx", 4, "y",
-				this.soil.y(stress.get(0).value()) + 16);
+		boolean atEnd = clearance(left, stress, true) > clearance(left, stress, false);
+		Plot.At beside = stress.get(atEnd ? stress.size() - 1 : 0);
+		svg.element("text", "plants feel drought below the dashes", "class", "stress-label", "x", atEnd ? "100%" : "0",
+				"dx", atEnd ? -4 : 4, "y", this.soil.y(beside.value()) + 18, "text-anchor", atEnd ? "end" : null);
 		svg.element("text", "nothing left", "class", "small", "x", "0", "y", this.soil.bottom() + 13);
 		Plot.At last = left.get(left.size() - 1);
 		double y = this.soil.y(last.value());
@@ -139,6 +142,15 @@ final class WaterBalanceDrawing {
 		svg.element("text", "%s on %s".formatted(millimetres(last.value()), this.formats.dayOfYear(last.day())),
 				"class", "point-date", "x", "100%", "dx", -4, "y", (y - this.soil.top() < 22) ? y + 22 : y - 10,
 				"text-anchor", "end");
+	}
+
+	/** How near the two lines come in the part of the picture where a label may stand. */
+	private static double clearance(List<Plot.At> left, List<Plot.At> stress, boolean atEnd) {
+		int half = Math.max(1, left.size() / 2);
+		return IntStream.range(atEnd ? left.size() - half : 0, atEnd ? left.size() : half)
+			.mapToDouble((at) -> Math.abs(left.get(at).value() - stress.get(at).value()))
+			.min()
+			.orElse(0);
 	}
 
 	private String millimetres(double amount) {

@@ -159,7 +159,7 @@ class RegisterWeatherPage {
 	}
 
 	private static String temperature(@Nullable Integer tenths, double colderBy, Formats formats) {
-		return (tenths == null) ? "not forecast" : formats.temperature(tenths / 10.0 - colderBy);
+		return (tenths == null) ? "not forecast" : formats.wholeTemperature(tenths / 10.0 - colderBy);
 	}
 
 	private static void place(PlaceFacts facts, Formats formats, Model model) {
