@@ -52,15 +52,18 @@ public class LocalWeather {
 	}
 
 	WeatherSeries unchecked(GeoPoint place, LocalDate from, LocalDate to) {
+		return PlaceWeather.of(place, near(place, from, to), from, to);
+	}
+
+	/** The stations whose days of a period are used, nearest first. */
+	List<NearStation> near(GeoPoint place, LocalDate from, LocalDate to) {
 		Map<StationId, StoredStation> near = this.stations.storedNear(place, LocalClimate.STATION_RADIUS_KILOMETRES)
 			.stream()
 			.filter((stored) -> stored.recordVersion() > 0)
 			.collect(Collectors.toMap((stored) -> stored.station().id(), (stored) -> stored));
 		List<Station> candidates = near.values().stream().map(StoredStation::station).toList();
-		return PlaceWeather.of(place,
-				NearStation.choose(place, candidates,
-						(station) -> Optional.ofNullable(near.get(station.id())).map(this.climate::climate), from, to),
-				from, to);
+		return NearStation.choose(place, candidates,
+				(station) -> Optional.ofNullable(near.get(station.id())).map(this.climate::climate), from, to);
 	}
 
 	/**

@@ -6,7 +6,10 @@ import java.time.Month;
 import java.util.List;
 import org.leafward.accounts.People;
 import org.leafward.accounts.PersonId;
+import org.leafward.climate.Forecasts;
 import org.leafward.climate.Observations;
+import org.leafward.climate.ObservedDay;
+import org.leafward.climate.StationId;
 import org.leafward.climate.Stations;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
@@ -27,20 +30,26 @@ class DemoSeed implements ApplicationRunner {
 
 	private static final Logger LOG = LoggerFactory.getLogger(DemoSeed.class);
 
+	private static final int FORECAST_DAYS = 7;
+
 	private final People people;
 
 	private final Stations stations;
 
 	private final Observations observations;
 
+	private final Forecasts forecasts;
+
 	private final Register register;
 
 	private final Clock clock;
 
-	DemoSeed(People people, Stations stations, Observations observations, Register register, Clock clock) {
+	DemoSeed(People people, Stations stations, Observations observations, Forecasts forecasts, Register register,
+			Clock clock) {
 		this.people = people;
 		this.stations = stations;
 		this.observations = observations;
+		this.forecasts = forecasts;
 		this.register = register;
 		this.clock = clock;
 	}
@@ -50,11 +59,17 @@ class DemoSeed implements ApplicationRunner {
 		if (!this.people.list(0, 1).isEmpty()) {
 			return;
 		}
+		LocalDate today = LocalDate.ofInstant(this.clock.instant(), DemoRegion.zone());
 		InventedWeather weather = new InventedWeather(DemoRegion.SEED);
 		List<DemoRegion.DemoStation> all = DemoRegion.stations();
 		for (int i = 0; i < all.size(); i++) {
+			// What the made-up weather goes on with is the made-up forecast.
+			List<ObservedDay> days = weather.record(i, all.get(i).character(), today.plusDays(FORECAST_DAYS - 1));
+			StationId id = all.get(i).station().id();
 			this.stations.register(all.get(i).station());
-			this.observations.load(all.get(i).station().id(), weather.record(i, all.get(i).character()));
+			this.observations.load(id, days.stream().filter((day) -> day.day().isBefore(today)).toList());
+			this.forecasts.upload(id,
+					InventedForecast.of(days.subList(days.size() - FORECAST_DAYS, days.size()), this.clock.instant()));
 		}
 		for (DemoRegion.DemoPerson one : DemoRegion.people(setOut())) {
 			PersonId person = this.people.join(one.name(), one.email(), DemoRegion.zone()).id();

@@ -18,8 +18,6 @@ final class InventedWeather {
 
 	private static final LocalDate FIRST = LocalDate.of(1995, 1, 1);
 
-	private static final LocalDate LAST = LocalDate.of(2025, 12, 31);
-
 	/** Share of one day's departure from the season's mean that is left the next day. */
 	private static final double PERSISTENCE = 0.72;
 
@@ -53,9 +51,10 @@ final class InventedWeather {
 	 * The record of one station.
 	 * @param number of the station, from 0; gives it noise of its own
 	 * @param character what it is like
-	 * @return every day from 1995 to 2025
+	 * @param last last day; an earlier one gives the beginning of the same record
+	 * @return every day from 1995 on
 	 */
-	List<ObservedDay> record(int number, Character character) {
+	List<ObservedDay> record(int number, Character character, LocalDate last) {
 		SplittableRandom region = new SplittableRandom(this.seed);
 		SplittableRandom own = new SplittableRandom(this.seed * 31 + number + 1);
 		List<ObservedDay> days = new ArrayList<>();
@@ -63,7 +62,7 @@ final class InventedWeather {
 		double ownSpell = 0;
 		boolean wet = false;
 		double snow = 0;
-		for (LocalDate day = FIRST; !day.isAfter(LAST); day = day.plusDays(1)) {
+		for (LocalDate day = FIRST; !day.isAfter(last); day = day.plusDays(1)) {
 			double wave = Math.cos(2 * Math.PI * (day.getDayOfYear() - character.coldestDay()) / 365.25);
 			double width = 3.9 + 1.1 * wave;
 			double step = Math.sqrt(1 - PERSISTENCE * PERSISTENCE);

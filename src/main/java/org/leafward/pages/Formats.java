@@ -69,6 +69,15 @@ public record Formats(int year) {
 	}
 
 	/**
+	 * A temperature in both units, rounded.
+	 * @param celsius degrees Celsius
+	 * @return for example "−3 °C (27 °F)"
+	 */
+	public String wholeTemperature(double celsius) {
+		return number(celsius, 0) + " °C (" + number(celsius * 9 / 5 + 32, 0) + " °F)";
+	}
+
+	/**
 	 * A height in both units.
 	 * @param metres metres above mean sea level
 	 * @return for example "256 m (840 ft)"

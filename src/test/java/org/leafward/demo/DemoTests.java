@@ -1,5 +1,6 @@
 package org.leafward.demo;
 
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,8 @@ import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskKind;
 import org.leafward.care.core.rule.Grade;
 import org.leafward.climate.ObservedDay;
+import org.leafward.climate.SeasonSoFar;
+import org.leafward.climate.SeasonView;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.Explanation;
 import org.leafward.register.Register;
@@ -49,6 +52,12 @@ class DemoTests {
 
 	@Autowired
 	private JdbcClient database;
+
+	@Autowired
+	private SeasonSoFar seasons;
+
+	@Autowired
+	private Clock clock;
 
 	@Test
 	void hasSixSitesInThreeCountiesWithAboutSixtyPlantings() {
@@ -96,9 +105,27 @@ class DemoTests {
 	@Test
 	void inventsTheSameWeatherEachTimeAndThirtyOneYearsOfIt() {
 		InventedWeather.Character character = DemoRegion.stations().get(0).character();
-		List<ObservedDay> once = new InventedWeather(DemoRegion.SEED).record(0, character);
-		assertThat(once).hasSize(11_323).isEqualTo(new InventedWeather(DemoRegion.SEED).record(0, character));
-		assertThat(new InventedWeather(DemoRegion.SEED + 1).record(0, character)).isNotEqualTo(once);
+		LocalDate last = LocalDate.of(2025, 12, 31);
+		List<ObservedDay> once = new InventedWeather(DemoRegion.SEED).record(0, character, last);
+		assertThat(once).hasSize(11_323)
+			.isEqualTo(new InventedWeather(DemoRegion.SEED).record(0, character, last))
+			.isEqualTo(new InventedWeather(DemoRegion.SEED).record(0, character, last.plusYears(1)).subList(0, 11_323));
+		assertThat(new InventedWeather(DemoRegion.SEED + 1).record(0, character, last)).isNotEqualTo(once);
+	}
+
+	@Test
+	void hasWeatherUpToYesterdayAndAForecastFromTodayOn() {
+		LocalDate today = LocalDate.ofInstant(this.clock.instant(), DemoRegion.zone());
+		for (DemoRegion.DemoStation one : DemoRegion.stations()) {
+			SeasonView view = this.seasons.of(one.station().point(), today.getYear(), today).orElseThrow();
+			assertThat(view.station()).isEqualTo(one.station());
+			assertThat(view.recordEnd()).isNull();
+			// The last days may lack a value, as any day may.
+			assertThat(view.lastObserved()).isBetween(today.minusDays(4), today.minusDays(1));
+			assertThat(view.forecast().days()).hasSize(7);
+			assertThat(view.forecast().days().get(0).day()).isEqualTo(today);
+			assertThat(view.forecast().stale()).isFalse();
+		}
 	}
 
 }

@@ -62,6 +62,18 @@ final class PageSamples {
 			boolean wintersIndoors, boolean saltExposed) {
 	}
 
+	record BedForm(String rootDepthMetres, String plantFactor) {
+	}
+
+	record ForecastRow(String day, String low, String high, String rain) {
+	}
+
+	record ChillRow(String what, String soFar, String normal, String whole) {
+	}
+
+	record LightRow(String month, String clear, String typical, String morning) {
+	}
+
 	/** View name, then its model. */
 	static Map<String, Map<String, Object>> all() {
 		Map<String, Map<String, Object>> all = new LinkedHashMap<>();
@@ -91,6 +103,20 @@ final class PageSamples {
 										"in the ground since 20 Oct 2024, salt reaches it")),
 						"markers", List.of(Samples.explanation()), "mayChange", true, "undated",
 						List.of("Prune in late winter, hedge: no station is near enough.")));
+		all.put("register/weather", model("section", "sites", "site", SITE, "lead",
+				"320 degree-days so far, 26 days ahead of normal. A bed here is dry: 0 of 70 mm of water are left for plants.",
+				"heatMissing", null, "heat", Samples.degreeDays("degree-days"), "goals",
+				List.of("200: reached on 19 Apr; usual: 6 May"), "water", Samples.water("water"), "waterExplanation",
+				Samples.explanation(), "form", new BedForm("0.45", "5"), "errors",
+				Map.of("plantFactor", "plantFactor 5.0 is outside 0.0 to 2.0: give a number between the two."),
+				"temperatures", Samples.temperatures("temperatures"), "explanation", Samples.explanation(), "forecast",
+				"The forecast for Maple Hill was made 3 hours ago.", "forecastDays",
+				List.of(new ForecastRow("Wed 20 May", "20 °C (68 °F)", "36 °C (97 °F)", "0 mm")), "cautions",
+				List.of("Wed 20 May: Heat index 121 °F in the afternoon, danger."), "chillWords",
+				List.of("Winter 1 Sep 2025 – 28 Feb, counted up to 28 Feb."), "chill",
+				List.of(new ChillRow("Utah units", "1,012", "980", "980")), "hardiness", "half zone 5a", "extreme",
+				"−27 °C (−16.6 °F)", "sun", "From 05:38 to 20:44, 15 h 06 min.", "light",
+				List.of(new LightRow("January", "18", "11", "2.1")), "placeExplanation", Samples.explanation()));
 		all.put("register/site-form",
 				model("section", "sites", "form",
 						new SiteForm(null, "Alder Street schoolyard", null, "144.98", null, null, "America/Chicago",

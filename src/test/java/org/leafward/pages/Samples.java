@@ -116,4 +116,47 @@ final class Samples {
 									.withDetail("The site lies 40 m lower and is sheltered.")))));
 	}
 
+	/** 4 degree-days a day from 1 March, past years 3; today is 20 May. */
+	static DegreeDayCurve degreeDays(String id) {
+		LocalDate start = LocalDate.of(2026, 3, 1);
+		List<DegreeDayCurve.Sum> observed = new ArrayList<>();
+		List<DegreeDayCurve.Sum> projected = new ArrayList<>();
+		List<DegreeDayCurve.Band> normal = new ArrayList<>();
+		for (int day = 0; day < 306; day++) {
+			LocalDate date = start.plusDays(day);
+			(day < 80 ? observed : projected).add(new DegreeDayCurve.Sum(date, 4 * (day + 1)));
+			normal.add(new DegreeDayCurve.Band(date, 2.5 * (day + 1), 3 * (day + 1), 3.5 * (day + 1)));
+		}
+		return new DegreeDayCurve(id, "50 °F (10 °C)", LocalDate.of(2026, 5, 20), observed, normal, projected,
+				List.of(new DegreeDayCurve.Goal(200, LocalDate.of(2026, 4, 19)),
+						new DegreeDayCurve.Goal(500, LocalDate.of(2026, 6, 19))));
+	}
+
+	/** 2 mm a day are lost; rain on the third day, a watering on the last but one. */
+	static WaterBalancePicture water(String id) {
+		List<WaterBalancePicture.Day> days = new ArrayList<>();
+		double depletion = 0;
+		for (int day = 0; day < 40; day++) {
+			double rain = (day == 2) ? 12 : 0;
+			double watering = (day == 39) ? 30 : 0;
+			depletion = Math.max(0, depletion + 2 - rain - watering);
+			days.add(new WaterBalancePicture.Day(LocalDate.of(2026, 6, 1).plusDays(day), rain, watering, 2, depletion,
+					35, depletion > 35));
+		}
+		return new WaterBalancePicture(id, 70, days);
+	}
+
+	/** A year with 99 observed days but for one. */
+	static TemperatureBand temperatures(String id) {
+		List<TemperatureBand.Day> days = new ArrayList<>();
+		for (int day = 0; day < 365; day++) {
+			boolean observed = day < 99 && day != 50;
+			double usual = -12 * Math.cos(2 * Math.PI * (day - 15) / 365) + 8;
+			days.add(new TemperatureBand.Day(LocalDate.of(2026, 1, 1).plusDays(day),
+					observed ? ((day == 9) ? -21 : usual - 7) : null, observed ? usual + 5 : null, usual - 5,
+					usual + 6));
+		}
+		return new TemperatureBand(id, LocalDate.of(2026, 4, 10), days);
+	}
+
 }

@@ -31,6 +31,25 @@ public record ChillSums(int hoursTo45, int hours32To45, double utah, double port
 	public static final int MISSING_ALLOWED = 10;
 
 	/**
+	 * The first day of the winter before a season.
+	 * @param season whose spring ends the winter
+	 * @return 1 September, in the south 1 March
+	 */
+	public static LocalDate begin(Season season) {
+		return (season.hemisphere() == Hemisphere.NORTH) ? LocalDate.of(season.year() - 1, Month.SEPTEMBER, 1)
+				: LocalDate.of(season.year(), Month.MARCH, 1);
+	}
+
+	/**
+	 * The last day of the winter before a season.
+	 * @param season whose spring ends the winter
+	 * @return the last day of February, in the south 31 August
+	 */
+	public static LocalDate end(Season season) {
+		return begin(season).plusMonths(6).minusDays(1);
+	}
+
+	/**
 	 * The sums of the winter before a season.
 	 * @param record the station's record
 	 * @param season whose spring ends the winter
@@ -38,18 +57,32 @@ public record ChillSums(int hoursTo45, int hours32To45, double utah, double port
 	 * @return empty when more than ten days, or more than five in a row, are missing
 	 */
 	public static Optional<ChillSums> before(DailyRecord record, Season season, ToDoubleFunction<LocalDate> daylight) {
-		boolean north = season.hemisphere() == Hemisphere.NORTH;
-		LocalDate begin = north ? LocalDate.of(season.year() - 1, Month.SEPTEMBER, 1)
-				: LocalDate.of(season.year(), Month.MARCH, 1);
-		LocalDate end = begin.plusMonths(6);
+		return until(record, season, daylight, 0, end(season));
+	}
+
+	/**
+	 * The sums of the winter before a season up to a day, at a place that may be colder
+	 * than the station.
+	 * @param record the station's record
+	 * @param season whose spring ends the winter
+	 * @param daylight hours from sunrise to sunset on a date, 0 to 24
+	 * @param colderBy how much colder the place is than the station, °C
+	 * @param last last day that counts; the minimum of the day after it is needed. Days
+	 * after the winter don't count
+	 * @return empty when more than ten days, or more than five in a row, are missing
+	 */
+	public static Optional<ChillSums> until(DailyRecord record, Season season, ToDoubleFunction<LocalDate> daylight,
+			double colderBy, LocalDate last) {
+		LocalDate begin = begin(season);
+		LocalDate end = last.isBefore(end(season)) ? last : end(season);
 		LocalDate hoursBegin = begin.plusMonths(2);
 		Running running = new Running();
 		int missing = 0;
-		for (LocalDate date = begin; date.isBefore(end); date = date.plusDays(1)) {
+		for (LocalDate date = begin; !date.isAfter(end); date = date.plusDays(1)) {
 			long day = date.toEpochDay();
 			missing += Gaps.temperatureMissing(record, day) ? 1 : 0;
-			double[] hours = HourlyTemperature.of(day(record, day - 1), day(record, day), low(record, day + 1),
-					daylight.applyAsDouble(date));
+			double[] hours = HourlyTemperature.of(day(record, day - 1, colderBy), day(record, day, colderBy),
+					low(record, day + 1, colderBy), daylight.applyAsDouble(date));
 			if (missing > MISSING_ALLOWED || Double
 				.isNaN(hours[0] + hours[HourlyTemperature.HOURS / 2] + hours[HourlyTemperature.HOURS - 1])) {
 				return Optional.empty();
@@ -60,12 +93,13 @@ public record ChillSums(int hoursTo45, int hours32To45, double utah, double port
 				running.model.portions(), missing));
 	}
 
-	private static HourlyTemperature.Day day(DailyRecord record, long day) {
-		return new HourlyTemperature.Day(low(record, day), Gaps.bridged(record, Element.TMAX, day) / 10);
+	private static HourlyTemperature.Day day(DailyRecord record, long day, double colderBy) {
+		return new HourlyTemperature.Day(low(record, day, colderBy),
+				Gaps.bridged(record, Element.TMAX, day) / 10 - colderBy);
 	}
 
-	private static double low(DailyRecord record, long day) {
-		return Gaps.bridged(record, Element.TMIN, day) / 10;
+	private static double low(DailyRecord record, long day, double colderBy) {
+		return Gaps.bridged(record, Element.TMIN, day) / 10 - colderBy;
 	}
 
 	private static final class Running {

@@ -1,0 +1,158 @@
+package org.leafward.climate;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.leafward.climate.core.DailyRecord;
+import org.leafward.climate.core.Sample;
+import org.leafward.climate.core.SeasonPeriod;
+import org.leafward.climate.core.SeasonProjection;
+import org.leafward.climate.core.StationClimate;
+import org.leafward.climate.core.chill.ChillSums;
+import org.leafward.climate.core.season.ChillCourse;
+import org.leafward.climate.core.season.HeatCourse;
+import org.leafward.climate.core.season.Observed;
+import org.leafward.climate.core.season.SeasonExplanation;
+import org.leafward.climate.core.season.TemperatureCourse;
+import org.leafward.climate.core.water.NearStation;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.GeoPoint;
+import org.leafward.measure.Hemisphere;
+import org.leafward.measure.Season;
+import org.springframework.stereotype.Service;
+
+/**
+ * How far a season has come at a place: heat, chill and temperatures beside the normal
+ * ones, from the nearest station whose record covers ten seasons, moved to the height of
+ * the place.
+ */
+@Service
+public class SeasonSoFar {
+
+	/** The base that most published sums have. */
+	public static final TemperatureThreshold USUAL_BASE = new TemperatureThreshold(50, true);
+
+	/** Sums whose dates are told. */
+	public static final List<Integer> GOALS = List.of(100, 200, 500, 1000, 2000);
+
+	private static final int LATE_DAYS = 7;
+
+	private final LocalWeather weather;
+
+	private final Forecasts forecasts;
+
+	SeasonSoFar(LocalWeather weather, Forecasts forecasts) {
+		this.weather = weather;
+		this.forecasts = forecasts;
+	}
+
+	/**
+	 * The season of a place.
+	 * @param place the place with its height
+	 * @param season year of the season
+	 * @param today the day at the place
+	 * @return empty when no station within 150 km has a record of ten seasons
+	 * @throws BadInput when the season is outside 1700 to 2198
+	 */
+	public Optional<SeasonView> of(GeoPoint place, int season, LocalDate today) {
+		check(season);
+		return speaker(place).map((found) -> view(place, found, new Season(season, place.hemisphere()), today));
+	}
+
+	/**
+	 * The chill of the winter before a season.
+	 * @param place the place with its height
+	 * @param season year of the season
+	 * @return empty when no station within 150 km has a record of ten seasons
+	 * @throws BadInput when the season is outside 1700 to 2198
+	 */
+	public Optional<ChillSoFar> chill(GeoPoint place, int season) {
+		check(season);
+		return speaker(place).map((found) -> chill(place, found, new Season(season, place.hemisphere())));
+	}
+
+	/**
+	 * The season whose winter of chill is running on a day, or was the last to run.
+	 * @param day the day
+	 * @param hemisphere where
+	 * @return year of the season
+	 */
+	public static int winterOn(LocalDate day, Hemisphere hemisphere) {
+		int season = Season.containing(day, hemisphere).year();
+		Season next = new Season(season + 1, hemisphere);
+		return day.isBefore(ChillSums.begin(next)) ? season : season + 1;
+	}
+
+	private static void check(int season) {
+		if (season < DailyRecord.FIRST_YEAR || season >= DailyRecord.LAST_YEAR) {
+			throw new BadInput("season %d is outside %d to %d".formatted(season, DailyRecord.FIRST_YEAR,
+					DailyRecord.LAST_YEAR - 1), "season", "give the year of its spring, for example 2027");
+		}
+	}
+
+	/** A station that speaks for a place, with the seasons that are its normals. */
+	record Speaker(NearStation near, SeasonPeriod normals) {
+	}
+
+	Optional<Speaker> speaker(GeoPoint place) {
+		LocalDate first = LocalDate.of(DailyRecord.FIRST_YEAR, 1, 1);
+		LocalDate last = LocalDate.of(DailyRecord.LAST_YEAR, 12, 31);
+		return this.weather.near(place, first, last)
+			.stream()
+			.flatMap((near) -> near.climate()
+				.period(place.hemisphere())
+				.filter((period) -> period.seasons() >= Sample.FEWEST_SEASONS)
+				.filter((period) -> Observed.last(near.climate().record()).isPresent())
+				.map((period) -> new Speaker(near, period))
+				.stream())
+			.findFirst();
+	}
+
+	private static ChillSoFar chill(GeoPoint place, Speaker found, Season season) {
+		return ChillCourse.of(found.near().climate().record(), found.normals(), found.near().colderBy(), season,
+				place.latitude());
+	}
+
+	private SeasonView view(GeoPoint place, Speaker found, Season season, LocalDate today) {
+		StationClimate climate = found.near().climate();
+		double colderBy = found.near().colderBy();
+		StationForecast forecast = this.forecasts.of(climate.station().id()).orElse(null);
+		HeatSoFar heat = HeatCourse.of(climate.record(), found.normals(), colderBy, season, USUAL_BASE,
+				usable(forecast), GOALS);
+		LocalDate last = Observed.last(climate.record()).orElseThrow();
+		return new SeasonView(season.year(), climate.station(), colderBy, last,
+				recordEnd(climate.station(), last, TemperatureCourse.from(season), today), heat,
+				TemperatureCourse.of(climate.record(), found.normals(), colderBy, season), chill(place, found, season),
+				forecast, SeasonExplanation.of(found.near(), found.normals(), last, heat, forecast));
+	}
+
+	private static @Nullable String recordEnd(Station station, LocalDate last, LocalDate seasonBegins,
+			LocalDate today) {
+		boolean before = last.isBefore(seasonBegins);
+		if (!before && !last.isBefore(today.minusDays(LATE_DAYS))) {
+			return null;
+		}
+		return "The record of %s ends on %s; what follows is the normal course.".formatted(station.name(),
+				SeasonExplanation.day(last));
+	}
+
+	/** The days of a forecast that a sum can go on with: fresh, both temperatures. */
+	private static List<SeasonProjection.ForecastDay> usable(@Nullable StationForecast forecast) {
+		List<SeasonProjection.ForecastDay> days = new ArrayList<>();
+		if (forecast == null || forecast.stale()) {
+			return days;
+		}
+		LocalDate next = null;
+		for (ForecastDay day : forecast.days()) {
+			if (day.minimum() == null || day.maximum() == null || (next != null && !day.day().equals(next))) {
+				return days;
+			}
+			days.add(new SeasonProjection.ForecastDay(day.day(), day.minimum() / 10.0, day.maximum() / 10.0));
+			next = day.day().plusDays(1);
+		}
+		return days;
+	}
+
+}

@@ -1,0 +1,116 @@
+package org.leafward.pages;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
+import org.jsoup.parser.Parser;
+import org.junit.jupiter.api.Test;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static org.assertj.core.api.Assertions.within;
+
+/** Names of pictures and their text: WCAG 2.2, 1.1.1; lines where the figures are. */
+class WeatherPicturesTests {
+
+	@Test
+	void picturesAreNamedAndDescribed() {
+		for (String picture : List.of(Samples.degreeDays("h").svg(), Samples.water("w").svg(),
+				Samples.temperatures("t").svg())) {
+			Element svg = parse(picture);
+			assertThat(svg.attr("role")).isEqualTo("img");
+			assertThat(svg.attr("aria-labelledby").split(" ")).containsExactly(svg.selectFirst("svg > title").id(),
+					svg.selectFirst("svg > desc").id());
+			assertThat(svg.selectFirst("svg > desc").text()).contains("The table below has");
+			assertThat(svg.select("[style], script")).isEmpty();
+		}
+	}
+
+	@Test
+	void degreeDaysRiseAndAreLabelledOnTheCurve() {
+		Element svg = parse(Samples.degreeDays("h").svg());
+		List<Double> heights = heights(svg, "polyline.observed-line");
+		assertThat(heights).hasSize(80).isSortedAccordingTo((a, b) -> Double.compare(b, a));
+		assertThat(svg.select("polyline.projected-line, polyline.normal-line, polygon.normal-band")).hasSize(3);
+		assertThat(svg.select("g.latest text").text()).isEqualTo("320 by 19 May");
+		assertThat(svg.select("g.goal text").eachText()).contains("200 on 19 Apr", "500 on 19 Jun");
+		assertThat(svg.selectFirst("desc").text()).contains("320 degree-days have come by 19 May",
+				"half of past years had 240");
+		assertThat(svg.select(".today-label").text()).isEqualTo("Today 20 May");
+	}
+
+	@Test
+	void degreeDaysHaveATable() {
+		List<DegreeDayCurve.TableRow> rows = Samples.degreeDays("h").rows();
+		assertThat(rows).extracting(DegreeDayCurve.TableRow::day)
+			.startsWith(LocalDate.of(2026, 3, 31), LocalDate.of(2026, 4, 30), LocalDate.of(2026, 5, 19),
+					LocalDate.of(2026, 5, 31));
+		assertThat(rows.get(2).observed()).isEqualTo(320);
+		assertThat(rows.get(3).observed()).isNull();
+		assertThat(rows.get(3).projected()).isCloseTo(320 + 12 * 4, within(1e-9));
+	}
+
+	@Test
+	void pastYearsAloneAreDrawnAndNothingIsNot() {
+		DegreeDayCurve full = Samples.degreeDays("h");
+		Element svg = parse(
+				new DegreeDayCurve("p", "50 °F", full.today(), List.of(), full.normal(), List.of(), List.of()).svg());
+		assertThat(svg.select("polyline.observed-line, g.latest")).isEmpty();
+		assertThat(svg.selectFirst("desc").text()).contains("No day of this season has been observed yet.");
+		DegreeDayCurve none = new DegreeDayCurve("n", "50 °F", full.today(), List.of(), List.of(), List.of(),
+				List.of());
+		assertThat(none.drawable()).isFalse();
+		assertThatIllegalStateException().isThrownBy(none::svg);
+	}
+
+	@Test
+	void waterFallsBelowTheDashesInDrought() {
+		Element svg = parse(Samples.water("w").svg());
+		assertThat(svg.select("polyline.water-line, polyline.stress-line, polygon.water-left")).hasSize(3);
+		List<Double> water = heights(svg, "polyline.water-line");
+		List<Double> stress = heights(svg, "polyline.stress-line");
+		assertThat(water.get(0)).isLessThan(stress.get(0));
+		assertThat(water.get(38)).isGreaterThan(stress.get(38));
+		// One bar for each wet day, one for the watering.
+		assertThat(svg.selectFirst("path.rain-bar").attr("d").split("M")).hasSize(1 + 1);
+		assertThat(svg.selectFirst("path.watering-bar").attr("d").split("M")).hasSize(1 + 1);
+		assertThat(svg.text()).contains("watered 30 mm", "plants feel drought", "full: 70 mm");
+		assertThat(Samples.water("w").rows()).hasSize(6).first().satisfies((week) -> {
+			assertThat(week.rain()).isEqualTo(12);
+			assertThat(week.stressedDays()).isZero();
+		});
+	}
+
+	@Test
+	void temperaturesStandOverTheUsualRange() {
+		Element svg = parse(Samples.temperatures("t").svg());
+		assertThat(svg.select("polygon.normal-band")).hasSize(1);
+		assertThat(svg.select("polyline.usual-edge")).hasSize(2);
+		// A day without a temperature leaves a hole.
+		assertThat(svg.selectFirst("path.observed-range").attr("d").split("M")).hasSize(1 + 98);
+		assertThat(svg.select(".freeze-label").text()).isEqualTo("freezing, 0 °C (32 °F)");
+		assertThat(svg.select("line.freeze-line")).hasSize(1);
+		assertThat(svg.selectFirst("desc").text()).contains("The coldest day so far was 10 Jan with −21 °C (−6 °F).");
+		assertThat(Samples.temperatures("t").rows()).hasSize(12).satisfies((rows) -> {
+			assertThat(rows.get(0).lowest()).isEqualTo(-21);
+			assertThat(rows.get(11).low()).isNull();
+			assertThat(rows.get(11).usualLow()).isNotNull();
+		});
+	}
+
+	private static List<Double> heights(Element svg, String selector) {
+		List<Double> heights = new ArrayList<>();
+		for (String point : svg.selectFirst(selector).attr("points").split(" ")) {
+			heights.add(Double.parseDouble(point.split(",")[1]));
+		}
+		return heights;
+	}
+
+	private static Element parse(String svg) {
+		return Jsoup.parse(svg, "", Parser.xmlParser()).selectFirst("svg");
+	}
+
+}

@@ -1,0 +1,138 @@
+package org.leafward.register.web;
+
+import java.util.List;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.leafward.register.Register;
+import org.leafward.register.Site;
+import org.leafward.support.TestDatabase;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.mock.web.MockHttpServletResponse;
+import org.springframework.mock.web.MockHttpSession;
+import org.springframework.test.context.ActiveProfiles;
+import org.springframework.test.context.ContextConfiguration;
+import org.springframework.test.web.servlet.MockMvc;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+
+/** The weather of a site over HTTP, with the invented region behind it. */
+@SpringBootTest(properties = { "leafward.operator-token=" + SiteWeatherTests.TOKEN, "leafward.base-url=" })
+@ActiveProfiles("demo")
+@AutoConfigureMockMvc
+@ContextConfiguration(initializers = TestDatabase.class)
+class SiteWeatherTests {
+
+	static final String TOKEN = "a-token-for-weather-0123456789";
+
+	@Autowired
+	private MockMvc web;
+
+	@Autowired
+	private Register register;
+
+	@Test
+	void aSeasonComesWithHeatChillAndLabels() throws Exception {
+		JsonNode season = JsonMapper.shared().readTree(api(200, "/season"));
+		assertThat(season.get("station").asString()).startsWith("ZZKB");
+		assertThat(season.at("/heat/normal")).hasSize(306);
+		assertThat(season.at("/heat/goals")).hasSize(5);
+		assertThat(season.at("/chill/normalWhole/portions").asDouble()).isPositive();
+		assertThat(season.at("/labels/zone").asString()).matches("\\d+[ab]");
+		assertThat(season.at("/labels/light")).hasSize(12);
+		assertThat(season.at("/explanation/steps")).isNotEmpty();
+	}
+
+	@Test
+	void waterComesDayByDay() throws Exception {
+		JsonNode water = JsonMapper.shared().readTree(api(200, "/water?from=2025-06-01&to=2025-06-30"));
+		assertThat(water.get("days")).hasSize(30);
+		JsonNode deep = JsonMapper.shared()
+			.readTree(api(200, "/water?from=2025-06-01&to=2025-06-30&rootDepthMetres=0.9&plantFactor=0.8"));
+		assertThat(deep.get("availableMillimetres").asDouble())
+			.isEqualTo(2 * water.get("availableMillimetres").asDouble());
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "/season?season=1500, season 1500 is outside", "/season?season=spring, not a whole number",
+			"/water?from=2025-06-01, to is missing", "/water?from=2025-06-02&to=2025-06-01, is no period",
+			"/water?from=2020-06-01&to=2025-06-01, more than 1096",
+			"/water?from=2025-06-01&to=2025-06-02&rootDepthMetres=9, rootDepthMetres 9.0 is outside",
+			"/water?from=2025-06-01&to=2025-06-02&plantFactor=much, is not a number" })
+	void whatCantBeAnsweredIsRefused(String address, String words) throws Exception {
+		assertThat(api(400, address)).contains(words).contains("\"mend\":");
+	}
+
+	@Test
+	void thereIsNoWeatherOfASiteThatIsNotThere() throws Exception {
+		for (String what : List.of("season", "water?from=2025-06-01&to=2025-06-02")) {
+			assertThat(this.web
+				.perform(get("/api/v1/sites/00000000-0000-4000-8000-000000000000/" + what).header("Authorization",
+						"Bearer " + TOKEN))
+				.andReturn()
+				.getResponse()
+				.getStatus()).isEqualTo(404);
+		}
+	}
+
+	@Test
+	void thePageSaysWhatMattersFirstAndDrawsThree() throws Exception {
+		Site site = site();
+		Document page = Jsoup.parse(page(200, site, site.owner().value().toString(), ""));
+		assertThat(page.selectFirst(".lead").text()).matches(".*(degree-days so far|Heat is counted from).*");
+		assertThat(page.select("svg.picture")).hasSize(3);
+		assertThat(page.select("details table")).hasSize(4);
+		assertThat(page.text()).contains("The forecast for", "is invented", "half zone", "estimates");
+		Document wrong = Jsoup
+			.parse(page(400, site, site.owner().value().toString(), "?rootDepthMetres=9&plantFactor=0.5"));
+		assertThat(wrong.select("svg.water-balance")).isEmpty();
+		assertThat(wrong.getElementById("rootDepthMetres").attr("aria-invalid")).isEqualTo("true");
+	}
+
+	@Test
+	void othersDontSeeThePage() throws Exception {
+		Site site = site();
+		String other = this.register.sites(0, 50)
+			.stream()
+			.map((one) -> one.owner().value().toString())
+			.filter((owner) -> !owner.equals(site.owner().value().toString()))
+			.findFirst()
+			.orElseThrow();
+		assertThat(page(404, site, other, "")).doesNotContain(site.name());
+	}
+
+	private Site site() {
+		return this.register.sites(0, 1).get(0);
+	}
+
+	private String page(int status, Site site, String person, String query) throws Exception {
+		MockHttpSession session = new MockHttpSession();
+		this.web.perform(post("/people/" + person).with(csrf()).session(session));
+		MockHttpServletResponse response = this.web
+			.perform(get("/sites/" + site.id() + "/weather" + query).session(session))
+			.andReturn()
+			.getResponse();
+		assertThat(response.getStatus()).isEqualTo(status);
+		return response.getContentAsString();
+	}
+
+	private String api(int status, String address) throws Exception {
+		MockHttpServletResponse response = this.web
+			.perform(get("/api/v1/sites/" + site().id() + address).header("Authorization", "Bearer " + TOKEN))
+			.andReturn()
+			.getResponse();
+		assertThat(response.getContentAsString()).isNotEmpty();
+		assertThat(response.getStatus()).as(response.getContentAsString()).isEqualTo(status);
+		return response.getContentAsString();
+	}
+
+}
