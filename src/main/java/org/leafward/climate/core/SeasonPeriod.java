@@ -45,7 +45,8 @@ public record SeasonPeriod(int from, int to) {
 
 	/**
 	 * The seasons of a period whose two windows lie wholly between the first and the last
-	 * minimum of the record.
+	 * minimum of the record. Of the fixed normals period, a last season counts too when
+	 * the record reaches its midwinter, by which most first freezes have come.
 	 * @param normals which seasons are asked for
 	 * @param record the station's record
 	 * @param hemisphere whose seasons
@@ -55,9 +56,15 @@ public record SeasonPeriod(int from, int to) {
 		return covered(record, hemisphere).flatMap((covered) -> switch (normals) {
 			case LATEST_30 -> covered.latest(NORMAL);
 			case LATEST_15 -> covered.latest(RECENT);
-			case NORMALS_1991_2020 -> covered.within(NORMALS_FROM, NORMALS_TO);
+			case NORMALS_1991_2020 -> covered.toMidwinter(record, hemisphere).within(NORMALS_FROM, NORMALS_TO);
 			case ALL -> Optional.of(covered);
 		});
+	}
+
+	private SeasonPeriod toMidwinter(DailyRecord record, Hemisphere hemisphere) {
+		LocalDate midwinter = new Season(this.to + 1, hemisphere).midsummer().plusMonths(5);
+		return record.lastDay(Element.TMIN).filter((last) -> !last.isBefore(midwinter)).isPresent()
+				? new SeasonPeriod(this.from, this.to + 1) : this;
 	}
 
 	private Optional<SeasonPeriod> latest(int seasons) {
