@@ -119,7 +119,7 @@ public class Replanning {
 		Hemisphere hemisphere = site.point().hemisphere();
 		Season current = Season.containing(today, hemisphere);
 		List<Season> seasons = List.of(current.previous(), current, current.next());
-		PlaceMarkers markers = this.climate.markersAt(site.point());
+		PlaceMarkers markers = this.climate.markersAt(site.place());
 		Planner planner = new Planner(this.packs.all());
 		List<PlannedTask> planned = new ArrayList<>();
 		List<Gap> gaps = new ArrayList<>();

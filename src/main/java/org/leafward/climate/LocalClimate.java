@@ -14,6 +14,7 @@ import org.leafward.climate.core.FreezeTable;
 import org.leafward.climate.core.Neighbour;
 import org.leafward.climate.core.SeasonPeriod;
 import org.leafward.climate.core.StationClimate;
+import org.leafward.climate.core.place.PlaceFreezes;
 import org.leafward.climate.store.ObservationTable;
 import org.leafward.climate.store.StationTable;
 import org.leafward.climate.store.StoredStation;
@@ -54,18 +55,53 @@ public class LocalClimate {
 	}
 
 	/**
-	 * The season markers of a place, from up to three stations within 150 km.
+	 * The season markers of open, level ground, from up to three stations within 150 km.
 	 * @param point the place with its height
 	 * @return markers of the records as they are now; safe for use by threads
 	 */
 	public PlaceMarkers markersAt(GeoPoint point) {
-		Map<StationId, StoredStation> near = this.stations.storedNear(point, STATION_RADIUS_KILOMETRES)
+		return markersAt(Place.of(point));
+	}
+
+	/**
+	 * The season markers of a place. Its microclimate counts in freezes and nights; soil,
+	 * ground, days and sums of heat follow the height alone.
+	 * @param place the place
+	 * @return as {@link #markersAt(GeoPoint)}, over the latest 30 seasons
+	 */
+	public PlaceMarkers markersAt(Place place) {
+		return markersAt(place, NormalsPeriod.LATEST_30);
+	}
+
+	/**
+	 * The season markers of a place over a period.
+	 * @param place the place
+	 * @param period which seasons
+	 * @return as {@link #markersAt(Place)}
+	 */
+	public PlaceMarkers markersAt(Place place, NormalsPeriod period) {
+		Near near = near(place.point());
+		return new BlendedPlace(place.point().hemisphere(),
+				Neighbour.choose(place, period, near.stations(), near::open, Neighbour.MOST));
+	}
+
+	/**
+	 * The freezes of a place, with stations, spread, error and periods compared.
+	 * @param place the place
+	 * @param threshold what counts as a freeze
+	 * @param period which seasons
+	 * @return the climatology; curves without points say why
+	 */
+	public FreezeClimatology freezeClimatology(Place place, TemperatureThreshold threshold, NormalsPeriod period) {
+		Near near = near(place.point());
+		return PlaceFreezes.of(place, threshold, period, near.stations(), near::open);
+	}
+
+	private Near near(GeoPoint point) {
+		return new Near(this.stations.storedNear(point, STATION_RADIUS_KILOMETRES)
 			.stream()
 			.filter((stored) -> stored.recordVersion() > 0)
-			.collect(Collectors.toMap((stored) -> stored.station().id(), (stored) -> stored));
-		List<Station> candidates = near.values().stream().map(StoredStation::station).toList();
-		return new BlendedPlace(point.hemisphere(), Neighbour.choose(point, candidates,
-				(station) -> Optional.ofNullable(near.get(station.id())).map(this::climate)));
+			.collect(Collectors.toMap((stored) -> stored.station().id(), (stored) -> stored)));
 	}
 
 	/**
@@ -117,6 +153,25 @@ public class LocalClimate {
 				.ifPresent((entry) -> this.held.remove(entry.getKey(), entry.getValue()));
 		}
 		return climate;
+	}
+
+	/** The stations around a point that have a record. */
+	private final class Near {
+
+		private final Map<StationId, StoredStation> stored;
+
+		Near(Map<StationId, StoredStation> stored) {
+			this.stored = stored;
+		}
+
+		List<Station> stations() {
+			return this.stored.values().stream().map(StoredStation::station).toList();
+		}
+
+		Optional<StationClimate> open(Station station) {
+			return Optional.ofNullable(this.stored.get(station.id())).map(LocalClimate.this::climate);
+		}
+
 	}
 
 	private record Held(StoredStation stored, StationClimate climate, long lastUse) {

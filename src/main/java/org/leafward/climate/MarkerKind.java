@@ -75,6 +75,18 @@ public enum MarkerKind {
 	}
 
 	/**
+	 * Whether the event hangs on daily minima alone, so that the microclimate of a place
+	 * counts.
+	 * @return true for freezes and nights; false for soil, ground, days and heat
+	 */
+	public boolean atNight() {
+		return switch (this) {
+			case LAST_SPRING_FREEZE, FIRST_FALL_FREEZE, NIGHTS_WARM_TO, NIGHTS_COOL_TO -> true;
+			case GROUND_FREEZE, GROUND_THAW, DEGREE_DAYS, SOIL_WARMS_TO, SOIL_COOLS_TO, DAYS_COOL_TO -> false;
+		};
+	}
+
+	/**
 	 * Whether the event belongs to the spring side of the season, where warmth comes late
 	 * in a bad year.
 	 * @return true for spring, false for fall

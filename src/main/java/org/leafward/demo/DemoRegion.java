@@ -3,6 +3,7 @@ package org.leafward.demo;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import org.leafward.climate.Microclimate;
 import org.leafward.climate.Station;
 import org.leafward.climate.StationId;
 import org.leafward.measure.GeoPoint;
@@ -96,7 +97,7 @@ final class DemoRegion {
 	private static DemoSite farrowHouse(LocalDate setOut) {
 		return new DemoSite(
 				site("Farrow house", "Alder County", 42.08, -91.58, 231, SoilTexture.SILT_LOAM, Sun.PART_SHADE,
-						Wind.AVERAGE),
+						Wind.AVERAGE, new Microclimate(Microclimate.Lie.HOLLOW, false, false, null)),
 				List.of(ground("buxus-sempervirens", "hedge by the gate", 14, "2014-04-26"),
 						ground("rhododendron-catawbiense", "porch rhododendrons", 3, "2018-05-12"),
 						ground("taxus-x-media", "yew under the window", 2, "2009-09-20"),
@@ -160,7 +161,7 @@ final class DemoRegion {
 	private static DemoSite harborPromenade() {
 		return new DemoSite(
 				site("Quill Harbor promenade", "Sable County", 42.12, -90.98, 184, SoilTexture.SAND, Sun.FULL_SUN,
-						Wind.EXPOSED),
+						Wind.EXPOSED, new Microclimate(Microclimate.Lie.FLAT, false, true, null)),
 				List.of(besideTheRoad("juniperus-chinensis", "junipers along the road", 18, "2015-05-09"),
 						besideTheRoad("acer-platanoides", "street maples", 11, "1994-04-18"),
 						besideTheRoad("gleditsia-triacanthos-f-inermis", "honeylocusts", 8, "2008-04-26"),
@@ -191,7 +192,13 @@ final class DemoRegion {
 
 	private static NewSite site(String name, String county, double latitude, double longitude, double elevation,
 			SoilTexture soil, Sun sun, Wind wind) {
-		return new NewSite(name, county, new GeoPoint(latitude, longitude, elevation), ZONE, soil, sun, wind);
+		return site(name, county, latitude, longitude, elevation, soil, sun, wind, Microclimate.NONE);
+	}
+
+	private static NewSite site(String name, String county, double latitude, double longitude, double elevation,
+			SoilTexture soil, Sun sun, Wind wind, Microclimate microclimate) {
+		return new NewSite(name, county, new GeoPoint(latitude, longitude, elevation), ZONE, soil, sun, wind,
+				microclimate);
 	}
 
 }

@@ -1,6 +1,7 @@
 package org.leafward.register;
 
 import java.time.ZoneId;
+import org.leafward.climate.Microclimate;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.GeoPoint;
 
@@ -14,8 +15,24 @@ import org.leafward.measure.GeoPoint;
  * @param soil soil texture
  * @param sun light through the day
  * @param wind exposure to wind
+ * @param microclimate what its nights are like
  */
-public record NewSite(String name, String county, GeoPoint point, ZoneId zone, SoilTexture soil, Sun sun, Wind wind) {
+public record NewSite(String name, String county, GeoPoint point, ZoneId zone, SoilTexture soil, Sun sun, Wind wind,
+		Microclimate microclimate) {
+
+	/**
+	 * A site on open, level ground.
+	 * @param name what its people call it, 1 to 100 characters
+	 * @param county county or district, at most 100 characters, may be empty
+	 * @param point coordinates and height
+	 * @param zone time zone of the site
+	 * @param soil soil texture
+	 * @param sun light through the day
+	 * @param wind exposure to wind
+	 */
+	public NewSite(String name, String county, GeoPoint point, ZoneId zone, SoilTexture soil, Sun sun, Wind wind) {
+		this(name, county, point, zone, soil, sun, wind, Microclimate.NONE);
+	}
 
 	public NewSite {
 		name = Words.line("name", name, 1, 100);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.leafward.accounts.People;
 import org.leafward.accounts.PersonId;
+import org.leafward.climate.Place;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.GeoPoint;
 import org.leafward.measure.NotThere;
@@ -81,6 +82,27 @@ public class Register {
 		Site saved = this.sites.save(new SiteEntity(UUID.randomUUID(), owner, site, this.clock.instant())).toSite();
 		this.events.publishEvent(new SiteRegistered(saved.id().value(), owner.value()));
 		return saved;
+	}
+
+	/**
+	 * Changes where a site is and what its nights are like; its tasks are derived again.
+	 * Nothing happens when it is so already.
+	 * @param site the site
+	 * @param place the new place
+	 * @return the site as it is now
+	 * @throws NotThere when there is no such site
+	 */
+	public Site changePlace(SiteId site, Place place) {
+		return this.turns.change(() -> {
+			SiteEntity row = this.sites.findById(site.value())
+				.orElseThrow(() -> new NotThere("There is no site " + site));
+			if (!row.toSite().place().equals(place)) {
+				row.put(place);
+				this.sites.save(row);
+				this.events.publishEvent(new SitePlaceChanged(site.value()));
+			}
+			return row.toSite();
+		});
 	}
 
 	/**

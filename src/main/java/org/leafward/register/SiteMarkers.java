@@ -47,7 +47,7 @@ public class SiteMarkers {
 	 * @return one line for each
 	 */
 	public List<Line> of(Site site, int season) {
-		PlaceMarkers markers = this.climate.markersAt(site.point());
+		PlaceMarkers markers = this.climate.markersAt(site.place());
 		List<Line> lines = new ArrayList<>();
 		for (MarkerKey key : USUAL) {
 			Optional<SeasonMarker> marker = markers.on(key, season);

@@ -8,6 +8,7 @@ import org.leafward.measure.GeoPoint;
 import org.leafward.register.PlantingsChanged;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
+import org.leafward.register.SitePlaceChanged;
 import org.leafward.register.SiteRegistered;
 import org.springframework.scheduling.annotation.Async;
 import org.springframework.stereotype.Component;
@@ -29,13 +30,18 @@ class ReplanListeners {
 	}
 
 	/*
-	 * The first two run in the caller's thread right after its commit, so that somebody
+	 * The first three run in the caller's thread right after its commit, so that somebody
 	 * who adds a planting and then looks at the calendar sees it there. When they fail,
 	 * the publication stays and is taken up again.
 	 */
 
 	@TransactionalEventListener(id = "care.site-registered")
 	void on(SiteRegistered event) {
+		this.replanning.derive(new SiteId(event.site()));
+	}
+
+	@TransactionalEventListener(id = "care.site-place-changed")
+	void on(SitePlaceChanged event) {
 		this.replanning.derive(new SiteId(event.site()));
 	}
 

@@ -25,7 +25,8 @@ record Blend(List<Part> parts, List<Silent> silent) {
 		List<Silent> silent = new ArrayList<>();
 		int below = key.kind().spring() ? 100 - key.probability() : key.probability();
 		for (Neighbour neighbour : neighbours) {
-			Sample sample = neighbour.climate().sample(key, neighbour.colderBy(), hemisphere, neighbour.period());
+			Sample sample = neighbour.climate()
+				.sample(key, neighbour.colderBy(key.kind()), hemisphere, neighbour.period());
 			sample.undefined()
 				.ifPresentOrElse((reason) -> silent.add(new Silent(neighbour, sample, reason)),
 						() -> parts.add(new Part(neighbour, sample, neighbour.weight(), sample.quantile(below),

@@ -18,8 +18,8 @@ final class BlendExplanation {
 
 	static Explanation of(MarkerKey key, int season, Blend blend, LocalDate date) {
 		List<Explanation> stations = new ArrayList<>();
-		blend.parts().forEach((part) -> stations.add(station(part, season)));
-		blend.silent().forEach((silent) -> stations.add(station(silent)));
+		blend.parts().forEach((part) -> stations.add(station(key, part, season)));
+		blend.silent().forEach((silent) -> stations.add(station(key, silent)));
 		Explanation mean = new Explanation(
 				(blend.parts().size() == 1) ? "Taken from one station" : "Weighted mean of the stations' dates",
 				DayWords.of(date),
@@ -63,15 +63,16 @@ final class BlendExplanation {
 		return DayWords.of(SeasonDay.toDate(day, season));
 	}
 
-	private static Explanation station(Blend.Part part, int season) {
+	private static Explanation station(MarkerKey key, Blend.Part part, int season) {
 		return new Explanation(name(part.neighbour()), day(part.day(), season), record(part.neighbour()), null,
 				List.of(Explanation.of("Its share in the mean", number(part.weight() * 100) + " %"),
-						carried(part.neighbour()), seasons(part.neighbour(), part.sample())));
+						CarriedExplanation.of(key.kind(), part.neighbour()), seasons(part.neighbour(), part.sample())));
 	}
 
-	private static Explanation station(Blend.Silent silent) {
+	private static Explanation station(MarkerKey key, Blend.Silent silent) {
 		return new Explanation(name(silent.neighbour()), "no date: " + silent.reason(), record(silent.neighbour()),
-				null, List.of(carried(silent.neighbour()), seasons(silent.neighbour(), silent.sample())));
+				null, List.of(CarriedExplanation.of(key.kind(), silent.neighbour()),
+						seasons(silent.neighbour(), silent.sample())));
 	}
 
 	static String name(Neighbour neighbour) {
@@ -85,20 +86,10 @@ final class BlendExplanation {
 			.formatted(station.id().value());
 	}
 
-	private static Explanation carried(Neighbour neighbour) {
-		double higher = neighbour.higherBy();
-		double colder = neighbour.colderBy();
-		return new Explanation("Its temperatures carried to the site",
-				String.format(Locale.ROOT, "%.2f °C %s", Math.abs(colder), (colder >= 0) ? "colder" : "warmer"),
-				"The site lies %.0f m %s, and air cools by 6.5 °C for each 1000 m of height. A hollow can be colder on clear nights; that is not in it."
-					.formatted(Math.abs(higher), (higher >= 0) ? "higher" : "lower"),
-				"Lapse rate of the ICAO Standard Atmosphere (Doc 7488)", List.of());
-	}
-
 	private static Explanation seasons(Neighbour neighbour, Sample sample) {
 		return new Explanation("Seasons used",
 				"%d, from %d to %d".formatted(sample.used(), neighbour.period().from(), neighbour.period().to()),
-				"The latest seasons that the record covers, at most 30.%s%s".formatted(
+				"Of %s, those that the record covers.%s%s".formatted(neighbour.normals().words(),
 						(sample.without() > 0) ? " In %d more it did not come.".formatted(sample.without()) : "",
 						(sample.leftOut() > 0)
 								? " Left out: %d, for more than 10 missing days before it came."

@@ -44,7 +44,13 @@ public final class FreezeTable {
 				curve(lengths(springs, falls), false, false), rows);
 	}
 
-	private static Sample lengths(List<SeasonOutcome> springs, List<SeasonOutcome> falls) {
+	/**
+	 * The frost-free lengths of seasons.
+	 * @param springs outcome of each spring
+	 * @param falls outcome of each fall of the same seasons
+	 * @return the sample, in days
+	 */
+	public static Sample lengths(List<SeasonOutcome> springs, List<SeasonOutcome> falls) {
 		List<Integer> days = new ArrayList<>();
 		int leftOut = 0;
 		for (int at = 0; at < springs.size(); at++) {
@@ -67,7 +73,14 @@ public final class FreezeTable {
 		return new FreezeDates.Curve(sample.used(), sample.without(), sample.leftOut(), undefined, points);
 	}
 
-	private static FreezeDates.Point point(int percent, double value, boolean date) {
+	/**
+	 * A point of a curve.
+	 * @param percent probability
+	 * @param value day number, or days
+	 * @param date whether it is a day number
+	 * @return the point
+	 */
+	public static FreezeDates.Point point(int percent, double value, boolean date) {
 		return new FreezeDates.Point(percent, value, date ? MonthDay.from(SeasonDay.toDate(value, SOME_YEAR)) : null);
 	}
 

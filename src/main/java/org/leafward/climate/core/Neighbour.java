@@ -5,6 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.leafward.climate.MarkerKind;
+import org.leafward.climate.Microclimate;
+import org.leafward.climate.NormalsPeriod;
+import org.leafward.climate.Place;
 import org.leafward.climate.Station;
 import org.leafward.measure.GeoPoint;
 
@@ -12,14 +16,16 @@ import org.leafward.measure.GeoPoint;
  * A station that speaks for a site.
  *
  * @param climate the station
- * @param period the seasons that are used
+ * @param normals the seasons that were asked for
+ * @param period the seasons of them that are used
+ * @param microclimate what the nights at the site are like
  * @param distance km
  * @param higherBy how much higher the site lies than the station, m
  * @param colderBy how much colder it is there for that, °C
  * @param weight inverse square of the effective distance, km⁻²
  */
-public record Neighbour(StationClimate climate, SeasonPeriod period, double distance, double higherBy, double colderBy,
-		double weight) {
+public record Neighbour(StationClimate climate, NormalsPeriod normals, SeasonPeriod period, Microclimate microclimate,
+		double distance, double higherBy, double colderBy, double weight) {
 
 	/** Farthest station that is asked, km. */
 	public static final double FARTHEST = 150;
@@ -45,6 +51,22 @@ public record Neighbour(StationClimate climate, SeasonPeriod period, double dist
 	 */
 	public static List<Neighbour> choose(GeoPoint site, List<Station> stations,
 			Function<Station, Optional<StationClimate>> open) {
+		return choose(Place.of(site), NormalsPeriod.LATEST_30, stations, open, MOST);
+	}
+
+	/**
+	 * Chooses the nearest stations by effective distance, which counts height too.
+	 * @param place the site and what its nights are like
+	 * @param normals which seasons are used
+	 * @param stations all that are known
+	 * @param open gets a station's record; asked for as few as possible
+	 * @param most stations wanted, 1 to 12
+	 * @return up to that many within 150 km whose record covers ten of the seasons,
+	 * nearest first
+	 */
+	public static List<Neighbour> choose(Place place, NormalsPeriod normals, List<Station> stations,
+			Function<Station, Optional<StationClimate>> open, int most) {
+		GeoPoint site = place.point();
 		List<Station> near = stations.stream()
 			.filter((station) -> site.distanceKilometres(station.point()) <= FARTHEST)
 			.sorted(Comparator.comparingDouble((Station station) -> effectiveDistance(site, station.point()))
@@ -53,20 +75,31 @@ public record Neighbour(StationClimate climate, SeasonPeriod period, double dist
 			.toList();
 		List<Neighbour> chosen = new ArrayList<>();
 		for (Station station : near) {
-			if (chosen.size() < MOST) {
-				open.apply(station).flatMap((climate) -> of(site, climate)).ifPresent(chosen::add);
+			if (chosen.size() < most) {
+				open.apply(station).flatMap((climate) -> of(place, normals, climate)).ifPresent(chosen::add);
 			}
 		}
 		return List.copyOf(chosen);
 	}
 
-	private static Optional<Neighbour> of(GeoPoint site, StationClimate climate) {
+	private static Optional<Neighbour> of(Place place, NormalsPeriod normals, StationClimate climate) {
+		GeoPoint site = place.point();
 		GeoPoint point = climate.station().point();
-		return climate.period(site.hemisphere())
+		return climate.period(normals, site.hemisphere())
 			.filter((period) -> period.seasons() >= Sample.FEWEST_SEASONS)
-			.map((period) -> new Neighbour(climate, period, site.distanceKilometres(point),
-					site.elevationMetres() - point.elevationMetres(), LapseRate.colderBy(site, point),
-					1 / Math.pow(effectiveDistance(site, point), 2)));
+			.map((period) -> new Neighbour(climate, normals, period, place.microclimate(),
+					site.distanceKilometres(point), site.elevationMetres() - point.elevationMetres(),
+					LapseRate.colderBy(site, point), 1 / Math.pow(effectiveDistance(site, point), 2)));
+	}
+
+	/**
+	 * How much colder the site is than the station in what an event hangs on: the
+	 * microclimate counts for night minima, the height for everything.
+	 * @param kind which event
+	 * @return °C, negative when the site is warmer
+	 */
+	public double colderBy(MarkerKind kind) {
+		return kind.atNight() ? this.colderBy - this.microclimate.minimumOffset() : this.colderBy;
 	}
 
 	/**

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.climate.HeatGoal;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.MarkerKind;
+import org.leafward.climate.NormalsPeriod;
 import org.leafward.climate.Station;
 import org.leafward.climate.TemperatureThreshold;
 import org.leafward.climate.core.heat.HeatMeasure;
@@ -52,6 +53,17 @@ public final class StationClimate {
 	 */
 	public Optional<SeasonPeriod> period(Hemisphere hemisphere) {
 		return SeasonPeriod.latest(this.record, hemisphere);
+	}
+
+	/**
+	 * The seasons of this station in a period.
+	 * @param normals which seasons are asked for
+	 * @param hemisphere whose seasons
+	 * @return see {@link SeasonPeriod#of}
+	 */
+	public Optional<SeasonPeriod> period(NormalsPeriod normals, Hemisphere hemisphere) {
+		return (normals == NormalsPeriod.LATEST_30) ? period(hemisphere)
+				: SeasonPeriod.of(normals, this.record, hemisphere);
 	}
 
 	/**

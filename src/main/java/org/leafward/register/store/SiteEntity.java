@@ -9,7 +9,10 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
+import org.leafward.climate.Microclimate;
+import org.leafward.climate.Place;
 import org.leafward.measure.GeoPoint;
 import org.leafward.register.NewSite;
 import org.leafward.register.Site;
@@ -60,6 +63,19 @@ public class SiteEntity implements Persistable<UUID> {
 	@Enumerated(EnumType.STRING)
 	private Wind wind;
 
+	@Column
+	@Enumerated(EnumType.STRING)
+	private Microclimate.Lie lie;
+
+	@Column(name = "near_wall")
+	private boolean nearWall;
+
+	@Column(name = "in_town")
+	private boolean inTown;
+
+	@Column(name = "measured_offset_celsius")
+	private @Nullable Double measuredOffsetCelsius;
+
 	@Column(name = "created_at")
 	private Instant createdAt;
 
@@ -81,15 +97,27 @@ public class SiteEntity implements Persistable<UUID> {
 		this.owner = owner.value();
 		this.name = site.name();
 		this.county = site.county();
-		this.latitude = site.point().latitude();
-		this.longitude = site.point().longitude();
-		this.elevationMetres = site.point().elevationMetres();
 		this.zone = site.zone().getId();
 		this.soil = site.soil();
 		this.sun = site.sun();
 		this.wind = site.wind();
 		this.createdAt = createdAt;
 		this.fresh = true;
+		put(new Place(site.point(), site.microclimate()));
+	}
+
+	/**
+	 * Changes position, height and microclimate.
+	 * @param place the new ones
+	 */
+	public final void put(Place place) {
+		this.latitude = place.point().latitude();
+		this.longitude = place.point().longitude();
+		this.elevationMetres = place.point().elevationMetres();
+		this.lie = place.microclimate().lie();
+		this.nearWall = place.microclimate().nearWall();
+		this.inTown = place.microclimate().inTown();
+		this.measuredOffsetCelsius = place.microclimate().measuredOffsetCelsius();
 	}
 
 	/**
@@ -99,7 +127,8 @@ public class SiteEntity implements Persistable<UUID> {
 	public Site toSite() {
 		return new Site(new SiteId(this.id), new PersonId(this.owner), this.name, this.county,
 				new GeoPoint(this.latitude, this.longitude, this.elevationMetres), ZoneId.of(this.zone), this.soil,
-				this.sun, this.wind);
+				this.sun, this.wind,
+				new Microclimate(this.lie, this.nearWall, this.inTown, this.measuredOffsetCelsius));
 	}
 
 	@Override

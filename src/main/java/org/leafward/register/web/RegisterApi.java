@@ -10,10 +10,12 @@ import org.leafward.measure.BadInput;
 import org.leafward.measure.Given;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
+import org.leafward.register.Site;
 import org.leafward.register.SiteId;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PatchMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
@@ -62,6 +64,14 @@ class RegisterApi {
 	@GetMapping("/sites/{id}")
 	SiteAnswer site(@PathVariable UUID id) {
 		return SiteAnswer.of(this.register.require(new SiteId(id)));
+	}
+
+	@Operation(summary = "Change where a site is and what its nights are like; what is left out stays, and its tasks "
+			+ "are planned again when this answers")
+	@PatchMapping("/sites/{id}")
+	SiteAnswer changePlace(@PathVariable UUID id, @RequestBody PlaceRequest request) {
+		Site site = this.register.require(new SiteId(id));
+		return SiteAnswer.of(this.register.changePlace(site.id(), request.over(site).toPlace()));
 	}
 
 	@Operation(summary = "Add a planting; its tasks are planned when this answers")

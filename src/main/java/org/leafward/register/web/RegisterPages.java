@@ -99,8 +99,8 @@ class RegisterPages {
 
 	@GetMapping("/sites/new")
 	String siteForm(Model model) {
-		return siteForm(new SiteRequest(null, null, null, null, null, null, null, "loam", "full-sun", "average"),
-				Map.of(), model);
+		return siteForm(new SiteRequest(null, null, null, null, null, null, null, "loam", "full-sun", "average", "flat",
+				null, null, null), Map.of(), model);
 	}
 
 	@PostMapping("/sites/new")
@@ -138,6 +138,7 @@ class RegisterPages {
 		model.addAttribute("soils", choices(SoilTexture.values(), SoilTexture::words));
 		model.addAttribute("suns", choices(Sun.values(), Sun::words));
 		model.addAttribute("winds", choices(Wind.values(), Wind::words));
+		model.addAttribute("lies", PlacePages.lies());
 		return "register/site-form";
 	}
 

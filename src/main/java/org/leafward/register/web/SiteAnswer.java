@@ -2,6 +2,7 @@ package org.leafward.register.web;
 
 import java.util.Locale;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.leafward.register.Site;
 
 /**
@@ -18,14 +19,22 @@ import org.leafward.register.Site;
  * @param soil soil texture
  * @param sun light
  * @param wind exposure to wind
+ * @param lie how it lies to cold air: flat, hollow, slope or hilltop
+ * @param nearWall whether plants stand before a wall that faces the sun
+ * @param inTown whether it is built up all around
+ * @param measuredOffsetCelsius how much warmer its own thermometer is than the estimate,
+ * or null
  */
 record SiteAnswer(UUID id, UUID owner, String name, String county, double latitude, double longitude,
-		double elevationMetres, String zone, String soil, String sun, String wind) {
+		double elevationMetres, String zone, String soil, String sun, String wind, String lie, boolean nearWall,
+		boolean inTown, @Nullable Double measuredOffsetCelsius) {
 
 	static SiteAnswer of(Site site) {
 		return new SiteAnswer(site.id().value(), site.owner().value(), site.name(), site.county(),
 				site.point().latitude(), site.point().longitude(), site.point().elevationMetres(), site.zone().getId(),
-				word(site.soil()), word(site.sun()), word(site.wind()));
+				word(site.soil()), word(site.sun()), word(site.wind()), word(site.microclimate().lie()),
+				site.microclimate().nearWall(), site.microclimate().inTown(),
+				site.microclimate().measuredOffsetCelsius());
 	}
 
 	static String word(Enum<?> constant) {

@@ -23,6 +23,11 @@ import org.leafward.register.Wind;
  * @param soil soil texture; loam when left out
  * @param sun full-sun, part-shade or shade; full sun when left out
  * @param wind sheltered, average or exposed; average when left out
+ * @param lie flat, hollow, slope or hilltop; flat when left out
+ * @param nearWall whether plants stand before a wall that faces the sun
+ * @param inTown whether it is built up all around
+ * @param measuredOffsetCelsius mean difference of the site's own minimum thermometer to
+ * the estimate, -10 to 10; none when left out
  */
 record SiteRequest(
 		@Schema(types = "string", format = "uuid", requiredMode = RequiredMode.REQUIRED) @Nullable String owner,
@@ -34,7 +39,9 @@ record SiteRequest(
 		@Schema(types = "number", format = "double", minimum = "-430", maximum = "8850",
 				requiredMode = RequiredMode.REQUIRED) @Nullable String elevationMetres,
 		@Schema(requiredMode = RequiredMode.REQUIRED, example = "America/Chicago") @Nullable String zone,
-		@Nullable String soil, @Nullable String sun, @Nullable String wind) {
+		@Nullable String soil, @Nullable String sun, @Nullable String wind, @Nullable String lie,
+		@Nullable Boolean nearWall, @Nullable Boolean inTown, @Schema(types = "number", format = "double",
+				minimum = "-10", maximum = "10") @Nullable String measuredOffsetCelsius) {
 
 	NewSite toSite() {
 		return new NewSite(Given.text("name", this.name), (this.county != null) ? this.county : "",
@@ -43,7 +50,8 @@ record SiteRequest(
 						Given.number("elevationMetres", this.elevationMetres, "metres above sea level")),
 				Given.zone("zone", this.zone), Given.word("soil", or(this.soil, "loam"), SoilTexture.class),
 				Given.word("sun", or(this.sun, "full-sun"), Sun.class),
-				Given.word("wind", or(this.wind, "average"), Wind.class));
+				Given.word("wind", or(this.wind, "average"), Wind.class),
+				PlaceRequest.microclimate(this.lie, this.nearWall, this.inTown, this.measuredOffsetCelsius));
 	}
 
 	static String or(@Nullable String text, String otherwise) {

@@ -1,0 +1,11 @@
+package org.leafward.register;
+
+import java.util.UUID;
+
+/**
+ * A site has another position, height or microclimate.
+ *
+ * @param site the site
+ */
+public record SitePlaceChanged(UUID site) {
+}

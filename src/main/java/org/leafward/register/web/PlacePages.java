@@ -1,0 +1,84 @@
+package org.leafward.register.web;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.leafward.climate.Microclimate;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.NotThere;
+import org.leafward.pages.Choice;
+import org.leafward.pages.Viewers;
+import org.leafward.register.Register;
+import org.leafward.register.Site;
+import org.leafward.register.SiteId;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+
+/** The form that changes where a site is and what its nights are like. */
+@Controller
+class PlacePages {
+
+	private final Register register;
+
+	private final Viewers viewers;
+
+	PlacePages(Register register, Viewers viewers) {
+		this.register = register;
+		this.viewers = viewers;
+	}
+
+	@GetMapping("/sites/{id}/place")
+	String form(@PathVariable UUID id, Model model) {
+		Site site = mine(this.register, this.viewers, id);
+		return form(site, PlaceRequest.of(site), Map.of(), model);
+	}
+
+	@PostMapping("/sites/{id}/place")
+	String change(@PathVariable UUID id, @ModelAttribute("form") PlaceRequest form, Model model,
+			HttpServletResponse response) {
+		Site site = mine(this.register, this.viewers, id);
+		try {
+			this.register.changePlace(site.id(), form.toPlace());
+			return "redirect:/sites/" + site.id();
+		}
+		catch (BadInput ex) {
+			response.setStatus(HttpStatus.BAD_REQUEST.value());
+			return form(site, form, Map.of(ex.where(), ex.what() + ": " + ex.mend() + "."), model);
+		}
+	}
+
+	private static String form(Site site, PlaceRequest form, Map<String, String> errors, Model model) {
+		model.addAttribute("section", "sites");
+		model.addAttribute("site", site);
+		model.addAttribute("form", form);
+		model.addAttribute("errors", errors);
+		model.addAttribute("lies", lies());
+		return "register/place-form";
+	}
+
+	static List<Choice> lies() {
+		return Arrays.stream(Microclimate.Lie.values()).map((lie) -> new Choice(SiteAnswer.word(lie), switch (lie) {
+			case FLAT -> "It lies on level, open ground";
+			case HOLLOW -> "It lies in a hollow where cold air gathers";
+			case SLOPE -> "It lies in the middle of a slope, where cold air flows off";
+			case HILLTOP -> "It lies on top of a hill";
+		})).toList();
+	}
+
+	/** A site that the viewer may open; others' sites are not there for them. */
+	static Site mine(Register register, Viewers viewers, UUID id) {
+		Site site = register.require(new SiteId(id));
+		if (!viewers.current().mayOpen(site.owner().value())) {
+			throw new NotThere("There is no site " + id);
+		}
+		return site;
+	}
+
+}

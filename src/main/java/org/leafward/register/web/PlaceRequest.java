@@ -1,0 +1,70 @@
+package org.leafward.register.web;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import org.jspecify.annotations.Nullable;
+import org.leafward.climate.Microclimate;
+import org.leafward.climate.Place;
+import org.leafward.measure.GeoPoint;
+import org.leafward.measure.Given;
+import org.leafward.register.Site;
+
+/**
+ * Where a site is and what its nights are like, as somebody gives it; nothing is checked
+ * yet.
+ *
+ * @param latitude degrees north
+ * @param longitude degrees east
+ * @param elevationMetres metres above sea level
+ * @param lie flat, hollow, slope or hilltop
+ * @param nearWall whether plants stand before a wall that faces the sun
+ * @param inTown whether it is built up all around
+ * @param measuredOffsetCelsius mean difference of the site's own minimum thermometer to
+ * the estimate; empty for none
+ */
+record PlaceRequest(
+		@Schema(types = "number", format = "double", minimum = "-90", maximum = "90") @Nullable String latitude,
+		@Schema(types = "number", format = "double", minimum = "-180", maximum = "180") @Nullable String longitude,
+		@Schema(types = "number", format = "double", minimum = "-430",
+				maximum = "8850") @Nullable String elevationMetres,
+		@Schema(allowableValues = {
+				"flat", "hollow", "slope", "hilltop" }) @Nullable String lie,
+		@Nullable Boolean nearWall, @Nullable Boolean inTown,
+		@Schema(types = { "number", "string" }, description = "-10 to 10; an empty text takes it away",
+				example = "-1.2") @Nullable String measuredOffsetCelsius){
+
+	static PlaceRequest of(Site site) {
+		Microclimate microclimate = site.microclimate();
+		Double measured = microclimate.measuredOffsetCelsius();
+		return new PlaceRequest(String.valueOf(site.point().latitude()), String.valueOf(site.point().longitude()),
+				String.valueOf(site.point().elevationMetres()), SiteAnswer.word(microclimate.lie()),
+				microclimate.nearWall(), microclimate.inTown(), (measured != null) ? String.valueOf(measured) : "");
+	}
+
+	/** What was left out stays as it is. */
+	PlaceRequest over(Site site) {
+		PlaceRequest now = of(site);
+		return new PlaceRequest(or(this.latitude, now.latitude), or(this.longitude, now.longitude),
+				or(this.elevationMetres, now.elevationMetres), or(this.lie, now.lie), or(this.nearWall, now.nearWall),
+				or(this.inTown, now.inTown), or(this.measuredOffsetCelsius, now.measuredOffsetCelsius));
+	}
+
+	private static <T> @Nullable T or(@Nullable T given, @Nullable T now) {
+		return (given != null) ? given : now;
+	}
+
+	Place toPlace() {
+		return new Place(
+				new GeoPoint(Given.number("latitude", this.latitude, "degrees north"),
+						Given.number("longitude", this.longitude, "degrees east"),
+						Given.number("elevationMetres", this.elevationMetres, "metres above sea level")),
+				microclimate(this.lie, this.nearWall, this.inTown, this.measuredOffsetCelsius));
+	}
+
+	static Microclimate microclimate(@Nullable String lie, @Nullable Boolean nearWall, @Nullable Boolean inTown,
+			@Nullable String measured) {
+		return new Microclimate(Given.word("lie", SiteRequest.or(lie, "flat"), Microclimate.Lie.class),
+				Boolean.TRUE.equals(nearWall), Boolean.TRUE.equals(inTown), (measured == null || measured.isBlank())
+						? null : Double.valueOf(Given.number("measuredOffsetCelsius", measured, "degrees Celsius")));
+	}
+
+}
