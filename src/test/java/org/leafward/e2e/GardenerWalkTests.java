@@ -131,7 +131,8 @@ class GardenerWalkTests {
 		pages.add(path(this.page.findElement(By.cssSelector(".task-title a")).getAttribute("href")));
 		go("/sites");
 		pages.add(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")));
-		pages.add(pages.get(pages.size() - 1) + "/plantings/new");
+		String site = pages.get(pages.size() - 1);
+		pages.addAll(List.of(site + "/plantings/new", site + "/freezes", site + "/place"));
 		for (String path : pages) {
 			for (int width : new int[] { PHONE, DESK }) {
 				this.browser.width(width);

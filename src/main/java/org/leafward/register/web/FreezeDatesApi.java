@@ -65,7 +65,7 @@ class FreezeDatesApi {
 	record PointAnswer(int percent, @Nullable String date, @Nullable Double days) {
 
 		static PointAnswer of(FreezeDates.Point point) {
-			return (point.date() != null) ? new PointAnswer(point.probability(), date(point.value()), null)
+			return (point.date() != null) ? new PointAnswer(point.probability(), monthDay(point.value()), null)
 					: new PointAnswer(point.probability(), null, tenths(point.value()));
 		}
 
@@ -90,7 +90,7 @@ class FreezeDatesApi {
 	record SeasonsAnswer(@Nullable String median, int used, int without, int leftOut, @Nullable String undefined) {
 
 		static SeasonsAnswer of(Years years) {
-			return new SeasonsAnswer(date(years.median()), years.used(), years.without(), years.leftOut(),
+			return new SeasonsAnswer(monthDay(years.median()), years.used(), years.without(), years.leftOut(),
 					years.undefined());
 		}
 
@@ -114,7 +114,7 @@ class FreezeDatesApi {
 	record ChangeAnswer(@Nullable String date, @Nullable Double later) {
 
 		static ChangeAnswer of(Change change) {
-			return new ChangeAnswer(date(change.value()), tenths(change.later()));
+			return new ChangeAnswer(monthDay(change.value()), tenths(change.later()));
 		}
 
 	}
@@ -138,7 +138,7 @@ class FreezeDatesApi {
 				freezes.periods().stream().map(PeriodAnswer::of).toList());
 	}
 
-	private static @Nullable String date(@Nullable Double day) {
+	private static @Nullable String monthDay(@Nullable Double day) {
 		return (day == null) ? null : String.format(Locale.ROOT, "%1$tm-%1$td", SeasonDay.toDate(day, PLAIN_YEAR));
 	}
 
