@@ -54,7 +54,8 @@ final class FreezeWords {
 			return "No dates can be given for " + threshold + ": " + freezes.spring().undefined() + ".";
 		}
 		return "%s; %s.".formatted(
-				(spring != null) ? "After %s, %s comes in one spring in ten".formatted(date(spring, LONG), threshold)
+				(spring != null)
+						? "On or after %s, %s comes in one spring in ten".formatted(date(spring, LONG), threshold)
 						: "In spring %s is too rare for a date".formatted(threshold),
 				(fall != null) ? "by %s it has come in one fall in ten".formatted(date(fall, LONG))
 						: "in fall it is too rare for a date");
