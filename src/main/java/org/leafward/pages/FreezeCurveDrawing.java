@@ -95,18 +95,19 @@ final class FreezeCurveDrawing {
 	private void paths(Svg svg, double top) {
 		svg.open("svg", "x", "0", "y", top, "width", "100%", "height", PLOT, "viewBox",
 				"0 0 %s 100".formatted(Svg.number(this.axis.days())), "preserveAspectRatio", "none");
-		path(svg, this.curve.spring(), "curve spring");
-		path(svg, this.curve.fall(), "curve fall");
+		path(svg, this.curve.spring(), "curve spring", true);
+		path(svg, this.curve.fall(), "curve fall", false);
 		svg.close();
 	}
 
-	private void path(Svg svg, List<Chance> chances, String css) {
+	private void path(Svg svg, List<Chance> chances, String css, boolean falling) {
 		if (chances.size() < 2) {
 			return;
 		}
 		StringBuilder points = new StringBuilder();
 		chances.stream()
-			.sorted(Comparator.comparing(Chance::date).thenComparing(Chance::percent))
+			.sorted(Comparator.comparing(Chance::date)
+				.thenComparingInt((chance) -> falling ? -chance.percent() : chance.percent()))
 			.forEach((chance) -> points.append((points.length() == 0) ? "" : " ")
 				.append(ChronoUnit.DAYS.between(this.axis.from(), chance.date()))
 				.append(',')

@@ -132,8 +132,7 @@ class GardenerWalkTests {
 		go("/sites");
 		pages.add(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")));
 		String site = pages.get(pages.size() - 1);
-		pages.add(site + "/plantings/new");
-		pages.add(site + "/weather");
+		pages.addAll(List.of(site + "/plantings/new", site + "/weather", site + "/freezes", site + "/place"));
 		for (String path : pages) {
 			for (int width : new int[] { PHONE, DESK }) {
 				this.browser.width(width);

@@ -15,6 +15,7 @@ import org.leafward.care.TaskId;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
 import org.leafward.care.TaskText;
+import org.leafward.climate.Microclimate;
 import org.leafward.climate.Station;
 import org.leafward.climate.StationId;
 import org.leafward.measure.DayWindow;
@@ -55,7 +56,23 @@ final class PageSamples {
 	}
 
 	record SiteForm(String owner, String name, String county, String latitude, String longitude, String elevationMetres,
-			String zone, String soil, String sun, String wind) {
+			String zone, String soil, String sun, String wind, String lie, Boolean nearWall, Boolean inTown,
+			String measuredOffsetCelsius) {
+	}
+
+	record PlaceForm(String latitude, String longitude, String elevationMetres, String lie, Boolean nearWall,
+			Boolean inTown, String measuredOffsetCelsius) {
+	}
+
+	record Chances(int percent, String spring, String fall, String length) {
+	}
+
+	record Behind(String id, String name, boolean invented, String weight, String distance, String height, String shift,
+			String spring, String fall, String years) {
+	}
+
+	record Period(String code, String name, String seasons, boolean chosen, String spring, String springMedian,
+			String fallMedian, String fall, String length) {
 	}
 
 	record PlantingForm(String species, String label, String count, String plantedOn, String placement,
@@ -120,11 +137,32 @@ final class PageSamples {
 		all.put("register/site-form",
 				model("section", "sites", "form",
 						new SiteForm(null, "Alder Street schoolyard", null, "144.98", null, null, "America/Chicago",
-								"LOAM", null, null),
-						"errors", Map.of("latitude", "144.98 is outside -90 to 90: give latitude in degrees north"),
-						"owners", choices(ID.toString(), "Nora Field"), "soils",
-						choices("SAND", "sand", "LOAM", "loam"), "suns", choices("FULL_SUN", "full sun"), "winds",
-						choices("AVERAGE", "average", "EXPOSED", "exposed")));
+								"LOAM", null, null, "hollow", true, null, "-12"),
+						"lies", choices("flat", "It lies on level, open ground"), "errors",
+						Map.of("latitude", "144.98 is outside -90 to 90: give latitude in degrees north"), "owners",
+						choices(ID.toString(), "Nora Field"), "soils", choices("SAND", "sand", "LOAM", "loam"), "suns",
+						choices("FULL_SUN", "full sun"), "winds", choices("AVERAGE", "average", "EXPOSED", "exposed")));
+		all.put("register/place-form", model("section", "sites", "site", SITE, "form",
+				new PlaceForm("44.98", "-93.27", "256", "hollow", false, true, "-12"), "errors",
+				Map.of("measuredOffsetCelsius", "measured offset -12 is outside -10 to 10 °C"), "lies", choices("flat",
+						"It lies on level, open ground", "hollow", "It lies in a hollow where cold air gathers")));
+		all.put("register/freezes", model("section", "sites", "site", SITE, "lead",
+				"After 16 May, 32 °F (0 °C) comes in one spring in ten; by 19 September it has come in one fall in ten.",
+				"invented", true, "curve", Samples.curve("freeze-here"), "words", "32 °F (0 °C)", "periodWords",
+				"the latest 30 seasons", "threshold", "32F", "period", "latest-30", "thresholds",
+				choices("32F", "32 °F (0 °C)", "28F", "28 °F (−2.2 °C)"), "periodChoices",
+				choices("latest-30", "the latest 30 seasons", "all", "all seasons on record"), "chances",
+				List.of(new Chances(10, "16 May", "19 Sep", "131 days"),
+						new Chances(20, "11 May", "22 Sep", "138 days")),
+				"stations",
+				List.of(new Behind("XXW00000001", "Maple Hill", true, "80 %", "12.1 km", "20 m lower", "2.1 °C colder",
+						"2 May", "none: only 8 seasons can be told, fewer than 10",
+						"1995 to 2024: spring 29 used, 0 without, 1 left out; fall 8 used, 0 without, 0 left out")),
+				"effects", new Microclimate(Microclimate.Lie.HOLLOW, false, true, null).effects(), "spread",
+				"Carried to this place, the stations’ middle dates lie 6 days apart in spring.", "check",
+				"Each station around was foretold from the others.", "periods",
+				List.of(new Period("latest-30", "the latest 30 seasons", "1995 to 2024, 1 station", true, "16 May",
+						"2 May", "1 Oct", "19 Sep", "150 days"))));
 		all.put("register/planting-form",
 				model("section", "sites", "site", SITE, "form",
 						new PlantingForm(null, null, "12", null, null, false, true), "errors", Map.of(), "catalogue",

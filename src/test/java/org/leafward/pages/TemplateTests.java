@@ -102,6 +102,18 @@ class TemplateTests {
 	}
 
 	@Test
+	void theFreezesOfASiteSayWhatIsInventedAndHowSureTheyAre() throws IOException {
+		Document page = page("register/freezes", VIEWER);
+		assertThat(page.select(".lead").text()).startsWith("After 16 May, 32 °F");
+		assertThat(page.select("main").text()).contains("invented for a demonstration", "Maple Hill (invented)", "80 %",
+				"Cold hollow: 2 °C colder", "from memory", "6 days apart", "foretold from the others");
+		assertThat(page.select("a[href*=threshold=28F]")).hasSize(1);
+		assertThat(page.select("svg.freeze-curve")).hasSize(1);
+		assertThat(page("register/place-form", VIEWER).getElementById("measuredOffsetCelsius").attr("aria-invalid"))
+			.isEqualTo("true");
+	}
+
+	@Test
 	void navigationMarksThePageAndKnowsStrangers() throws IOException {
 		Document mine = page("register/sites", VIEWER);
 		assertThat(mine.select("nav [aria-current=page]").text()).isEqualTo("Sites");

@@ -4,8 +4,8 @@ import org.leafward.measure.GeoPoint;
 
 /**
  * Temperature against height: 6.5 °C per km, the lapse rate of the ICAO Standard
- * Atmosphere (Doc 7488). It holds for the air at large; on clear nights a hollow can be
- * colder than the slope above it, which this doesn't know.
+ * Atmosphere (Doc 7488). It holds for the air at large; what a hollow or a slope does to
+ * clear nights is {@link org.leafward.climate.Microclimate}.
  */
 public final class LapseRate {
 

@@ -16,6 +16,7 @@ import org.leafward.climate.FreezeClimatology.StationUse;
 import org.leafward.climate.FreezeClimatology.Years;
 import org.leafward.measure.SeasonDay;
 import org.leafward.pages.DateLine;
+import org.leafward.pages.Formats;
 import org.leafward.pages.FreezeCurve;
 
 /** The freezes of a place in words and rows. */
@@ -53,7 +54,8 @@ final class FreezeWords {
 			return "No dates can be given for " + threshold + ": " + freezes.spring().undefined() + ".";
 		}
 		return "%s; %s.".formatted(
-				(spring != null) ? "After %s, %s comes in one spring in ten".formatted(date(spring, LONG), threshold)
+				(spring != null)
+						? "On or after %s, %s comes in one spring in ten".formatted(date(spring, LONG), threshold)
 						: "In spring %s is too rare for a date".formatted(threshold),
 				(fall != null) ? "by %s it has come in one fall in ten".formatted(date(fall, LONG))
 						: "in fall it is too rare for a date");
@@ -93,10 +95,10 @@ final class FreezeWords {
 
 	private static StationRow row(StationUse use) {
 		return new StationRow(use.station().id().value(), use.station().name(), use.station().invented(),
-				"%.0f %%".formatted(use.weight() * 100), "%.1f km".formatted(use.distanceKilometres()),
-				"%.0f m %s".formatted(Math.abs(use.higherByMetres()), (use.higherByMetres() > 0) ? "lower" : "higher"),
-				"%.1f °C %s".formatted(Math.abs(use.colderByCelsius()),
-						(use.colderByCelsius() >= 0) ? "colder" : "warmer"),
+				number(use.weight() * 100, 0) + " %", number(use.distanceKilometres(), 1) + " km",
+				number(Math.abs(use.higherByMetres()), 0) + ((use.higherByMetres() > 0) ? " m lower" : " m higher"),
+				number(Math.abs(use.colderByCelsius()), 1)
+						+ ((use.colderByCelsius() >= 0) ? " °C colder" : " °C warmer"),
 				median(use.spring()), median(use.fall()),
 				"%d to %d: spring %s; fall %s".formatted(use.from(), use.to(), years(use.spring()), years(use.fall())));
 	}
@@ -120,7 +122,7 @@ final class FreezeWords {
 	}
 
 	private static String apart(@Nullable Double days) {
-		return (days != null) ? "%.0f days".formatted(days) : "an unknown time";
+		return (days != null) ? number(days, 0) + " days" : "an unknown time";
 	}
 
 	static String check(LeaveOneOut check) {
@@ -134,10 +136,11 @@ final class FreezeWords {
 	private static String errors(LeaveOneOut check) {
 		List<String> parts = new ArrayList<>();
 		if (check.springError() != null) {
-			parts.add("%.1f days in spring (mean of %d stations)".formatted(check.springError(), check.springCount()));
+			parts.add("%s days in spring (mean of %d stations)".formatted(number(check.springError(), 1),
+					check.springCount()));
 		}
 		if (check.fallError() != null) {
-			parts.add("%.1f days in fall (mean of %d)".formatted(check.fallError(), check.fallCount()));
+			parts.add("%s days in fall (mean of %d)".formatted(number(check.fallError(), 1), check.fallCount()));
 		}
 		return String.join(" and ", parts);
 	}
@@ -171,6 +174,10 @@ final class FreezeWords {
 
 	private static LocalDate toDate(double day) {
 		return SeasonDay.toDate(day, PLAIN_YEAR);
+	}
+
+	private static String number(double value, int decimals) {
+		return new Formats(PLAIN_YEAR).number(value, decimals);
 	}
 
 	private static String days(@Nullable Double days) {
