@@ -65,8 +65,8 @@ final class DegreeDayDrawing {
 		this.plot.line(svg, "observed-line", sums(this.curve.observed()));
 		svg.close();
 		bandLabel(svg);
-		double highest = goals(svg);
-		latest(svg, highest);
+		goals(svg);
+		latest(svg);
 		return svg.close().toString();
 	}
 
@@ -90,11 +90,12 @@ final class DegreeDayDrawing {
 		}
 	}
 
-	private double goals(Svg svg) {
+	private void goals(Svg svg) {
 		double above = this.plot.bottom() + LABEL_HEIGHT;
 		for (Goal goal : this.curve.goals()) {
 			double y = this.plot.y(goal.sum());
-			if (!this.plot.axis().contains(goal.date()) || above - y < LABEL_HEIGHT || y < this.plot.top()) {
+			if (!this.plot.axis().contains(goal.date()) || above - y < LABEL_HEIGHT || y < this.plot.top()
+					|| Math.abs(under(y) - taken()) < LABEL_HEIGHT) {
 				continue;
 			}
 			above = y;
@@ -105,29 +106,44 @@ final class DegreeDayDrawing {
 			svg.open("g", "class", "goal");
 			svg.empty("circle", "class", "curve-point", "cx", Pictures.percent(x), "cy", y, "r", 3.5);
 			svg.element("text", words, "class", "point-date", "x", Pictures.percent(x), "dx", leftward ? -9 : 9, "y",
-					leftward ? y - 6 : Math.min(y + 14, this.plot.bottom() - 4), "text-anchor",
-					leftward ? "end" : null);
+					leftward ? y - 6 : under(y), "text-anchor", leftward ? "end" : null);
 			svg.close();
 		}
-		return above;
 	}
 
-	private void latest(Svg svg, double goal) {
+	/** Above the band; early in the season, when there is no room, under the curve. */
+	private void latest(Svg svg) {
 		if (this.curve.observed().isEmpty()) {
 			return;
 		}
 		Sum last = this.curve.observed().get(this.curve.observed().size() - 1);
 		double x = this.plot.percent(last.day());
 		double y = this.plot.y(last.value());
-		String words = "%s by %s".formatted(this.formats.number(last.value(), 0), this.formats.dayOfYear(last.day()));
-		boolean rightward = x < Lanes.width(words);
+		boolean rightward = x < Lanes.width(words(last));
 		svg.open("g", "class", "latest");
 		svg.empty("circle", "class", "latest-point", "cx", Pictures.percent(x), "cy", y, "r", 4.5);
-		if (Math.abs(goal - y) > LABEL_HEIGHT || !rightward) {
-			svg.element("text", words, "class", "point-date", "x", Pictures.percent(x), "dx", rightward ? 9 : -7, "y",
-					Math.min(y, highest(last)) - 8, "text-anchor", rightward ? null : "end");
-		}
+		svg.element("text", words(last), "class", "point-date", "x", Pictures.percent(x), "dx", rightward ? 9 : -7, "y",
+				rightward ? under(y) : Math.min(y, highest(last)) - 8, "text-anchor", rightward ? null : "end");
 		svg.close();
+	}
+
+	private String words(Sum sum) {
+		return "%s by %s".formatted(this.formats.number(sum.value(), 0), this.formats.dayOfYear(sum.day()));
+	}
+
+	private double under(double y) {
+		return Math.min(y + 14, this.plot.bottom() - 4);
+	}
+
+	/** Where the latest sum has its label under the curve, no goal may have one. */
+	private double taken() {
+		if (!this.curve.observed().isEmpty()) {
+			Sum last = this.curve.observed().get(this.curve.observed().size() - 1);
+			if (this.plot.percent(last.day()) < Lanes.width(words(last))) {
+				return under(this.plot.y(last.value()));
+			}
+		}
+		return Double.NEGATIVE_INFINITY;
 	}
 
 	/** The upper edge of the band on a day, px. */

@@ -1,13 +1,19 @@
 package org.leafward.register.web;
 
+import java.time.ZoneId;
 import java.util.List;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.leafward.measure.GeoPoint;
+import org.leafward.register.NewSite;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
+import org.leafward.register.SoilTexture;
+import org.leafward.register.Sun;
+import org.leafward.register.Wind;
 import org.leafward.support.TestDatabase;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -108,6 +114,31 @@ class SiteWeatherTests {
 			.findFirst()
 			.orElseThrow();
 		assertThat(page(404, site, other, "")).doesNotContain(site.name());
+	}
+
+	@Test
+	void whereNoStationIsNearItIsSaid() throws Exception {
+		NewSite far = new NewSite("Zenith", "Nowhere", new GeoPoint(10, 10, 0), ZoneId.of("UTC"), SoilTexture.LOAM,
+				Sun.FULL_SUN, Wind.AVERAGE);
+		Site site = this.register.addSite(site().owner(), far);
+		Document page = Jsoup.parse(page(200, site, site.owner().value().toString(), ""));
+		assertThat(page.selectFirst(".lead").text()).startsWith("No weather station");
+		assertThat(page.select("svg.picture")).isEmpty();
+		assertThat(page.text()).contains("isn’t known", "Light by month");
+		String season = this.web
+			.perform(get("/api/v1/sites/" + site.id() + "/season").header("Authorization", "Bearer " + TOKEN))
+			.andReturn()
+			.getResponse()
+			.getContentAsString();
+		assertThat(season).contains("\"heat\":null", "\"missing\":\"No weather station");
+		assertThat(
+				this.web
+					.perform(get("/api/v1/sites/" + site.id() + "/water?from=2025-06-01&to=2025-06-02")
+						.header("Authorization", "Bearer " + TOKEN))
+					.andReturn()
+					.getResponse()
+					.getStatus())
+			.isEqualTo(404);
 	}
 
 	private Site site() {
