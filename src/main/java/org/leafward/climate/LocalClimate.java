@@ -25,8 +25,9 @@ import org.springframework.stereotype.Service;
 /**
  * What the stations say about a place.
  * <p>
- * Records are kept in memory. Each question reads the version of the records concerned
- * from the database, so all nodes answer alike as soon as one has loaded observations.
+ * Statistics are kept in memory, and records as far as there is room. Each question reads
+ * the version of the records concerned from the database, so all nodes answer alike as
+ * soon as one has loaded observations.
  */
 @Service
 public class LocalClimate {
@@ -34,14 +35,19 @@ public class LocalClimate {
 	/** A station speaks for places up to this far away, km. */
 	public static final double STATION_RADIUS_KILOMETRES = Neighbour.FARTHEST;
 
-	/** Records kept in memory; one of 150 years takes about half a megabyte. */
-	private static final int MOST_RECORDS = 200;
+	/**
+	 * Stations whose statistics are kept in memory; DEVELOPERS.md has what they take.
+	 */
+	private static final int MOST_STATIONS = 10_000;
+
+	/** Part of the heap that daily records may take, besides. */
+	private static final int RECORDS_PART_OF_HEAP = 4;
 
 	private final Stations stations;
 
 	private final StationTable stationTable;
 
-	private final ObservationTable observations;
+	private final RecordCache records;
 
 	private final Map<StationId, Held> held = new ConcurrentHashMap<>();
 
@@ -50,7 +56,7 @@ public class LocalClimate {
 	LocalClimate(Stations stations, StationTable stationTable, ObservationTable observations) {
 		this.stations = stations;
 		this.stationTable = stationTable;
-		this.observations = observations;
+		this.records = new RecordCache(Runtime.getRuntime().maxMemory() / RECORDS_PART_OF_HEAP, observations::read);
 	}
 
 	/**
@@ -103,14 +109,14 @@ public class LocalClimate {
 		return new SeasonPeriod(from, to);
 	}
 
-	/** The record of a station, kept in memory. */
+	/** The statistics of a station, kept in memory. */
 	StationClimate climate(StoredStation stored) {
 		StationId id = stored.station().id();
 		Held known = this.held.get(id);
 		StationClimate climate = (known != null && known.stored.equals(stored)) ? known.climate
-				: new StationClimate(stored.station(), this.observations.read(id));
+				: new StationClimate(stored.station(), () -> this.records.get(stored));
 		this.held.put(id, new Held(stored, climate, this.uses.incrementAndGet()));
-		if (this.held.size() > MOST_RECORDS) {
+		if (this.held.size() > MOST_STATIONS) {
 			this.held.entrySet()
 				.stream()
 				.min(Comparator.comparingLong((entry) -> entry.getValue().lastUse))
