@@ -35,19 +35,18 @@ public class LocalClimate {
 	/** A station speaks for places up to this far away, km. */
 	public static final double STATION_RADIUS_KILOMETRES = Neighbour.FARTHEST;
 
-	/**
-	 * Stations whose statistics are kept in memory; DEVELOPERS.md has what they take.
-	 */
-	private static final int MOST_STATIONS = 10_000;
+	/** Part of the heap that statistics may take, and daily records once more. */
+	private static final int PART_OF_HEAP = 4;
 
-	/** Part of the heap that daily records may take, besides. */
-	private static final int RECORDS_PART_OF_HEAP = 4;
+	private static final int USES_BETWEEN_TRIMS = 1_000;
 
 	private final Stations stations;
 
 	private final StationTable stationTable;
 
 	private final RecordCache records;
+
+	private final long mostBytes;
 
 	private final Map<StationId, Held> held = new ConcurrentHashMap<>();
 
@@ -56,7 +55,8 @@ public class LocalClimate {
 	LocalClimate(Stations stations, StationTable stationTable, ObservationTable observations) {
 		this.stations = stations;
 		this.stationTable = stationTable;
-		this.records = new RecordCache(Runtime.getRuntime().maxMemory() / RECORDS_PART_OF_HEAP, observations::read);
+		this.mostBytes = Runtime.getRuntime().maxMemory() / PART_OF_HEAP;
+		this.records = new RecordCache(this.mostBytes, observations::read);
 	}
 
 	/**
@@ -115,14 +115,28 @@ public class LocalClimate {
 		Held known = this.held.get(id);
 		StationClimate climate = (known != null && known.stored.equals(stored)) ? known.climate
 				: new StationClimate(stored.station(), () -> this.records.get(stored));
-		this.held.put(id, new Held(stored, climate, this.uses.incrementAndGet()));
-		if (this.held.size() > MOST_STATIONS) {
-			this.held.entrySet()
-				.stream()
-				.min(Comparator.comparingLong((entry) -> entry.getValue().lastUse))
-				.ifPresent((entry) -> this.held.remove(entry.getKey(), entry.getValue()));
+		long use = this.uses.incrementAndGet();
+		this.held.put(id, new Held(stored, climate, use));
+		if (use % USES_BETWEEN_TRIMS == 0) {
+			trim();
 		}
 		return climate;
+	}
+
+	/** Lets those go that were not asked for longest, until the rest fits. */
+	private void trim() {
+		List<Map.Entry<StationId, Held>> latest = this.held.entrySet()
+			.stream()
+			.map((entry) -> Map.entry(entry.getKey(), entry.getValue()))
+			.sorted(Comparator.comparingLong((entry) -> -entry.getValue().lastUse))
+			.toList();
+		long bytes = 0;
+		for (Map.Entry<StationId, Held> entry : latest) {
+			bytes += entry.getValue().climate.bytes();
+			if (bytes > this.mostBytes) {
+				this.held.remove(entry.getKey(), entry.getValue());
+			}
+		}
 	}
 
 	private record Held(StoredStation stored, StationClimate climate, long lastUse) {

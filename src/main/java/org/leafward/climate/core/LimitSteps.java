@@ -21,16 +21,49 @@ final class LimitSteps {
 
 	private final boolean[] leftOut;
 
-	private LimitSteps(short[] starts, short[] days, int[] ends, boolean[] leftOut) {
+	private final Window window;
+
+	private LimitSteps(Window window, short[] starts, short[] days, int[] ends, boolean[] leftOut) {
+		this.window = window;
 		this.starts = starts;
 		this.days = days;
 		this.ends = ends;
 		this.leftOut = leftOut;
 	}
 
+	Window window() {
+		return this.window;
+	}
+
+	/** About how much memory they take. */
+	long bytes() {
+		return 200 + 4L * this.starts.length + 5L * this.ends.length;
+	}
+
+	/**
+	 * Limits that are kept, both ends included. Few of those that a record could answer
+	 * are ever asked for.
+	 *
+	 * @param low lowest limit
+	 * @param high highest limit
+	 */
+	record Window(int low, int high) {
+
+		static final Window ALL = new Window(Short.MIN_VALUE, Short.MAX_VALUE);
+
+		boolean has(int limit) {
+			return limit >= this.low && limit <= this.high;
+		}
+
+		Window with(Window other) {
+			return new Window(Math.min(this.low, other.low), Math.max(this.high, other.high));
+		}
+
+	}
+
 	/**
 	 * The sample for a limit.
-	 * @param limit in the unit of the steps
+	 * @param limit in the unit of the steps, inside the window
 	 * @return dates in days as {@link org.leafward.measure.SeasonDay} counts them
 	 */
 	Sample at(int limit) {
@@ -79,13 +112,19 @@ final class LimitSteps {
 
 		private final boolean[] leftOut;
 
+		private final Window window;
+
 		private int season;
+
+		private int begin;
 
 		/**
 		 * Begins.
 		 * @param seasons how many will come
+		 * @param window limits to keep
 		 */
-		Builder(int seasons) {
+		Builder(int seasons, Window window) {
+			this.window = window;
 			this.ends = new int[seasons];
 			this.leftOut = new boolean[seasons];
 		}
@@ -97,6 +136,13 @@ final class LimitSteps {
 		 * @param day as {@link org.leafward.measure.SeasonDay} counts
 		 */
 		void step(int limit, int day) {
+			if (limit > this.window.high) {
+				return;
+			}
+			if (limit <= this.window.low) {
+				// Holds at the lower end, so those before it don't.
+				this.size = this.begin;
+			}
 			if (this.size == this.starts.length) {
 				this.starts = Arrays.copyOf(this.starts, 2 * this.size);
 				this.days = Arrays.copyOf(this.days, 2 * this.size);
@@ -120,12 +166,13 @@ final class LimitSteps {
 		 */
 		void endSeason(boolean untold) {
 			this.ends[this.season] = this.size;
+			this.begin = this.size;
 			this.leftOut[this.season++] = untold;
 		}
 
 		LimitSteps build() {
-			return new LimitSteps(Arrays.copyOf(this.starts, this.size), Arrays.copyOf(this.days, this.size), this.ends,
-					this.leftOut);
+			return new LimitSteps(this.window, Arrays.copyOf(this.starts, this.size),
+					Arrays.copyOf(this.days, this.size), this.ends, this.leftOut);
 		}
 
 		private static short narrow(int value) {

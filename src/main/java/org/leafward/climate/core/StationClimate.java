@@ -31,6 +31,8 @@ public final class StationClimate {
 	/** A bound for the memory that many sums of heat at many heights could eat. */
 	private static final int MOST_SAMPLES = 48;
 
+	private static final int BYTES_OF_SAMPLE = 500;
+
 	private final Station station;
 
 	private final Supplier<DailyRecord> source;
@@ -103,7 +105,8 @@ public final class StationClimate {
 
 	private Sample sample(Drawn drawn) {
 		if (drawn.kind != MarkerKind.DEGREE_DAYS) {
-			return steps(drawn).at(StationSteps.limit(drawn.kind, drawn.limit));
+			int limit = StationSteps.limit(drawn.kind, drawn.limit);
+			return steps(drawn, limit).at(limit);
 		}
 		Sample known = this.samples.get(drawn);
 		if (known != null) {
@@ -116,18 +119,29 @@ public final class StationClimate {
 		return sample;
 	}
 
-	private LimitSteps steps(Drawn drawn) {
+	private LimitSteps steps(Drawn drawn, int limit) {
 		Stepped stepped = new Stepped(drawn.kind, drawn.hemisphere, drawn.period);
 		LimitSteps known = this.steps.get(stepped);
-		if (known != null) {
+		if (known != null && known.window().has(limit)) {
 			return known;
 		}
+		LimitSteps.Window window = StationSteps.around(drawn.kind, limit);
 		DailyRecord record = record();
-		LimitSteps all = StationSteps.of(drawn.kind, record, () -> soil(record), drawn.hemisphere, drawn.period);
-		if (this.steps.size() < MOST_STEPS) {
-			this.steps.put(stepped, all);
+		LimitSteps drawnSteps = StationSteps.of(drawn.kind, record, () -> soil(record), drawn.hemisphere, drawn.period,
+				(known != null) ? window.with(known.window()) : window);
+		if (known != null || this.steps.size() < MOST_STEPS) {
+			this.steps.put(stepped, drawnSteps);
 		}
-		return all;
+		return drawnSteps;
+	}
+
+	/**
+	 * About how much memory the statistics take.
+	 * @return bytes
+	 */
+	public long bytes() {
+		return this.steps.values().stream().mapToLong(LimitSteps::bytes).sum()
+				+ this.samples.size() * (long) BYTES_OF_SAMPLE + 500;
 	}
 
 	/**

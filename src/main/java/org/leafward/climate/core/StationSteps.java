@@ -25,6 +25,22 @@ final class StationSteps {
 		return rising(kind) ? -limit : limit;
 	}
 
+	/**
+	 * The limits around one that are likely to be asked for too: those of places up to
+	 * 1.5 °C colder or warmer, which is 230 m of height.
+	 * @param kind which event
+	 * @param limit as the steps count it
+	 * @return the limits
+	 */
+	static LimitSteps.Window around(MarkerKind kind, int limit) {
+		int margin = switch (kind) {
+			case LAST_SPRING_FREEZE, FIRST_FALL_FREEZE -> 15;
+			case NIGHTS_WARM_TO, NIGHTS_COOL_TO, DAYS_COOL_TO -> 15 * NightSearch.NIGHTS;
+			default -> 150;
+		};
+		return new LimitSteps.Window(limit - margin, limit + margin);
+	}
+
 	private static boolean rising(MarkerKind kind) {
 		return kind == MarkerKind.NIGHTS_WARM_TO || kind == MarkerKind.SOIL_WARMS_TO;
 	}
@@ -36,11 +52,12 @@ final class StationSteps {
 	 * @param soil its soil, asked when the event lies there
 	 * @param hemisphere the place's hemisphere
 	 * @param period which seasons
+	 * @param window limits to keep
 	 * @return the steps; the same answers as the searches give limit by limit
 	 */
 	static LimitSteps of(MarkerKind kind, DailyRecord record, Supplier<SoilTemperature> soil, Hemisphere hemisphere,
-			SeasonPeriod period) {
-		LimitSteps.Builder out = new LimitSteps.Builder(period.seasons());
+			SeasonPeriod period, LimitSteps.Window window) {
+		LimitSteps.Builder out = new LimitSteps.Builder(period.seasons(), window);
 		period.stream(hemisphere).forEach((season) -> season(out, kind, record, soil, season));
 		return out.build();
 	}

@@ -29,7 +29,10 @@ class LimitStepsTests {
 			for (double gaps : new double[] { 0, 0.01, 0.04 }) {
 				DailyRecord record = gappy(hemisphere, gaps);
 				SoilTemperature soil = SoilTemperature.estimate(record);
-				LimitSteps steps = StationSteps.of(kind, record, () -> soil, hemisphere, PERIOD);
+				LimitSteps steps = StationSteps.of(kind, record, () -> soil, hemisphere, PERIOD, LimitSteps.Window.ALL);
+				LimitSteps.Window window = new LimitSteps.Window(-300, 200);
+				LimitSteps some = StationSteps.of(kind, record, () -> soil, hemisphere, PERIOD, window);
+				assertThat(some.bytes()).isLessThan(steps.bytes());
 				int stride = kind.needsThreshold() ? 7 : 3;
 				for (int limit = -2500; limit <= 3500; limit += stride) {
 					int asked = limit;
@@ -40,6 +43,12 @@ class LimitStepsTests {
 					assertThat(steps.at(StationSteps.limit(kind, limit))).as("%s, limit %d", kind, limit)
 						.usingRecursiveComparison()
 						.isEqualTo(expected);
+					int counted = StationSteps.limit(kind, limit);
+					if (window.has(counted)) {
+						assertThat(some.at(counted)).as("%s, limit %d in a window", kind, limit)
+							.usingRecursiveComparison()
+							.isEqualTo(expected);
+					}
 					dated += expected.used();
 					without += expected.without();
 					leftOut += expected.leftOut();
