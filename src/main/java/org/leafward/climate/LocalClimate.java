@@ -26,8 +26,9 @@ import org.springframework.stereotype.Service;
 /**
  * What the stations say about a place.
  * <p>
- * Records are kept in memory. Each question reads the version of the records concerned
- * from the database, so all nodes answer alike as soon as one has loaded observations.
+ * Statistics are kept in memory, and records as far as there is room. Each question reads
+ * the version of the records concerned from the database, so all nodes answer alike as
+ * soon as one has loaded observations.
  */
 @Service
 public class LocalClimate {
@@ -35,14 +36,18 @@ public class LocalClimate {
 	/** A station speaks for places up to this far away, km. */
 	public static final double STATION_RADIUS_KILOMETRES = Neighbour.FARTHEST;
 
-	/** Records kept in memory; one of 150 years takes about half a megabyte. */
-	private static final int MOST_RECORDS = 200;
+	/** Part of the heap that statistics may take, and daily records once more. */
+	private static final int PART_OF_HEAP = 4;
+
+	private static final int USES_BETWEEN_TRIMS = 1_000;
 
 	private final Stations stations;
 
 	private final StationTable stationTable;
 
-	private final ObservationTable observations;
+	private final RecordCache records;
+
+	private final long mostBytes;
 
 	private final Map<StationId, Held> held = new ConcurrentHashMap<>();
 
@@ -51,7 +56,8 @@ public class LocalClimate {
 	LocalClimate(Stations stations, StationTable stationTable, ObservationTable observations) {
 		this.stations = stations;
 		this.stationTable = stationTable;
-		this.observations = observations;
+		this.mostBytes = Runtime.getRuntime().maxMemory() / PART_OF_HEAP;
+		this.records = new RecordCache(this.mostBytes, observations::read);
 	}
 
 	/**
@@ -139,20 +145,34 @@ public class LocalClimate {
 		return new SeasonPeriod(from, to);
 	}
 
-	/** The record of a station, kept in memory. */
+	/** The statistics of a station, kept in memory. */
 	StationClimate climate(StoredStation stored) {
 		StationId id = stored.station().id();
 		Held known = this.held.get(id);
 		StationClimate climate = (known != null && known.stored.equals(stored)) ? known.climate
-				: new StationClimate(stored.station(), this.observations.read(id));
-		this.held.put(id, new Held(stored, climate, this.uses.incrementAndGet()));
-		if (this.held.size() > MOST_RECORDS) {
-			this.held.entrySet()
-				.stream()
-				.min(Comparator.comparingLong((entry) -> entry.getValue().lastUse))
-				.ifPresent((entry) -> this.held.remove(entry.getKey(), entry.getValue()));
+				: new StationClimate(stored.station(), () -> this.records.get(stored));
+		long use = this.uses.incrementAndGet();
+		this.held.put(id, new Held(stored, climate, use));
+		if (use % USES_BETWEEN_TRIMS == 0) {
+			trim();
 		}
 		return climate;
+	}
+
+	/** Lets those go that were not asked for longest, until the rest fits. */
+	private void trim() {
+		List<Map.Entry<StationId, Held>> latest = this.held.entrySet()
+			.stream()
+			.map((entry) -> Map.entry(entry.getKey(), entry.getValue()))
+			.sorted(Comparator.comparingLong((entry) -> -entry.getValue().lastUse))
+			.toList();
+		long bytes = 0;
+		for (Map.Entry<StationId, Held> entry : latest) {
+			bytes += entry.getValue().climate.bytes();
+			if (bytes > this.mostBytes) {
+				this.held.remove(entry.getKey(), entry.getValue());
+			}
+		}
 	}
 
 	/** The stations around a point that have a record. */

@@ -28,6 +28,8 @@ public class Stations {
 	 */
 	private static final double KILOMETRES_PER_DEGREE = 110.5;
 
+	private static final double HALF_CIRCLE = 180;
+
 	private final StationTable table;
 
 	Stations(StationTable table) {
@@ -85,13 +87,38 @@ public class Stations {
 
 	List<StoredStation> storedNear(GeoPoint point, double kilometres) {
 		double degrees = kilometres / KILOMETRES_PER_DEGREE;
-		return this.table.between(point.latitude() - degrees, point.latitude() + degrees)
+		double wide = degreesOfLongitude(point.latitude(), degrees);
+		double west = point.longitude() - wide;
+		double east = point.longitude() + wide;
+		boolean around = wide >= HALF_CIRCLE;
+		return this.table
+			.between(point.latitude() - degrees, point.latitude() + degrees, around ? -HALF_CIRCLE : wrapped(west),
+					around ? HALF_CIRCLE : wrapped(east))
 			.stream()
 			.filter((stored) -> point.distanceKilometres(stored.station().point()) <= kilometres)
 			.sorted(Comparator
 				.comparingDouble((StoredStation stored) -> point.distanceKilometres(stored.station().point()))
 				.thenComparing((stored) -> stored.station().id().value()))
 			.toList();
+	}
+
+	/**
+	 * How far east and west a circle reaches; more than everywhere around a pole.
+	 * @param latitude of its middle
+	 * @param radius in degrees of latitude
+	 * @return degrees of longitude, rounded up a little
+	 */
+	private static double degreesOfLongitude(double latitude, double radius) {
+		double sine = Math.sin(Math.toRadians(radius)) / Math.cos(Math.toRadians(latitude));
+		boolean pole = radius >= HALF_CIRCLE / 2 || Math.abs(latitude) + radius >= HALF_CIRCLE / 2;
+		return (pole || sine >= 1) ? HALF_CIRCLE : Math.toDegrees(Math.asin(sine)) * 1.001;
+	}
+
+	private static double wrapped(double longitude) {
+		if (longitude < -HALF_CIRCLE) {
+			return longitude + 2 * HALF_CIRCLE;
+		}
+		return (longitude > HALF_CIRCLE) ? longitude - 2 * HALF_CIRCLE : longitude;
 	}
 
 }

@@ -100,6 +100,27 @@ class ClimateStoreTests {
 	}
 
 	@Test
+	void noStationWithinTheCircleIsOverlooked() {
+		Random random = new Random(3);
+		List<Station> all = new ArrayList<>();
+		for (int number = 0; number < 600; number++) {
+			double latitude = (number % 3 == 0) ? 90 - 3 * random.nextDouble() : 60 + 4 * random.nextDouble();
+			double longitude = (number % 2 == 0) ? 360 * random.nextDouble() - 180
+					: (random.nextBoolean() ? 1 : -1) * (180 - 4 * random.nextDouble());
+			all.add(station("XX%09d".formatted(number), latitude, longitude, 0));
+			this.stations.register(all.get(number));
+		}
+		int found = 0;
+		for (Station from : all.subList(0, 120)) {
+			List<Station> near = this.stations.near(from.point(), 150);
+			assertThat(near).containsExactlyInAnyOrderElementsOf(
+					all.stream().filter((station) -> from.point().distanceKilometres(station.point()) <= 150).toList());
+			found += near.size();
+		}
+		assertThat(found).isGreaterThan(500);
+	}
+
+	@Test
 	void loadingTwiceChangesNothingAndSaysNothing() {
 		this.stations.register(station("XX000000001", 45, 10, 0));
 		List<ObservedDay> days = made(1, 2000, 2002);

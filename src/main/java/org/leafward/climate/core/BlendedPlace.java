@@ -60,7 +60,7 @@ public final class BlendedPlace implements PlaceMarkers {
 	private static SeasonMarker marker(MarkerKey key, int season, Blend blend) {
 		LocalDate date = SeasonDay.toDate(blend.day(), season);
 		return new SeasonMarker(key, season, date, SeasonDay.toDate(blend.earliest(), season),
-				SeasonDay.toDate(blend.latest(), season), BlendExplanation.of(key, season, blend, date));
+				SeasonDay.toDate(blend.latest(), season), () -> BlendExplanation.of(key, season, blend, date));
 	}
 
 	private Blend blend(MarkerKey key) {

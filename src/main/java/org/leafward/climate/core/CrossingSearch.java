@@ -72,11 +72,15 @@ public final class CrossingSearch {
 			if (run > days) {
 				sum -= series.applyAsDouble(day - days);
 			}
-			if (run >= days && (rising ? sum >= limit - TINY : sum <= limit + TINY)) {
+			if (run >= days && meets(sum, limit, rising)) {
 				return SeasonOutcome.dated(season.year(), day, missing);
 			}
 		}
 		return SeasonOutcome.without(season.year(), missing);
+	}
+
+	static boolean meets(double sum, double limit, boolean rising) {
+		return rising ? sum >= limit - TINY : sum <= limit + TINY;
 	}
 
 }

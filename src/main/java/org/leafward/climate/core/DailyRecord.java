@@ -99,6 +99,14 @@ public final class DailyRecord {
 		return Arrays.stream(ELEMENTS).flatMap((element) -> lastDay(element).stream()).max(LocalDate::compareTo);
 	}
 
+	/**
+	 * About how much memory the record takes.
+	 * @return bytes
+	 */
+	public long bytes() {
+		return 200 + Arrays.stream(this.values).mapToLong((own) -> 2L * own.length).sum();
+	}
+
 	@Override
 	public boolean equals(Object other) {
 		return other instanceof DailyRecord that && Arrays.equals(this.firstDay, that.firstDay)

@@ -1,10 +1,12 @@
 package org.leafward.climate.core;
 
+import java.lang.ref.WeakReference;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.HeatGoal;
 import org.leafward.climate.MarkerKey;
@@ -17,25 +19,46 @@ import org.leafward.measure.Hemisphere;
 import org.leafward.measure.Season;
 
 /**
- * A station with its record and the samples already drawn from it. Safe for use by
+ * A station with the statistics already drawn from its record: the dates of an event in
+ * every season for all limits at once, so that the record itself is seldom needed again.
+ * Sums of heat have no such form; their samples are kept one by one. Safe for use by
  * threads.
  */
 public final class StationClimate {
 
-	/** A bound for the memory that odd thresholds could eat. */
-	private static final int MOST_SAMPLES = 5_000;
+	/** A bound for the memory that many periods could eat. */
+	private static final int MOST_STEPS = 40;
+
+	/** A bound for the memory that many sums of heat at many heights could eat. */
+	private static final int MOST_SAMPLES = 48;
+
+	private static final int BYTES_OF_SAMPLE = 500;
 
 	private final Station station;
 
-	private final DailyRecord record;
+	private final Supplier<DailyRecord> source;
 
-	private final Map<Drawn, Sample> samples = new ConcurrentHashMap<>();
+	private final Map<Stepped, LimitSteps> steps = new ConcurrentHashMap<>(2);
 
-	private volatile @Nullable SoilTemperature soil;
+	private final Map<Drawn, Sample> samples = new ConcurrentHashMap<>(2);
+
+	private final Map<Hemisphere, Optional<SeasonPeriod>> periods = new ConcurrentHashMap<>(2);
+
+	private volatile WeakReference<@Nullable SoilTemperature> soil = new WeakReference<>(null);
 
 	public StationClimate(Station station, DailyRecord record) {
+		this(station, () -> record);
+	}
+
+	/**
+	 * A station whose record lies elsewhere.
+	 * @param station the station
+	 * @param source gets the record; asked when something new is to be drawn, by several
+	 * threads
+	 */
+	public StationClimate(Station station, Supplier<DailyRecord> source) {
 		this.station = station;
-		this.record = record;
+		this.source = source;
 	}
 
 	public Station station() {
@@ -43,7 +66,7 @@ public final class StationClimate {
 	}
 
 	public DailyRecord record() {
-		return this.record;
+		return this.source.get();
 	}
 
 	/**
@@ -52,7 +75,7 @@ public final class StationClimate {
 	 * @return see {@link SeasonPeriod#latest}
 	 */
 	public Optional<SeasonPeriod> period(Hemisphere hemisphere) {
-		return SeasonPeriod.latest(this.record, hemisphere);
+		return this.periods.computeIfAbsent(hemisphere, (key) -> SeasonPeriod.latest(record(), key));
 	}
 
 	/**
@@ -63,7 +86,7 @@ public final class StationClimate {
 	 */
 	public Optional<SeasonPeriod> period(NormalsPeriod normals, Hemisphere hemisphere) {
 		return (normals == NormalsPeriod.LATEST_30) ? period(hemisphere)
-				: SeasonPeriod.of(normals, this.record, hemisphere);
+				: SeasonPeriod.of(normals, record(), hemisphere);
 	}
 
 	/**
@@ -72,7 +95,7 @@ public final class StationClimate {
 	 * @param colderBy how much colder the place is, °C
 	 * @param hemisphere the place's hemisphere
 	 * @param period which seasons
-	 * @return the sample; drawn only once
+	 * @return the sample
 	 */
 	public Sample sample(MarkerKey key, double colderBy, Hemisphere hemisphere, SeasonPeriod period) {
 		return sample(drawn(key.kind(), key.threshold(), key.goal(), colderBy, hemisphere, period));
@@ -85,7 +108,7 @@ public final class StationClimate {
 	 * @param colderBy how much colder the place is, °C
 	 * @param hemisphere the place's hemisphere
 	 * @param period which seasons
-	 * @return the sample; drawn only once
+	 * @return the sample
 	 */
 	public Sample sample(MarkerKind kind, @Nullable TemperatureThreshold threshold, double colderBy,
 			Hemisphere hemisphere, SeasonPeriod period) {
@@ -93,6 +116,10 @@ public final class StationClimate {
 	}
 
 	private Sample sample(Drawn drawn) {
+		if (drawn.kind != MarkerKind.DEGREE_DAYS) {
+			int limit = StationSteps.limit(drawn.kind, drawn.limit);
+			return steps(drawn, limit).at(limit);
+		}
 		Sample known = this.samples.get(drawn);
 		if (known != null) {
 			return known;
@@ -102,6 +129,31 @@ public final class StationClimate {
 			this.samples.put(drawn, sample);
 		}
 		return sample;
+	}
+
+	private LimitSteps steps(Drawn drawn, int limit) {
+		Stepped stepped = new Stepped(drawn.kind, drawn.hemisphere, drawn.period);
+		LimitSteps known = this.steps.get(stepped);
+		if (known != null && known.window().has(limit)) {
+			return known;
+		}
+		LimitSteps.Window window = StationSteps.around(drawn.kind, limit);
+		DailyRecord record = record();
+		LimitSteps drawnSteps = StationSteps.of(drawn.kind, record, () -> soil(record), drawn.hemisphere, drawn.period,
+				(known != null) ? window.with(known.window()) : window);
+		if (known != null || this.steps.size() < MOST_STEPS) {
+			this.steps.put(stepped, drawnSteps);
+		}
+		return drawnSteps;
+	}
+
+	/**
+	 * About how much memory the statistics take.
+	 * @return bytes
+	 */
+	public long bytes() {
+		return this.steps.values().stream().mapToLong(LimitSteps::bytes).sum()
+				+ this.samples.size() * (long) BYTES_OF_SAMPLE + 500;
 	}
 
 	/**
@@ -119,24 +171,25 @@ public final class StationClimate {
 	}
 
 	private List<SeasonOutcome> outcomes(Drawn drawn) {
-		return drawn.period.stream(drawn.hemisphere).map((season) -> outcome(drawn, season)).toList();
+		DailyRecord record = record();
+		return drawn.period.stream(drawn.hemisphere).map((season) -> outcome(record, drawn, season)).toList();
 	}
 
-	private SeasonOutcome outcome(Drawn drawn, Season season) {
+	private SeasonOutcome outcome(DailyRecord record, Drawn drawn, Season season) {
 		return switch (drawn.kind) {
-			case LAST_SPRING_FREEZE -> FreezeSearch.lastSpring(this.record, season, drawn.limit);
-			case FIRST_FALL_FREEZE -> FreezeSearch.firstFall(this.record, season, drawn.limit);
-			case NIGHTS_WARM_TO -> NightSearch.warmTo(this.record, season, drawn.limit);
-			case NIGHTS_COOL_TO -> NightSearch.coolTo(this.record, season, drawn.limit);
-			case GROUND_FREEZE -> GroundSearch.freeze(soil(), season, drawn.limit / 100.0);
-			case GROUND_THAW -> GroundSearch.thaw(soil(), season, drawn.limit / 100.0);
-			case SOIL_WARMS_TO -> CrossingSearch.rise(soil()::celsius, GroundSearch.DAYS,
+			case LAST_SPRING_FREEZE -> FreezeSearch.lastSpring(record, season, drawn.limit);
+			case FIRST_FALL_FREEZE -> FreezeSearch.firstFall(record, season, drawn.limit);
+			case NIGHTS_WARM_TO -> NightSearch.warmTo(record, season, drawn.limit);
+			case NIGHTS_COOL_TO -> NightSearch.coolTo(record, season, drawn.limit);
+			case GROUND_FREEZE -> GroundSearch.freeze(soil(record), season, drawn.limit / 100.0);
+			case GROUND_THAW -> GroundSearch.thaw(soil(record), season, drawn.limit / 100.0);
+			case SOIL_WARMS_TO -> CrossingSearch.rise(soil(record)::celsius, GroundSearch.DAYS,
 					drawn.limit * GroundSearch.DAYS / 100.0, season);
-			case SOIL_COOLS_TO -> CrossingSearch.fall(soil()::celsius, GroundSearch.DAYS,
+			case SOIL_COOLS_TO -> CrossingSearch.fall(soil(record)::celsius, GroundSearch.DAYS,
 					drawn.limit * GroundSearch.DAYS / 100.0, season);
 			case DAYS_COOL_TO ->
-				CrossingSearch.fall(DailyTemperature.MAXIMUM.of(this.record), NightSearch.NIGHTS, drawn.limit, season);
-			case DEGREE_DAYS -> DegreeDaySearch.reach(this.record, season, measure(drawn),
+				CrossingSearch.fall(DailyTemperature.MAXIMUM.of(record), NightSearch.NIGHTS, drawn.limit, season);
+			case DEGREE_DAYS -> DegreeDaySearch.reach(record, season, measure(drawn),
 					Objects.requireNonNull(drawn.goal), drawn.limit / 100.0);
 		};
 	}
@@ -168,13 +221,17 @@ public final class StationClimate {
 		};
 	}
 
-	private SoilTemperature soil() {
-		SoilTemperature known = this.soil;
+	/** Easily made again, so it need not outlive the draws of one question. */
+	private SoilTemperature soil(DailyRecord record) {
+		SoilTemperature known = this.soil.get();
 		if (known == null) {
-			known = SoilTemperature.estimate(this.record);
-			this.soil = known;
+			known = SoilTemperature.estimate(record);
+			this.soil = new WeakReference<>(known);
 		}
 		return known;
+	}
+
+	private record Stepped(MarkerKind kind, Hemisphere hemisphere, SeasonPeriod period) {
 	}
 
 	private record Drawn(MarkerKind kind, int limit, @Nullable TemperatureThreshold base, @Nullable HeatGoal goal,

@@ -69,8 +69,12 @@ public class ObservationTable {
 	 * @return what changed
 	 */
 	public Merge merge(StationId station, DailyRecord record) {
+		if (firstDay(station).isEmpty()) {
+			return fill(station, record);
+		}
 		this.jdbc.execute(INCOMING);
-		this.jdbc.execute((ConnectionCallback<Long>) (connection) -> copy(connection, record));
+		this.jdbc.execute((ConnectionCallback<Long>) (connection) -> copy(connection,
+				"copy incoming_observation from stdin with (format csv)", "", record));
 		Merge merge = this.jdbc.queryForObject(MERGE,
 				(row, number) -> new Merge(row.getLong("inserted"), row.getLong("changed"),
 						row.getObject("first_day", LocalDate.class), row.getObject("last_day", LocalDate.class)),
@@ -81,14 +85,26 @@ public class ObservationTable {
 		return Objects.requireNonNull(merge);
 	}
 
-	private static long copy(Connection connection, DailyRecord record) throws SQLException {
+	/**
+	 * With nothing to compare with, the rows go straight to their place, in less than
+	 * half the time.
+	 */
+	private Merge fill(StationId station, DailyRecord record) {
+		Long rows = this.jdbc.execute((ConnectionCallback<Long>) (connection) -> copy(connection,
+				"copy climate.observation (station_id, day, " + COLUMNS + ") from stdin with (format csv)",
+				station.value() + ",", record));
+		return new Merge(Objects.requireNonNull(rows), 0, record.firstDay().orElse(null),
+				record.lastDay().orElse(null));
+	}
+
+	private static long copy(Connection connection, String command, String prefix, DailyRecord record)
+			throws SQLException {
 		PGConnection postgres = connection.unwrap(PGConnection.class);
-		try (PGCopyOutputStream out = new PGCopyOutputStream(postgres,
-				"copy incoming_observation from stdin with (format csv)", 1 << 16)) {
+		try (PGCopyOutputStream out = new PGCopyOutputStream(postgres, command, 1 << 16)) {
 			LocalDate last = record.lastDay().orElse(LocalDate.MIN);
 			StringBuilder line = new StringBuilder();
 			for (LocalDate day = record.firstDay().orElse(LocalDate.MAX); !day.isAfter(last); day = day.plusDays(1)) {
-				if (append(line, day, record)) {
+				if (append(line, prefix, day, record)) {
 					out.write(line.toString().getBytes(StandardCharsets.US_ASCII));
 				}
 			}
@@ -99,10 +115,10 @@ public class ObservationTable {
 		}
 	}
 
-	private static boolean append(StringBuilder line, LocalDate day, DailyRecord record) {
+	private static boolean append(StringBuilder line, String prefix, LocalDate day, DailyRecord record) {
 		boolean any = false;
 		line.setLength(0);
-		line.append(day);
+		line.append(prefix).append(day);
 		for (Element element : ELEMENTS) {
 			line.append(',');
 			short value = record.value(element, day);

@@ -75,15 +75,22 @@ public class StationTable {
 	}
 
 	/**
-	 * The stations between two parallels.
+	 * The stations between two parallels and two meridians.
 	 * @param south degrees north
 	 * @param north degrees north
+	 * @param west degrees east, -180 to 180
+	 * @param east degrees east, -180 to 180; less than {@code west} where the meridian of
+	 * 180 degrees lies between the two
 	 * @return in no order
 	 */
-	public List<StoredStation> between(double south, double north) {
-		return this.jdbc.sql(COLUMNS + "where latitude between :south and :north")
+	public List<StoredStation> between(double south, double north, double west, double east) {
+		String meridians = (west <= east) ? "longitude between :west and :east"
+				: "(longitude >= :west or longitude <= :east)";
+		return this.jdbc.sql(COLUMNS + "where latitude between :south and :north and " + meridians)
 			.param("south", south)
 			.param("north", north)
+			.param("west", west)
+			.param("east", east)
 			.query(StationTable::row)
 			.list();
 	}
