@@ -86,8 +86,7 @@ public class ObservationTable {
 	}
 
 	/**
-	 * With nothing to compare with, the rows go straight to their place, in less than
-	 * half the time.
+	 * With nothing to compare with, the rows go straight to their place.
 	 */
 	private Merge fill(StationId station, DailyRecord record) {
 		Long rows = this.jdbc.execute((ConnectionCallback<Long>) (connection) -> copy(connection,
