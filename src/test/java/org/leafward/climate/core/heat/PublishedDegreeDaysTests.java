@@ -1,6 +1,5 @@
 package org.leafward.climate.core.heat;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.leafward.support.SharedData;
@@ -43,29 +42,11 @@ class PublishedDegreeDaysTests {
 	}
 
 	/**
-	 * The table's head lists the totals that are not reproduced, and by how much. The
-	 * calculator takes the last day's own minimum for the one after it.
+	 * UC IPM Online calculator for Esparto-A, 2020: with the intermediate cut-off it goes
+	 * its own way on a few hot days, by a rule that was not found. These are NOT
+	 * reproduced. Printed are 4.27, 2.72 by single sine and 4.27, 3.41, 3.68 by double
+	 * sine, where the formula gives less.
 	 */
-	@Test
-	void totalsOfAYear() {
-		List<double[]> days = esparto();
-		assertThat(days).hasSize(366);
-		List<String[]> rows = SharedData.table("heat/uc-year-totals.csv");
-		assertThat(rows).hasSize(12);
-		for (String[] row : rows) {
-			DegreeDays method = DegreeDays.valueOf(row[0]);
-			HeatThresholds thresholds = new HeatThresholds(50, 70, CutOff.valueOf(row[1]));
-			double total = 0;
-			for (int day = 0; day < days.size(); day++) {
-				double[] next = days.get(Math.min(day + 1, days.size() - 1));
-				total += method.of(days.get(day)[0], days.get(day)[1], next[0], thresholds);
-			}
-			assertThat(number(row[2]) - total).as("published less computed, %s %s", method, thresholds.cutOff())
-				.isCloseTo(number(row[3]), within(0.2));
-		}
-	}
-
-	/** The days that the totals of the sine with an intermediate cut-off miss. */
 	@Test
 	void hotDaysThatAreNotReproduced() {
 		double july = DegreeDays.SINGLE_SINE.of(59, 103, 59, INTERMEDIATE);
@@ -100,17 +81,6 @@ class PublishedDegreeDaysTests {
 				+ HeatMeasure.CORN.degreeDays(celsius(46), celsius(72), Double.NaN)
 				+ HeatMeasure.CORN.degreeDays(celsius(42), celsius(63), Double.NaN);
 		assertThat(sum).isCloseTo(43, within(1e-9));
-	}
-
-	private static List<double[]> esparto() {
-		List<double[]> days = new ArrayList<>();
-		for (String[] month : SharedData.table("heat/esparto-2020.csv")) {
-			for (String day : month[1].split(" ")) {
-				String[] both = day.split("/");
-				days.add(new double[] { number(both[0]), number(both[1]) });
-			}
-		}
-		return days;
 	}
 
 	private static double celsius(double fahrenheit) {
