@@ -13,9 +13,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.leafward.support.TestDatabase;
 import org.openqa.selenium.By;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -182,11 +182,17 @@ class GardenerWalkTests {
 			.orElseThrow(() -> new AssertionError("no button says " + words)));
 	}
 
-	/** Clicks what leads to another page and waits for that page. */
+	/**
+	 * Clicks what leads to another page and waits for that page. The old page is marked
+	 * rather than one of its elements watched: in the middle of a change of pages the
+	 * driver can't always tell what became of an element.
+	 */
 	private void follow(WebElement link) {
-		WebElement before = this.page.findElement(By.tagName("html"));
+		this.page.executeScript("window.leftBehind = true");
 		link.click();
-		new WebDriverWait(this.page, Duration.ofSeconds(20)).until(ExpectedConditions.stalenessOf(before));
+		new WebDriverWait(this.page, Duration.ofSeconds(20)).ignoring(WebDriverException.class)
+			.until((driver) -> Boolean.TRUE
+				.equals(this.page.executeScript("return !window.leftBehind && document.readyState === 'complete'")));
 	}
 
 }
