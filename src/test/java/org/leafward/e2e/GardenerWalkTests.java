@@ -133,6 +133,7 @@ class GardenerWalkTests {
 		pages.add(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")));
 		String site = pages.get(pages.size() - 1);
 		pages.addAll(List.of(site + "/plantings/new", site + "/weather", site + "/freezes", site + "/place"));
+		pages.add(mail());
 		for (String path : pages) {
 			for (int width : new int[] { PHONE, DESK }) {
 				this.browser.width(width);
@@ -143,6 +144,18 @@ class GardenerWalkTests {
 					.picture(("home" + path).replaceAll("[0-9a-f-]{36}", "one").replace('/', '-') + "-" + width);
 			}
 		}
+	}
+
+	/**
+	 * The address of a reminder; the job that sends what is due runs every half minute.
+	 */
+	private String mail() {
+		By link = By.cssSelector(".pick a[href^='/outbox/']");
+		new WebDriverWait(this.page, Duration.ofSeconds(90), Duration.ofSeconds(2)).until((driver) -> {
+			go("/outbox");
+			return !this.page.findElements(link).isEmpty();
+		});
+		return path(this.page.findElement(link).getAttribute("href"));
 	}
 
 	@Test
