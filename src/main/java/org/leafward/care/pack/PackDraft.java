@@ -1,6 +1,7 @@
 package org.leafward.care.pack;
 
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,15 +11,19 @@ import org.jspecify.annotations.Nullable;
 record PackDraft(String pack, int version, String title, String region, List<RuleDraft> rules) {
 
 	/** A rule as written. */
-	record RuleDraft(String id, String kind, String title, ConcernDraft concerns, @Nullable AnchorDraft from,
+	record RuleDraft(String id, String kind, String work, String title, ConcernDraft concerns, @Nullable AnchorDraft from,
 			@Nullable AnchorDraft to, @Nullable Integer everyDays, @Nullable Integer shortestDays,
-			@Nullable Boolean untilPlanted, @Nullable RampDraft ramp, WordsDraft text, List<SourceDraft> sources) {
+			@Nullable Boolean untilPlanted, @Nullable Boolean dayByDay, @Nullable Integer daysAhead,
+			@Nullable WeatherDraft weather, @Nullable List<VariantDraft> regions, @Nullable List<String> despite,
+			@Nullable EffortDraft effort, @Nullable List<String> skills, @Nullable List<String> tools,
+			@Nullable RampDraft ramp, WordsDraft text, List<SourceDraft> sources) {
 	}
 
 	/** The plantings as written. */
 	record ConcernDraft(@Nullable List<String> groups, @Nullable List<String> species, @Nullable List<String> traits,
 			@Nullable List<String> exceptGroups, @Nullable List<String> exceptSpecies, @Nullable String placement,
-			@Nullable Boolean wintersIndoors, @Nullable Boolean saltExposed, @Nullable YearsDraft yearsSincePlanting) {
+			@Nullable Boolean wintersIndoors, @Nullable Boolean saltExposed, @Nullable YearsDraft yearsSincePlanting,
+			@Nullable List<String> soils, @Nullable WhereDraft where, @Nullable List<String> site) {
 	}
 
 	/** Bounds on age as written. */
@@ -28,8 +33,30 @@ record PackDraft(String pack, int version, String title, String region, List<Rul
 	/** An anchor as written. */
 	record AnchorDraft(@Nullable String marker, @Nullable String threshold, @Nullable String base,
 			@Nullable Integer sum, @Nullable String start, @Nullable Integer probability,
-			@Nullable Boolean plantingDate, @Nullable String dayOfYear, @Nullable String whyFixed,
-			@Nullable Integer days, @Nullable String season, @Nullable String notBefore, @Nullable String notAfter) {
+			@Nullable String phase, @Nullable String event, @Nullable Boolean plantingDate, @Nullable String dayOfYear, @Nullable String whyFixed,
+			@Nullable Integer days, @Nullable Map<String, Integer> daysBySpecies, @Nullable String season, @Nullable String notBefore, @Nullable String notAfter) {
+	}
+
+	/** Places as written. */
+	record WhereDraft(@Nullable List<String> regions, @Nullable List<String> counties) {
+	}
+
+	/** What holds elsewhere as written. */
+	record VariantDraft(WhereDraft where, @Nullable AnchorDraft from, @Nullable AnchorDraft to,
+			@Nullable Boolean leaveOut, String why, @Nullable List<SourceDraft> sources) {
+	}
+
+	/** Conditions of the weather as written. */
+	record WeatherDraft(@Nullable List<StateDraft> opens, @Nullable List<StateDraft> postpones,
+			@Nullable List<StateDraft> withdraws) {
+	}
+
+	/** A state of the weather as written. */
+	record StateDraft(String state, @Nullable String atMost, @Nullable String atLeast, @Nullable Integer days) {
+	}
+
+	/** Work as written. */
+	record EffortDraft(int minutes, String per) {
 	}
 
 	/** A ramp as written. */
@@ -41,7 +68,7 @@ record PackDraft(String pack, int version, String title, String region, List<Rul
 	}
 
 	/** The words as written. */
-	record WordsDraft(String what, @Nullable String amount, String why, @Nullable String otherwise,
+	record WordsDraft(String what, @Nullable String amount, @Nullable Map<String, String> amountBySpecies, String why, @Nullable String otherwise,
 			@Nullable String caution) {
 	}
 

@@ -1,7 +1,7 @@
 package org.leafward.care.core.rule;
 
 /** What an end of a window hangs on. */
-public sealed interface Anchor permits MarkerAnchor, PlantingDateAnchor, CalendarAnchor {
+public sealed interface Anchor permits MarkerAnchor, PhaseAnchor, EventAnchor, PlantingDateAnchor, CalendarAnchor {
 
 	/**
 	 * The anchor for readers.

@@ -5,6 +5,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.Placement;
+import org.leafward.register.SiteFeature;
+import org.leafward.register.SoilTexture;
 
 /**
  * Which plantings a rule is for.
@@ -20,10 +22,15 @@ import org.leafward.register.Placement;
  * @param saltExposed only such that de-icing salt reaches, or that it doesn't; null is
  * either
  * @param years age of the planting
+ * @param soils only on these textures; empty is any
+ * @param where only there
+ * @param site the features that a site has, for rules about a site as a whole; empty for
+ * rules about plantings
  */
 public record Concern(Set<String> groups, Set<SpeciesId> species, Set<String> traits, Set<String> exceptGroups,
 		Set<SpeciesId> exceptSpecies, @Nullable Placement placement, @Nullable Boolean wintersIndoors,
-		@Nullable Boolean saltExposed, YearsSincePlanting years) {
+		@Nullable Boolean saltExposed, YearsSincePlanting years, Set<SoilTexture> soils, Where where,
+		Set<SiteFeature> site) {
 
 	public Concern {
 		groups = Set.copyOf(groups);
@@ -31,6 +38,8 @@ public record Concern(Set<String> groups, Set<SpeciesId> species, Set<String> tr
 		traits = Set.copyOf(traits);
 		exceptGroups = Set.copyOf(exceptGroups);
 		exceptSpecies = Set.copyOf(exceptSpecies);
+		soils = Set.copyOf(soils);
+		site = Set.copyOf(site);
 	}
 
 	/**
@@ -39,13 +48,27 @@ public record Concern(Set<String> groups, Set<SpeciesId> species, Set<String> tr
 	 * @return true when every condition holds
 	 */
 	public boolean appliesTo(PlantFacts plant) {
-		return named(plant) && plant.traits().containsAll(this.traits)
+		return this.site.isEmpty() && named(plant) && plant.traits().containsAll(this.traits)
 				&& Collections.disjoint(this.exceptGroups, plant.groups())
 				&& !this.exceptSpecies.contains(plant.species())
 				&& (this.placement == null || this.placement == plant.placement())
 				&& (this.wintersIndoors == null || this.wintersIndoors == plant.wintersIndoors())
 				&& (this.saltExposed == null || this.saltExposed == plant.saltExposed())
-				&& this.years.contains(plant.yearsSincePlanting());
+				&& this.years.contains(plant.yearsSincePlanting()) && fits(plant.ground());
+	}
+
+	/**
+	 * Whether a rule with this concern is for a site as a whole.
+	 * @param ground the site
+	 * @return true when every condition holds
+	 */
+	public boolean appliesTo(SiteFacts ground) {
+		return !this.site.isEmpty() && ground.features().containsAll(this.site) && fits(ground);
+	}
+
+	private boolean fits(SiteFacts ground) {
+		return (this.soils.isEmpty() || this.soils.contains(ground.soil()))
+				&& this.where.contains(ground.region(), ground.county());
 	}
 
 	private boolean named(PlantFacts plant) {

@@ -1,67 +1,22 @@
 package org.leafward.care.core.rule;
 
-import java.time.LocalDate;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.leafward.climate.HeatGoal;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.TemperatureThreshold;
-import org.leafward.measure.Season;
 
 /**
  * A local event of the season, with days added.
  *
  * @param marker which event, at which probability
- * @param days days after it, -366 to 366; negative is before
+ * @param days days after it
  * @param nextSeason whether the event of the following season is meant
- * @param notBefore the date never falls before this day; null is no bound
- * @param notAfter the date never falls after this day; null is no bound
+ * @param bounds days of the year that the date keeps to
  */
-public record MarkerAnchor(MarkerKey marker, int days, boolean nextSeason, @Nullable FixedDay notBefore,
-		@Nullable FixedDay notAfter) implements Anchor {
-
-	/**
-	 * Whether a date of this anchor would be moved by its bounds.
-	 * @return true when there is a bound
-	 */
-	public boolean bounded() {
-		return this.notBefore != null || this.notAfter != null;
-	}
-
-	/**
-	 * Adds the days and keeps the result inside the bounds.
-	 * @param markerDate date of the event
-	 * @param season season of the event: the following one when {@link #nextSeason}
-	 * @return the date of this anchor
-	 */
-	public LocalDate dateFrom(LocalDate markerDate, Season season) {
-		LocalDate date = markerDate.plusDays(this.days);
-		if (this.notBefore != null && date.isBefore(this.notBefore.in(season))) {
-			return this.notBefore.in(season);
-		}
-		if (this.notAfter != null && date.isAfter(this.notAfter.in(season))) {
-			return this.notAfter.in(season);
-		}
-		return date;
-	}
+public record MarkerAnchor(MarkerKey marker, Days days, boolean nextSeason, Bounds bounds) implements Anchor {
 
 	@Override
 	public String words() {
-		return Offsets.words(this.days, date() + event() + (this.nextSeason ? " of the following season" : ""));
-	}
-
-	/**
-	 * The bounds for readers.
-	 * @return for example "not before 1 November", as the pack has it for the northern
-	 * hemisphere; empty without bounds
-	 */
-	public String boundWords() {
-		return Stream
-			.of((this.notBefore != null) ? "not before " + this.notBefore.words() : "",
-					(this.notAfter != null) ? "not after " + this.notAfter.words() : "")
-			.filter((words) -> !words.isEmpty())
-			.collect(Collectors.joining(" and "));
+		return this.days.words(date() + event() + (this.nextSeason ? " of the following season" : ""));
 	}
 
 	/** Which of the dates that the event has had, in words a gardener would use. */

@@ -15,9 +15,10 @@ import org.leafward.register.Placement;
  * @param saltExposed whether de-icing salt reaches it
  * @param yearsSincePlanting the season's year less the year of the season in which it was
  * planted; 0 in the season of planting, negative before
+ * @param ground the site it grows on
  */
 public record PlantFacts(SpeciesId species, Set<String> groups, Set<String> traits, Placement placement,
-		boolean wintersIndoors, boolean saltExposed, int yearsSincePlanting) {
+		boolean wintersIndoors, boolean saltExposed, int yearsSincePlanting, SiteFacts ground) {
 
 	public PlantFacts {
 		groups = Set.copyOf(groups);

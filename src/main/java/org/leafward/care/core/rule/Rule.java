@@ -1,8 +1,12 @@
 package org.leafward.care.core.rule;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskText;
+import org.leafward.plants.SpeciesId;
 
 /**
  * One rule of a pack.
@@ -10,14 +14,25 @@ import org.leafward.care.TaskText;
  * @param id unique in its pack, lower case with hyphens
  * @param kind what is asked for; {@link TaskKind#RAMP_DAY} exactly when the timing is a
  * {@link Ramp}
+ * @param work the kind of work asked for or forbidden
  * @param concern which plantings it is for
  * @param timing when
+ * @param variants what holds where practice or law differs; the first that fits counts
+ * @param weather what of the weather opens, puts off or withdraws it
+ * @param despite the hold-offs, as {@code pack/rule}, that it goes before
+ * @param effort how much work it is and what it takes
  * @param text the words
+ * @param amounts how much by species, where that differs from the words
  * @param sources where it comes from, at least one
  */
-public record Rule(String id, TaskKind kind, Concern concern, Timing timing, TaskText text, List<Source> sources) {
+public record Rule(String id, TaskKind kind, Work work, Concern concern, Timing timing, List<Variant> variants,
+		Weather weather, Set<String> despite, Effort effort, TaskText text, Map<SpeciesId, String> amounts,
+		List<Source> sources) {
 
 	public Rule {
+		variants = List.copyOf(variants);
+		despite = Set.copyOf(despite);
+		amounts = Map.copyOf(amounts);
 		sources = List.copyOf(sources);
 		if ((kind == TaskKind.RAMP_DAY) != (timing instanceof Ramp)) {
 			throw new IllegalArgumentException("rule %s: a ramp, and only a ramp, has steps".formatted(id));
@@ -25,10 +40,23 @@ public record Rule(String id, TaskKind kind, Concern concern, Timing timing, Tas
 		if (sources.isEmpty()) {
 			throw new IllegalArgumentException("rule %s has no source".formatted(id));
 		}
+		if (timing instanceof DayByDay && weather.opens().isEmpty()) {
+			throw new IllegalArgumentException("rule %s: no weather opens its days".formatted(id));
+		}
 	}
 
 	public String title() {
 		return this.text.title();
+	}
+
+	/**
+	 * What holds at a site in place of the rule's own ends.
+	 * @param region code of its region, empty when not known
+	 * @param county its county, empty when not known
+	 * @return empty where nothing differs
+	 */
+	public Optional<Variant> variantAt(String region, String county) {
+		return this.variants.stream().filter((variant) -> variant.where().contains(region, county)).findFirst();
 	}
 
 }

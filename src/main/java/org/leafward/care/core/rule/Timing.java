@@ -1,7 +1,8 @@
 package org.leafward.care.core.rule;
 
-/** When a rule's care falls: a {@link Span} of days or a {@link Ramp}. */
-public sealed interface Timing permits Span, Ramp {
+/** When a rule's care falls: a {@link Span} of days, a {@link Ramp}, or
+ * single days that the weather picks. */
+public sealed interface Timing permits Span, Ramp, DayByDay {
 
 	/**
 	 * Whether the care happens once per planting, in the season of its planting date,
