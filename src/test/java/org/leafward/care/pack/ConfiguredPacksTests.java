@@ -60,6 +60,13 @@ class ConfiguredPacksTests {
 	}
 
 	@Test
+	void everyTaskThatFallsIntoAHoldOffKeepsDaysOrSaysThatItGoesBefore() {
+		assertThat(packs.contradictions()).allSatisfy((one) -> assertThat(one.settled() || !one.never()).isTrue())
+			.extracting((one) -> one.task() + " " + one.holdOff())
+			.doesNotHaveDuplicates();
+	}
+
+	@Test
 	void everyRuleStandsOnASourceAndSaysHowFirmly() {
 		assertThat(rules()).allSatisfy((rule) -> {
 			assertThat(rule.sources()).isNotEmpty();

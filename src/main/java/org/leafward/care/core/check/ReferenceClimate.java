@@ -68,8 +68,8 @@ record ReferenceClimate(String name, int lastFreeze, int springSpread, int first
 		double degrees = (threshold != null) ? threshold.celsius() * 9 / 5 + FREEZING : FREEZING;
 		YearCurve air = YearCurve.between(this.low, this.high);
 		return switch (key.kind()) {
-			case LAST_SPRING_FREEZE -> this.low.warmsTo(this.low.on(this.lastFreeze) + degrees - FREEZING, 0);
-			case FIRST_FALL_FREEZE -> this.low.coolsTo(this.low.on(this.firstFreeze) + degrees - FREEZING, 0);
+			case LAST_SPRING_FREEZE -> this.low.warmsTo(this.low.on(this.lastFreeze) + (degrees - FREEZING), 0);
+			case FIRST_FALL_FREEZE -> this.low.coolsTo(this.low.on(this.firstFreeze) + (degrees - FREEZING), 0);
 			case NIGHTS_WARM_TO -> this.low.warmsTo(degrees, 0);
 			case NIGHTS_COOL_TO -> this.low.coolsTo(degrees, 0);
 			case DAYS_COOL_TO -> this.high.coolsTo(degrees, 0);
