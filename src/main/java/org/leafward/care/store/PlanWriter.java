@@ -47,8 +47,8 @@ public class PlanWriter {
 	 * @param at the time of the change, whole seconds
 	 */
 	public void write(List<SiteDiff> diffs, Function<Explanation, UUID> nameOf, Instant at) {
-		List<PlannedTask> seen = all(diffs, (diff) -> Stream.of(diff.added(), diff.changed(), diff.reopened())
-			.flatMap(List::stream));
+		List<PlannedTask> seen = all(diffs,
+				(diff) -> Stream.of(diff.added(), diff.changed(), diff.reopened()).flatMap(List::stream));
 		List<PlannedTask> explained = all(diffs, (diff) -> diff.explained().stream());
 		this.wordings.keep(seen.stream().map(PlannedTask::wording).toList());
 		this.explanations.keep(Stream.concat(seen.stream(), explained.stream()).map(PlannedTask::explanation).toList(),
@@ -66,8 +66,8 @@ public class PlanWriter {
 						"It is called for again.", null)));
 			site.diff()
 				.withdrawn()
-				.forEach((gone) -> changes.add(new TaskChange(gone.task(), at, TaskState.PLANNED, TaskState.WITHDRAWN,
-						gone.because(), null)));
+				.forEach((gone) -> changes.add(
+						new TaskChange(gone.task(), at, TaskState.PLANNED, TaskState.WITHDRAWN, gone.because(), null)));
 		}
 		this.history.note(changes);
 	}
@@ -88,11 +88,13 @@ public class PlanWriter {
 						nameOf.apply(task.explanation()), at, at });
 			}
 		}
-		this.batches.batchUpdate("""
-				insert into care.task (id, planting, plant, site, site_name, person, rule, season, occurrence, kind, work,
-					from_day, to_day, wording, pack_version, state, sequence, explanation, created_at, changed_at)
-				values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PLANNED', 0, ?, ?, ?)
-				""", rows);
+		this.batches.batchUpdate(
+				"""
+						insert into care.task (id, planting, plant, site, site_name, person, rule, season, occurrence, kind, work,
+							from_day, to_day, wording, pack_version, state, sequence, explanation, created_at, changed_at)
+						values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PLANNED', 0, ?, ?, ?)
+						""",
+				rows);
 	}
 
 	/** Tasks that look different now; each goes up by one in its sequence. */
@@ -112,11 +114,9 @@ public class PlanWriter {
 
 	/** Tasks with another explanation; no reader of a calendar sees that. */
 	private void explain(List<PlannedTask> tasks, Function<Explanation, UUID> nameOf) {
-		this.batches.batchUpdate("update care.task set work = ?, explanation = ? where id = ?",
-				tasks.stream()
-					.map((task) -> new Object[] { task.work().name(), nameOf.apply(task.explanation()),
-							task.id().value() })
-					.toList());
+		this.batches.batchUpdate("update care.task set work = ?, explanation = ? where id = ?", tasks.stream()
+			.map((task) -> new Object[] { task.work().name(), nameOf.apply(task.explanation()), task.id().value() })
+			.toList());
 	}
 
 	private void withdraw(List<SiteDiff> diffs, OffsetDateTime at) {

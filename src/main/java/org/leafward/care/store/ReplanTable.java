@@ -84,15 +84,18 @@ public class ReplanTable {
 	 * @return depth, oldest question, failures
 	 */
 	public Depth depth() {
-		return this.database.sql("""
-				select count(*) as depth, min(asked_at) as oldest, count(*) filter (where attempts > 0) as failing,
-					(select last_error from care.replan where attempts > 0 order by not_before desc, site limit 1) as error
-				from care.replan
-				""").query((row, number) -> {
-			OffsetDateTime oldest = row.getObject("oldest", OffsetDateTime.class);
-			return new Depth(row.getLong("depth"), (oldest != null) ? oldest.toInstant() : null, row.getLong("failing"),
-					row.getString("error"));
-		}).single();
+		return this.database
+			.sql("""
+					select count(*) as depth, min(asked_at) as oldest, count(*) filter (where attempts > 0) as failing,
+						(select last_error from care.replan where attempts > 0 order by not_before desc, site limit 1) as error
+					from care.replan
+					""")
+			.query((row, number) -> {
+				OffsetDateTime oldest = row.getObject("oldest", OffsetDateTime.class);
+				return new Depth(row.getLong("depth"), (oldest != null) ? oldest.toInstant() : null,
+						row.getLong("failing"), row.getString("error"));
+			})
+			.single();
 	}
 
 	/**

@@ -42,7 +42,9 @@ public class SitePlanTable {
 				""").param(array(sites)).query((row, number) -> number).list();
 	}
 
-	/** Waits until nobody plans, and keeps everybody from it until the transaction ends. */
+	/**
+	 * Waits until nobody plans, and keeps everybody from it until the transaction ends.
+	 */
 	public void lockAll() {
 		this.database.sql("select pg_advisory_xact_lock(?)").param(TIDY).query((row, number) -> number).list();
 	}

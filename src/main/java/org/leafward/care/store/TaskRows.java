@@ -25,8 +25,8 @@ final class TaskRows {
 	}
 
 	static CareTask task(ResultSet row, int number) throws SQLException {
-		return new CareTask(new TaskId(row.getObject("id", UUID.class)),
-				planting(row), row.getString("plant"), new SiteId(row.getObject("site", UUID.class)), row.getString("site_name"),
+		return new CareTask(new TaskId(row.getObject("id", UUID.class)), planting(row), row.getString("plant"),
+				new SiteId(row.getObject("site", UUID.class)), row.getString("site_name"),
 				new PersonId(row.getObject("person", UUID.class)), row.getString("rule"), row.getInt("season"),
 				row.getInt("occurrence"), TaskKind.valueOf(row.getString("kind")), window(row), text(row),
 				TaskState.valueOf(row.getString("state")), row.getString("withdrawn_because"), row.getInt("sequence"),
@@ -35,10 +35,10 @@ final class TaskRows {
 	}
 
 	static StoredTask stored(ResultSet row, int number) throws SQLException {
-		return new StoredTask(new TaskId(row.getObject("id", UUID.class)),
-				planting(row), row.getString("plant"), row.getString("rule"), row.getInt("season"),
-				TaskKind.valueOf(row.getString("kind")), work(row), window(row), row.getObject("wording", UUID.class),
-				TaskState.valueOf(row.getString("state")), row.getObject("explanation", UUID.class));
+		return new StoredTask(new TaskId(row.getObject("id", UUID.class)), planting(row), row.getString("plant"),
+				row.getString("rule"), row.getInt("season"), TaskKind.valueOf(row.getString("kind")), work(row),
+				window(row), row.getObject("wording", UUID.class), TaskState.valueOf(row.getString("state")),
+				row.getObject("explanation", UUID.class));
 	}
 
 	static @Nullable PlantingId planting(ResultSet row) throws SQLException {

@@ -51,8 +51,7 @@ public class TaskTable {
 	 * @return at most {@value #MOST_ROWS}
 	 */
 	private List<CareTask> by(String column, UUID value, DayWindow window) {
-		return this.database
-			.sql(TASKS + "where t." + column + " = ? and t.to_day >= ? and t.from_day <= ?" + ORDER)
+		return this.database.sql(TASKS + "where t." + column + " = ? and t.to_day >= ? and t.from_day <= ?" + ORDER)
 			.params(value, window.from(), window.to())
 			.query(TaskRows::task)
 			.list();
@@ -80,10 +79,7 @@ public class TaskTable {
 	}
 
 	public Optional<CareTask> find(TaskId id) {
-		return this.database.sql(TASKS + "where t.id = ?")
-			.param(id.value())
-			.query(TaskRows::task)
-			.optional();
+		return this.database.sql(TASKS + "where t.id = ?").param(id.value()).query(TaskRows::task).optional();
 	}
 
 }

@@ -56,9 +56,9 @@ class CareApi {
 	 * @param sequence number of visible changes
 	 * @param changedAt time of the last one
 	 */
-	record TaskAnswer(UUID id, @Nullable UUID planting, String plant, String rule, int season, int occurrence, String kind,
-			LocalDate from, LocalDate to, TaskText text, String state, @Nullable String withdrawnBecause, int sequence,
-			Instant changedAt) {
+	record TaskAnswer(UUID id, @Nullable UUID planting, String plant, String rule, int season, int occurrence,
+			String kind, LocalDate from, LocalDate to, TaskText text, String state, @Nullable String withdrawnBecause,
+			int sequence, Instant changedAt) {
 
 		static TaskAnswer of(CareTask task) {
 			return new TaskAnswer(task.id().value(), value(task.planting()), task.plant(), task.rule(), task.season(),

@@ -14,12 +14,10 @@ import org.leafward.measure.Explanation;
  * @param basis a number that changes when the words would
  * @param words the steps that led to the date, under the label given
  */
-record AnchorDate(@Nullable LocalDate date, @Nullable String missing, long basis,
-		Function<String, Explanation> words) {
+record AnchorDate(@Nullable LocalDate date, @Nullable String missing, long basis, Function<String, Explanation> words) {
 
 	/** Nobody logged the event; no task, and nothing is missing. */
-	static final AnchorDate NOT_LOGGED = new AnchorDate(null, null, 0,
-			(label) -> Explanation.of(label, "not logged"));
+	static final AnchorDate NOT_LOGGED = new AnchorDate(null, null, 0, (label) -> Explanation.of(label, "not logged"));
 
 	static AnchorDate missing(String why) {
 		return new AnchorDate(null, why, why.hashCode(), (label) -> Explanation.of(label, "no date").withDetail(why));

@@ -7,10 +7,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.leafward.care.core.rule.Anchor;
 import org.leafward.care.core.rule.CalendarAnchor;
-<<<<<<< HEAD
 import org.leafward.care.core.rule.Days;
-=======
->>>>>>> i4-lang
 import org.leafward.care.core.rule.EventAnchor;
 import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.PhaseAnchor;
@@ -18,13 +15,9 @@ import org.leafward.care.core.rule.PlantingDateAnchor;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
 import org.leafward.measure.Season;
-<<<<<<< HEAD
 import org.leafward.plants.Species;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.Planting;
-=======
-import org.leafward.plants.SpeciesId;
->>>>>>> i4-lang
 
 /** Turns anchors into dates at one site; the steps are worded when they are asked for. */
 final class AnchorDates {
@@ -33,28 +26,15 @@ final class AnchorDates {
 
 	private final PhaseEstimates estimates;
 
-<<<<<<< HEAD
 	AnchorDates(PlanSite site, PhaseEstimates estimates) {
 		this.site = site;
 		this.estimates = estimates;
-=======
-	private final Season season;
-
-	private final SpeciesId species;
-
-	AnchorDates(PlaceMarkers markers, SpeciesId species, LocalDate plantedOn, Season season) {
-		this.markers = markers;
-		this.species = species;
-		this.plantedOn = plantedOn;
-		this.season = season;
->>>>>>> i4-lang
 	}
 
 	AnchorDate of(Anchor anchor, Season season, Subject subject) {
 		if (anchor instanceof MarkerAnchor marker) {
 			return marker(marker, marker.nextSeason() ? season.next() : season, subject);
 		}
-<<<<<<< HEAD
 		if (anchor instanceof PhaseAnchor phase) {
 			return phase(phase, phase.nextSeason() ? season.next() : season, subject);
 		}
@@ -74,15 +54,6 @@ final class AnchorDates {
 		}
 		PlantingDateAnchor planted = (PlantingDateAnchor) anchor;
 		return plain(anchor, planting.plantedOn().plusDays(days(planted.days(), subject)), planting.plantedOn());
-=======
-		if (anchor instanceof PhaseAnchor || anchor instanceof EventAnchor) {
-			return Optional.empty();
-		}
-		LocalDate date = (anchor instanceof PlantingDateAnchor planting)
-				? this.plantedOn.plusDays(planting.days().of(this.species)) : fixed((CalendarAnchor) anchor);
-		return Optional
-			.of(new Dated(date, Explanation.of(label, DayWords.of(date)).withDetail(sentence(anchor.words()))));
->>>>>>> i4-lang
 	}
 
 	private static int days(Days days, Subject subject) {
@@ -97,16 +68,14 @@ final class AnchorDates {
 					.withSteps(date.equals(counted) ? List.of() : List.of(added(counted, date))));
 	}
 
-<<<<<<< HEAD
 	private AnchorDate marker(MarkerAnchor anchor, Season season, Subject subject) {
 		return this.site.markers().on(anchor.marker(), season.year()).map((marker) -> {
 			LocalDate counted = marker.date().plusDays(days(anchor.days(), subject));
 			LocalDate date = anchor.bounds().keep(counted, season);
 			long basis = Basis.mix(Basis.mix(Basis.mix(marker.date().toEpochDay(), marker.earliest()), marker.latest()),
 					date);
-			return new AnchorDate(date, null, basis,
-					(label) -> stepped(label, anchor.words(), marker.explanation(), marker.date(), counted, date,
-							anchor.bounds().words()));
+			return new AnchorDate(date, null, basis, (label) -> stepped(label, anchor.words(), marker.explanation(),
+					marker.date(), counted, date, anchor.bounds().words()));
 		}).orElseGet(() -> AnchorDate.missing(this.site.markers().whyMissing(anchor.marker())));
 	}
 
@@ -132,16 +101,17 @@ final class AnchorDates {
 		if (day == null) {
 			return expected;
 		}
-		return offset(anchor, season, subject, day, Basis.mix(estimate.get().sources().toString().hashCode(), expected.basis()), () -> estimated(anchor, expected,
-				estimate.get()));
+		return offset(anchor, season, subject, day,
+				Basis.mix(estimate.get().sources().toString().hashCode(), expected.basis()),
+				() -> estimated(anchor, expected, estimate.get()));
 	}
 
 	private AnchorDate offset(PhaseAnchor anchor, Season season, Subject subject, LocalDate day, long basis,
 			Supplier<Explanation> step) {
 		LocalDate counted = day.plusDays(days(anchor.days(), subject));
 		LocalDate date = anchor.bounds().keep(counted, season);
-		return new AnchorDate(date, null, Basis.mix(basis, date), (label) -> stepped(label, anchor.words(), step.get(),
-				day, counted, date, anchor.bounds().words()));
+		return new AnchorDate(date, null, Basis.mix(basis, date),
+				(label) -> stepped(label, anchor.words(), step.get(), day, counted, date, anchor.bounds().words()));
 	}
 
 	private static Explanation estimated(PhaseAnchor anchor, AnchorDate expected, PhaseEstimates.Estimate estimate) {
@@ -161,24 +131,6 @@ final class AnchorDates {
 		if (!date.equals(counted)) {
 			steps.add(Explanation.of("The rule keeps to the calendar here", DayWords.of(date))
 				.withDetail("Whatever the weather, this day comes %s.".formatted(bounds)));
-=======
-	private Dated dated(String label, MarkerAnchor anchor, Season target, SeasonMarker marker) {
-		int offset = anchor.days().of(this.species);
-		LocalDate counted = marker.date().plusDays(offset);
-		LocalDate date = anchor.bounds().keep(counted, target);
-		List<Explanation> steps = new ArrayList<>();
-		steps.add(marker.explanation());
-		if (offset != 0) {
-			int days = Math.abs(offset);
-			steps.add(Explanation
-				.of("The rule %s %d %s".formatted((offset < 0) ? "goes back" : "adds", days,
-						(days == 1) ? "day" : "days"), DayWords.of(counted))
-				.withDetail("Counted from %s.".formatted(DayWords.of(marker.date()))));
-		}
-		if (!date.equals(counted)) {
-			steps.add(Explanation.of("The rule keeps to the calendar here", DayWords.of(date))
-				.withDetail("Whatever the weather, this day comes %s.".formatted(anchor.bounds().words())));
->>>>>>> i4-lang
 		}
 		return Explanation.of(label, DayWords.of(date)).withDetail(sentence(words)).withSteps(steps);
 	}
@@ -200,13 +152,4 @@ final class AnchorDates {
 		return text.endsWith(".") ? text : text + ".";
 	}
 
-<<<<<<< HEAD
-=======
-	/** Why {@link #date} was empty. */
-	String why(Anchor anchor) {
-		return (anchor instanceof MarkerAnchor marker) ? this.markers.whyMissing(marker.marker())
-				: "There is no date yet for: %s.".formatted(anchor.words());
-	}
-
->>>>>>> i4-lang
 }

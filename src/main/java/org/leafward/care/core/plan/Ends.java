@@ -42,11 +42,10 @@ record Ends(@Nullable DayWindow window, @Nullable String missing, long basis, Su
 		}
 		int days = ramp.days();
 		LocalDate first = ramp.endsAtAnchor() ? day.minusDays(days - 1L) : day;
-		return new Ends(new DayWindow(first, first.plusDays(days - 1L)), null, anchor.basis(),
-				() -> List.of(anchor.words().apply("Hangs on"),
-						Explanation.of("Length of the ramp", days + " days")
-							.withDetail(ramp.endsAtAnchor() ? "Its last day is the day above."
-									: "Its first day is the day above.")));
+		return new Ends(new DayWindow(first, first.plusDays(days - 1L)), null, anchor.basis(), () -> List
+			.of(anchor.words().apply("Hangs on"), Explanation.of("Length of the ramp", days + " days")
+				.withDetail(
+						ramp.endsAtAnchor() ? "Its last day is the day above." : "Its first day is the day above.")));
 	}
 
 	private static Ends none(AnchorDate undated) {

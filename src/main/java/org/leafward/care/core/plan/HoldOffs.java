@@ -82,8 +82,8 @@ final class HoldOffs {
 	}
 
 	private static @Nullable DayWindow rest(DayWindow window, DayWindow hold) {
-		DayWindow before = window.from().isBefore(hold.from())
-				? new DayWindow(window.from(), hold.from().minusDays(1)) : null;
+		DayWindow before = window.from().isBefore(hold.from()) ? new DayWindow(window.from(), hold.from().minusDays(1))
+				: null;
 		DayWindow after = window.to().isAfter(hold.to()) ? new DayWindow(hold.to().plusDays(1), window.to()) : null;
 		if (before == null || after == null) {
 			return (before != null) ? before : after;
@@ -101,9 +101,8 @@ final class HoldOffs {
 
 		String why() {
 			Draft taken = this.hold;
-			return (taken == null) ? ""
-					: "The hold-off “%s” (%s) leaves no day for it, from %s."
-						.formatted(taken.rule().rule().title(), taken.rule().reference(), DayWords.of(taken.window()));
+			return (taken == null) ? "" : "The hold-off “%s” (%s) leaves no day for it, from %s."
+				.formatted(taken.rule().rule().title(), taken.rule().reference(), DayWords.of(taken.window()));
 		}
 
 	}

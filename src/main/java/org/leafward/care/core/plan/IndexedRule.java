@@ -20,6 +20,7 @@ import org.leafward.care.core.rule.RampStep;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.RulePack;
 import org.leafward.care.core.rule.SiteFacts;
+import org.leafward.care.core.rule.Span;
 import org.leafward.care.core.rule.Timing;
 import org.leafward.care.core.rule.Variant;
 import org.leafward.care.core.rule.Where;
@@ -66,7 +67,8 @@ final class IndexedRule {
 		this.wordings = (rule.timing() instanceof Ramp ramp) ? days(rule.text(), ramp)
 				: List.of(Wording.of(rule.text()));
 		this.basis = fingerprint();
-		this.ends = Stream.concat(Stream.of(own(rule, slots)), rule.variants().stream().map((variant) -> at(variant, slots)))
+		this.ends = Stream
+			.concat(Stream.of(own(rule, slots)), rule.variants().stream().map((variant) -> at(variant, slots)))
 			.toList();
 	}
 
@@ -161,15 +163,16 @@ final class IndexedRule {
 	private long fingerprint() {
 		String words = this.reference + '|' + this.rule.kind() + '|' + this.rule.work() + '|' + this.pack.title() + '|'
 				+ this.pack.version() + '|' + this.pack.region() + '|' + this.rule.sources() + '|'
-				+ this.wordings.stream().map(Wording::name).toList() + amounts() + this.rule.variants()
-					.stream()
-					.map((variant) -> variant.why() + variant.sources())
-					.toList();
+				+ this.wordings.stream().map(Wording::name).toList() + amounts()
+				+ this.rule.variants().stream().map((variant) -> variant.why() + variant.sources()).toList();
 		return ByteBuffer.wrap(Wording.sha256().digest(words.getBytes(StandardCharsets.UTF_8))).getLong();
 	}
 
 	private List<String> amounts() {
-		return this.rule.amounts().entrySet().stream().map((amount) -> amount.getKey().value() + amount.getValue())
+		return this.rule.amounts()
+			.entrySet()
+			.stream()
+			.map((amount) -> amount.getKey().value() + amount.getValue())
 			.sorted()
 			.toList();
 	}

@@ -82,8 +82,9 @@ final class RuleIndex {
 
 	/** The rules for a planting, whatever its age. */
 	List<IndexedRule> forPlanting(Planting planting, Species species, SiteFacts site) {
-		List<IndexedRule> candidates = this.byKind.computeIfAbsent(new Kind(species.id(), planting.placement(),
-				planting.wintersIndoors(), planting.saltExposed()), (kind) -> {
+		List<IndexedRule> candidates = this.byKind.computeIfAbsent(
+				new Kind(species.id(), planting.placement(), planting.wintersIndoors(), planting.saltExposed()),
+				(kind) -> {
 					PlantFacts plant = facts(planting, species, SOMEWHERE);
 					return this.rules.stream().filter((rule) -> rule.mayConcern(plant)).toList();
 				});

@@ -87,8 +87,7 @@ final class SitePlan {
 	}
 
 	private void gap(IndexedRule rule, Season season, Subject subject, String why) {
-		this.gaps
-			.add(new Gap(subject.plantingId(), rule.reference(), rule.rule().title(), season.year(), why));
+		this.gaps.add(new Gap(subject.plantingId(), rule.reference(), rule.rule().title(), season.year(), why));
 	}
 
 	private void draft(IndexedRule rule, int at, Subject subject, List<Draft> drafts) {
@@ -111,9 +110,10 @@ final class SitePlan {
 		}
 		else if (cut != null) {
 			drafts.add(Draft.of(rule, season, by, found, cut)
-				.with(cut, cut.from().toEpochDay(), () -> Explanation.of("Planted", DayWords.of(cut.from()))
-					.withDetail("The window would begin on %s, before the planting."
-						.formatted(DayWords.of(window.from())))));
+				.with(cut, cut.from().toEpochDay(),
+						() -> Explanation.of("Planted", DayWords.of(cut.from()))
+							.withDetail("The window would begin on %s, before the planting."
+								.formatted(DayWords.of(window.from())))));
 		}
 	}
 

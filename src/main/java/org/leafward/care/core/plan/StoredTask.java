@@ -24,12 +24,12 @@ import org.leafward.register.PlantingId;
  * @param state where it stands
  * @param explanation name of the stored explanation
  */
-public record StoredTask(TaskId id, @Nullable PlantingId planting, String plant, String rule, int season,
-		TaskKind kind, @Nullable Work work, DayWindow window, UUID wording, TaskState state, UUID explanation) {
+public record StoredTask(TaskId id, @Nullable PlantingId planting, String plant, String rule, int season, TaskKind kind,
+		@Nullable Work work, DayWindow window, UUID wording, TaskState state, UUID explanation) {
 
 	boolean looksLike(PlannedTask planned) {
-		return this.kind == planned.kind() && this.window.equals(planned.window())
-				&& this.plant.equals(planned.plant()) && this.wording.equals(planned.wording().name());
+		return this.kind == planned.kind() && this.window.equals(planned.window()) && this.plant.equals(planned.plant())
+				&& this.wording.equals(planned.wording().name());
 	}
 
 }

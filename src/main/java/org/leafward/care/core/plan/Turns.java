@@ -87,8 +87,8 @@ final class Turns {
 		}
 		LocalDate tomorrow = this.today.plusDays(1);
 		DayWindow later = new DayWindow(tomorrow, window.to().isBefore(tomorrow) ? tomorrow : window.to());
-		Lazy<Explanation> reason = new Lazy<>(() -> Reasons.of(draft,
-				List.of(Explanation.of("Put off by the weather", DayWords.of(later))
+		Lazy<Explanation> reason = new Lazy<>(
+				() -> Reasons.of(draft, List.of(Explanation.of("Put off by the weather", DayWords.of(later))
 					.withSteps(against.stream().map(WeatherAnswers.Answer::explanation).toList()))));
 		tasks.add(new PlannedTask(subject, draft, occurrence, later, wording, reason, Call.WANTED, null));
 	}
@@ -127,8 +127,8 @@ final class Turns {
 				.toList();
 			Call call = (needless != null) ? Call.NEEDLESS
 					: opens.stream().allMatch(WeatherAnswers.Answer::yes) ? Call.WANTED : Call.UNKNOWN;
-			Lazy<Explanation> reason = new Lazy<>(() -> Reasons.of(draft,
-					List.of(Explanation.of("The weather calls for it", DayWords.of(asked))
+			Lazy<Explanation> reason = new Lazy<>(
+					() -> Reasons.of(draft, List.of(Explanation.of("The weather calls for it", DayWords.of(asked))
 						.withSteps(opens.stream().map(WeatherAnswers.Answer::explanation).toList()))));
 			tasks.add(new PlannedTask(subject, draft, day.getDayOfYear(), window,
 					draft.rule().wording(subject.speciesId(), 0), reason, call, needless));

@@ -134,8 +134,9 @@ public record TaskLifecycle(TaskKind kind, DayWindow window, TaskState state, @N
 		return switch (this.state) {
 			case SKIPPED -> Answer.to(TaskState.PLANNED);
 			case DONE -> Answer.no("It is done. Undo that to have it back.");
-			case WITHDRAWN -> Answer.no("The rules and the weather withdrew it, and bring it back when they call for it. "
-					+ "Work that is done all the same can be noted.");
+			case WITHDRAWN ->
+				Answer.no("The rules and the weather withdrew it, and bring it back when they call for it. "
+						+ "Work that is done all the same can be noted.");
 			case PLANNED -> Answer.no("It stands already.");
 		};
 	}
