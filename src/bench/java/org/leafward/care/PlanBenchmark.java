@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
-import org.leafward.care.core.plan.PhaseEstimates;
+import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.plan.Plan;
 import org.leafward.care.core.plan.PlanFingerprint;
 import org.leafward.care.core.plan.PlanSite;
@@ -78,18 +78,19 @@ public class PlanBenchmark {
 	@Setup
 	public void prepare() {
 		List<Species> species = CatalogueFixture.configured().all();
-		this.planner = new Planner(ConfiguredPacks.all(), PhaseEstimates.NONE);
+		this.planner = new Planner(ConfiguredPacks.all(), Phenology.NONE);
 		SplittableRandom random = new SplittableRandom(4);
 		for (int i = 0; i < SITES; i++) {
 			SiteId site = new SiteId(new UUID(i, 1));
 			List<Subject> own = new ArrayList<>();
 			for (int j = 0; j < PLANTINGS; j++) {
+				Species one = species.get(random.nextInt(species.size()));
 				own.add(Subject.of(
-						new Planting(new PlantingId(new UUID(i, 100 + j)), site, species.get(0).id(), "bed " + j, 3,
+						new Planting(new PlantingId(new UUID(i, 100 + j)), site, one.id(), "bed " + j, 3,
 								LocalDate.of(2010, 1, 1).plusDays(random.nextInt(6_500)),
 								(random.nextInt(8) == 0) ? Placement.CONTAINER : Placement.GROUND,
 								random.nextInt(12) == 0, random.nextInt(10) == 0),
-						species.get(random.nextInt(species.size()))));
+						one));
 			}
 			this.plantings.add(own);
 			this.sites.add(new PlanSite(site, Hemisphere.NORTH,

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -78,8 +79,8 @@ public class Replanning {
 	 * @return what was written
 	 */
 	public Optional<PlanDiff> derive(SiteId site) {
-		PlanDiff diff = this.transaction.execute((status) -> this.derivation.derive(List.of(site)).get(site));
-		return Optional.ofNullable(diff);
+		Map<SiteId, PlanDiff> diffs = this.transaction.execute((status) -> this.derivation.derive(List.of(site)));
+		return Optional.ofNullable((diffs != null) ? diffs.get(site) : null);
 	}
 
 	/**

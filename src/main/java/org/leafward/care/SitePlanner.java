@@ -8,7 +8,6 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.plan.Gap;
 import org.leafward.care.core.plan.Observed;
-import org.leafward.care.core.plan.PhaseEstimates;
 import org.leafward.care.core.plan.Plan;
 import org.leafward.care.core.plan.PlanFingerprint;
 import org.leafward.care.core.plan.PlanSite;
@@ -36,18 +35,14 @@ class SitePlanner {
 
 	private final RulePacks packs;
 
-	private final PhaseEstimates estimates;
-
 	private final SiteWeather weather;
 
 	private volatile @Nullable Ready ready;
 
-	SitePlanner(Catalogue catalogue, LocalClimate climate, RulePacks packs, ObjectProvider<PhaseEstimates> estimates,
-			ObjectProvider<SiteWeather> weather) {
+	SitePlanner(Catalogue catalogue, LocalClimate climate, RulePacks packs, ObjectProvider<SiteWeather> weather) {
 		this.catalogue = catalogue;
 		this.climate = climate;
 		this.packs = packs;
-		this.estimates = estimates.getIfAvailable(() -> PhaseEstimates.NONE);
 		this.weather = weather.getIfAvailable(() -> (site, today) -> WeatherAnswers.UNKNOWN);
 	}
 
@@ -88,7 +83,7 @@ class SitePlanner {
 		String fingerprint = this.packs.fingerprint();
 		Ready known = this.ready;
 		if (known == null || !known.fingerprint().equals(fingerprint)) {
-			known = new Ready(fingerprint, new Planner(this.packs.all(), this.estimates));
+			known = new Ready(fingerprint, new Planner(this.packs.all(), this.packs.phenology()));
 			this.ready = known;
 		}
 		return known.planner();

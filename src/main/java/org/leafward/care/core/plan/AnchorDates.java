@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.leafward.care.core.phase.Estimate;
+import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.Anchor;
 import org.leafward.care.core.rule.CalendarAnchor;
 import org.leafward.care.core.rule.Days;
@@ -24,11 +26,11 @@ final class AnchorDates {
 
 	private final PlanSite site;
 
-	private final PhaseEstimates estimates;
+	private final Phenology phenology;
 
-	AnchorDates(PlanSite site, PhaseEstimates estimates) {
+	AnchorDates(PlanSite site, Phenology phenology) {
 		this.site = site;
-		this.estimates = estimates;
+		this.phenology = phenology;
 	}
 
 	AnchorDate of(Anchor anchor, Season season, Subject subject) {
@@ -91,8 +93,9 @@ final class AnchorDates {
 					() -> Explanation.of("Observed here: " + plain(anchor.phase()), DayWords.of(seen.get()))
 						.withDetail("What was seen on the planting itself goes before any estimate."));
 		}
-		Optional<PhaseEstimates.Estimate> estimate = this.estimates.of(anchor.phase(), species);
-		if (estimate.isEmpty() || estimate.get().at() instanceof PhaseAnchor) {
+		Optional<Estimate> estimate = this.phenology.phase(anchor.phase())
+			.flatMap((phase) -> phase.estimateFor(species));
+		if (estimate.isEmpty()) {
 			return AnchorDate.missing("Nobody has logged %s here, and there is no estimate for %s."
 				.formatted(plain(anchor.phase()), species.commonName()));
 		}
@@ -114,7 +117,7 @@ final class AnchorDates {
 				(label) -> stepped(label, anchor.words(), step.get(), day, counted, date, anchor.bounds().words()));
 	}
 
-	private static Explanation estimated(PhaseAnchor anchor, AnchorDate expected, PhaseEstimates.Estimate estimate) {
+	private static Explanation estimated(PhaseAnchor anchor, AnchorDate expected, Estimate estimate) {
 		Explanation day = expected.words().apply("Estimate of " + plain(anchor.phase()));
 		List<Explanation> steps = new ArrayList<>(day.steps());
 		steps.addAll(Reasons.sources(estimate.sources()));

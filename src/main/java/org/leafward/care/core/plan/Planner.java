@@ -2,6 +2,7 @@ package org.leafward.care.core.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.RulePack;
 import org.leafward.measure.Season;
 
@@ -15,16 +16,16 @@ public final class Planner {
 
 	private final RuleIndex index;
 
-	private final PhaseEstimates estimates;
+	private final Phenology phenology;
 
 	/**
 	 * Creates a planner.
 	 * @param packs the rules
-	 * @param estimates when phases are expected
+	 * @param phenology when phases are expected where nobody observed them
 	 */
-	public Planner(List<RulePack> packs, PhaseEstimates estimates) {
+	public Planner(List<RulePack> packs, Phenology phenology) {
 		this.index = new RuleIndex(packs);
-		this.estimates = estimates;
+		this.phenology = phenology;
 	}
 
 	/**
@@ -36,7 +37,7 @@ public final class Planner {
 	 * @return tasks by subject, the site first, then by rule, season and occurrence
 	 */
 	public Plan plan(PlanSite site, List<Subject> plantings, List<Season> seasons, LocalDate today) {
-		SitePlan plan = new SitePlan(this.index, this.estimates, site, List.copyOf(seasons), today);
+		SitePlan plan = new SitePlan(this.index, this.phenology, site, List.copyOf(seasons), today);
 		plan.add(Subject.of(site.id()));
 		plantings.forEach(plan::add);
 		return plan.result();

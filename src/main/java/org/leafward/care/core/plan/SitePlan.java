@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.DayByDay;
 import org.leafward.care.core.rule.Ramp;
 import org.leafward.care.core.rule.Span;
@@ -40,11 +41,11 @@ final class SitePlan {
 
 	private final List<Gap> gaps = new ArrayList<>();
 
-	SitePlan(RuleIndex index, PhaseEstimates estimates, PlanSite site, List<Season> seasons, LocalDate today) {
+	SitePlan(RuleIndex index, Phenology phenology, PlanSite site, List<Season> seasons, LocalDate today) {
 		this.index = index;
 		this.site = site;
 		this.seasons = seasons;
-		this.dates = new AnchorDates(site, estimates);
+		this.dates = new AnchorDates(site, phenology);
 		this.turns = new Turns(site.weather(), today);
 		this.anchors = new AnchorDate[index.slots() * seasons.size()];
 		this.ends = new Ends[index.size() * seasons.size()];
@@ -56,16 +57,23 @@ final class SitePlan {
 	}
 
 	void add(Subject subject) {
+		List<Draft> drafts = new ArrayList<>();
 		Planting planting = subject.planting();
 		Species species = subject.species();
-		boolean grows = planting != null && species != null;
-		int planted = grows ? Season.containing(planting.plantedOn(), this.site.hemisphere()).year() : 0;
-		List<Draft> drafts = new ArrayList<>();
-		for (IndexedRule rule : grows ? this.index.forPlanting(planting, species, this.site.facts())
-				: this.index.forSite(this.site.facts())) {
-			for (int at = 0; at < this.seasons.size(); at++) {
-				if (!grows || rule.concernsIn(this.seasons.get(at).year() - planted)) {
+		if (planting == null || species == null) {
+			for (IndexedRule rule : this.index.forSite(this.site.facts())) {
+				for (int at = 0; at < this.seasons.size(); at++) {
 					draft(rule, at, subject, drafts);
+				}
+			}
+		}
+		else {
+			int planted = Season.containing(planting.plantedOn(), this.site.hemisphere()).year();
+			for (IndexedRule rule : this.index.forPlanting(planting, species, this.site.facts())) {
+				for (int at = 0; at < this.seasons.size(); at++) {
+					if (rule.concernsIn(this.seasons.get(at).year() - planted)) {
+						draft(rule, at, subject, drafts);
+					}
 				}
 			}
 		}

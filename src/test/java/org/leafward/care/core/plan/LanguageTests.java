@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.leafward.care.TaskKind;
 import org.leafward.care.core.plan.PlannedTask.Call;
+import org.leafward.care.core.phase.Estimate;
+import org.leafward.care.core.phase.Phase;
+import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.Bounds;
 import org.leafward.care.core.rule.Concern;
 import org.leafward.care.core.rule.Condition;
@@ -99,11 +102,12 @@ class LanguageTests {
 				new PhaseAnchor("bud-break", Days.NONE, false, Bounds.NONE), 0, 1));
 		assertThat(plan(rule).gaps()).singleElement()
 			.satisfies((gap) -> assertThat(gap.reason()).contains("bud break").contains("common boxwood"));
-		PhaseEstimates estimates = (phase, species) -> Optional
-			.of(new PhaseEstimates.Estimate(on(THAW, 30), rule.sources()));
+		Phenology estimates = new Phenology(List.of(new Phase("bud-break", "bud break", "Buds show green.",
+				List.of(new Estimate(Concern.ANY_PLANT, on(THAW, 30), rule.sources())))), List.of());
 		Planner planner = new Planner(List.of(pack(rule)), estimates);
 		PlannedTask estimated = planner
-			.plan(PlanFixture.site(markers()), List.of(PlanFixture.boxwoodPlantedOn("2015-04-01")), one(), day("2027-06-01"))
+			.plan(PlanFixture.site(markers()), List.of(PlanFixture.boxwoodPlantedOn("2015-04-01")), one(),
+					day("2027-06-01"))
 			.tasks()
 			.get(0);
 		assertThat(estimated.window()).isEqualTo(window("2027-03-21", "2027-04-04"));
@@ -153,7 +157,8 @@ class LanguageTests {
 		PlanSite ohio = new PlanSite(PlanFixture.SITE, Hemisphere.NORTH,
 				new SiteFacts("US-OH", "", SoilTexture.LOAM, Set.of()), markers());
 		assertThat(PlanFixture.planner(pack(elsewhere))
-			.plan(ohio, List.of(PlanFixture.boxwoodPlantedOn("2015-04-01")), one(), day("2027-06-01"))).isEqualTo(Plan.NOTHING);
+			.plan(ohio, List.of(PlanFixture.boxwoodPlantedOn("2015-04-01")), one(), day("2027-06-01")))
+			.isEqualTo(Plan.NOTHING);
 	}
 
 	@Test
@@ -203,7 +208,8 @@ class LanguageTests {
 		PlannedTask middle = plan("2027-10-24", cold, water).tasks().get(1);
 		assertThat(middle.window()).isEqualTo(window("2027-10-25", "2027-10-28"));
 		assertThat(middle.explanation().steps()).extracting(Explanation::label).contains("Put off by the weather");
-		assertThat(plan("2027-10-28", cold, water).tasks().get(1).window()).isEqualTo(window("2027-10-29", "2027-10-29"));
+		assertThat(plan("2027-10-28", cold, water).tasks().get(1).window())
+			.isEqualTo(window("2027-10-29", "2027-10-29"));
 		assertThat(plan("2027-10-24", WeatherAnswers.UNKNOWN, water).tasks().get(1).window())
 			.isEqualTo(window("2027-10-22", "2027-10-28"));
 	}
@@ -218,7 +224,8 @@ class LanguageTests {
 			case 20 -> null;
 			default -> Boolean.FALSE;
 		}), cover);
-		assertThat(plan.tasks()).extracting(PlannedTask::call).containsExactly(Call.WANTED, Call.UNKNOWN, Call.NEEDLESS);
+		assertThat(plan.tasks()).extracting(PlannedTask::call)
+			.containsExactly(Call.WANTED, Call.UNKNOWN, Call.NEEDLESS);
 		PlannedTask first = plan.tasks().get(0);
 		assertThat(first.window()).isEqualTo(window("2027-04-18", "2027-04-19"));
 		assertThat(first.occurrence()).isEqualTo(day("2027-04-19").getDayOfYear());

@@ -10,6 +10,7 @@ import java.util.UUID;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
 import org.leafward.care.TaskText;
+import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.Bounds;
 import org.leafward.care.core.rule.Concern;
 import org.leafward.care.core.rule.Days;
@@ -20,6 +21,7 @@ import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.RulePack;
 import org.leafward.care.core.rule.SiteFacts;
 import org.leafward.care.core.rule.Source;
+import org.leafward.care.core.rule.Span;
 import org.leafward.care.core.rule.Timing;
 import org.leafward.care.core.rule.Variant;
 import org.leafward.care.core.rule.Weather;
@@ -84,10 +86,8 @@ final class PlanFixture {
 	}
 
 	static Subject planting(int number, String date, String label) {
-		return Subject.of(
-				new Planting(new PlantingId(new UUID(0x4000L, 0x8000000000000000L + number)), SITE,
-						new SpeciesId("buxus-sempervirens"), label, 12, LocalDate.parse(date), Placement.GROUND, false,
-						false),
+		return Subject.of(new Planting(new PlantingId(new UUID(0x4000L, 0x8000000000000000L + number)), SITE,
+				new SpeciesId("buxus-sempervirens"), label, 12, LocalDate.parse(date), Placement.GROUND, false, false),
 				new Species(new SpeciesId("buxus-sempervirens"), "Buxus sempervirens", "common boxwood", List.of(),
 						List.of("boxwood", "broadleaf-evergreen"), Set.of(), null, List.of()));
 	}
@@ -101,13 +101,13 @@ final class PlanFixture {
 	}
 
 	static Planner planner(RulePack... packs) {
-		return new Planner(List.of(packs), PhaseEstimates.NONE);
+		return new Planner(List.of(packs), Phenology.NONE);
 	}
 
 	/** A rule for boxwood in all its parts. */
 	static Rule rule(String id, TaskKind kind, Work work, Timing timing, Weather weather, Set<String> despite,
 			List<Variant> variants) {
-		Rule plain = rule(id, kind, timing);
+		Rule plain = rule(id, TaskKind.WATCH, new Span(on(SPRING, 0), on(SPRING, 0), 0, 1));
 		return new Rule(id, kind, work, plain.concern(), timing, variants, weather, despite, Effort.UNKNOWN,
 				plain.text(), Map.of(), plain.sources());
 	}

@@ -18,6 +18,7 @@ import org.leafward.care.TaskId;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
 import org.leafward.care.core.plan.PlannedTask.Call;
+import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.Bounds;
 import org.leafward.care.core.rule.Condition;
 import org.leafward.care.core.rule.Days;
@@ -56,7 +57,7 @@ class PlanPropertiesTests {
 	private static final int HALF_A_YEAR = 183;
 
 	static IntStream seeds() {
-		return IntStream.range(0, 200);
+		return IntStream.range(0, 60);
 	}
 
 	@ParameterizedTest
@@ -85,7 +86,10 @@ class PlanPropertiesTests {
 	void noTaskLiesOutsideItsMarkers(int seed) {
 		World world = new World(seed);
 		for (PlannedTask task : world.plan(WeatherAnswers.UNKNOWN).tasks()) {
-			Rule rule = world.rules.stream().filter((one) -> task.rule().endsWith("/" + one.id())).findFirst().orElseThrow();
+			Rule rule = world.rules.stream()
+				.filter((one) -> task.rule().endsWith("/" + one.id()))
+				.findFirst()
+				.orElseThrow();
 			DayWindow most = world.window(rule.timing(), task.season());
 			assertThat(task.window().from()).as(task.rule()).isAfterOrEqualTo(most.from());
 			assertThat(task.window().to()).as(task.rule()).isBeforeOrEqualTo(most.to());
@@ -191,9 +195,10 @@ class PlanPropertiesTests {
 		World south = new World(seed);
 		south.establish();
 		south.mirror();
-		List<String> mirrored = tasks(south.plan(WeatherAnswers.UNKNOWN, List.of(new Season(2025, Hemisphere.SOUTH))), 0);
-		assertThat(mirrored)
-			.isEqualTo(tasks(north.plan(WeatherAnswers.UNKNOWN, List.of(new Season(2025, Hemisphere.NORTH))), HALF_A_YEAR));
+		List<String> mirrored = tasks(south.plan(WeatherAnswers.UNKNOWN, List.of(new Season(2025, Hemisphere.SOUTH))),
+				0);
+		assertThat(mirrored).isEqualTo(
+				tasks(north.plan(WeatherAnswers.UNKNOWN, List.of(new Season(2025, Hemisphere.NORTH))), HALF_A_YEAR));
 	}
 
 	private static List<String> tasks(Plan plan, int later) {
@@ -240,14 +245,14 @@ class PlanPropertiesTests {
 
 		PlanDiff derive(World world, Plan plan) {
 			PlanDiff diff = diff(world, plan);
-			Function<PlannedTask, StoredTask> row = (task) -> PlanFixture
-				.stored(new Plan(List.of(task), List.of()), TaskState.PLANNED)
-				.get(0);
+			Function<PlannedTask, StoredTask> row = (
+					task) -> PlanFixture.stored(new Plan(List.of(task), List.of()), TaskState.PLANNED).get(0);
 			for (List<PlannedTask> part : List.of(diff.added(), diff.changed(), diff.reopened(), diff.explained())) {
 				part.forEach((task) -> this.tasks.put(task.id(), row.apply(task)));
 			}
 			diff.withdrawn()
-				.forEach((gone) -> this.tasks.computeIfPresent(gone.task(), (id, task) -> with(task, TaskState.WITHDRAWN)));
+				.forEach((gone) -> this.tasks.computeIfPresent(gone.task(),
+						(id, task) -> with(task, TaskState.WITHDRAWN)));
 			return diff;
 		}
 
@@ -274,8 +279,9 @@ class PlanPropertiesTests {
 				this.rules.add(rule("r" + i, random));
 			}
 			for (int i = 1; i <= 5; i++) {
-				this.plantings.add(PlanFixture.planting(i,
-						LocalDate.of(2020, 1, 15).plusDays(random.nextInt(2_900)).toString(), "bed " + random.nextInt(3)));
+				this.plantings
+					.add(PlanFixture.planting(i, LocalDate.of(2020, 1, 15).plusDays(random.nextInt(2_900)).toString(),
+							"bed " + random.nextInt(3)));
 			}
 			this.today = LocalDate.of(2027, 1, 1).plusDays(random.nextInt(365));
 			int salt = random.nextInt();
@@ -297,8 +303,8 @@ class PlanPropertiesTests {
 			Work work = List.of(Work.PRUNE, Work.WATER, Work.FEED).get(random.nextInt(3));
 			int every = (kind == TaskKind.DO && random.nextBoolean()) ? 5 + random.nextInt(20) : 0;
 			return PlanFixture.rule(id, kind, work,
-					new Span(anchor(random), anchor(random), every, 1 + random.nextInt(6)), weather(kind, random), Set.of(),
-					List.of());
+					new Span(anchor(random), anchor(random), every, 1 + random.nextInt(6)), weather(kind, random),
+					Set.of(), List.of());
 		}
 
 		private static Weather weather(TaskKind kind, Random random) {
@@ -314,7 +320,10 @@ class PlanPropertiesTests {
 					random.nextInt(5) == 0, Bounds.NONE);
 		}
 
-		/** Markers move by some days, one is lost, a planting goes, another is called anew. */
+		/**
+		 * Markers move by some days, one is lost, a planting goes, another is called
+		 * anew.
+		 */
 		void change(Random random) {
 			for (MarkerKey key : MARKERS) {
 				this.markers.with(key, "%02d-%02d".formatted(1 + random.nextInt(12), 1 + random.nextInt(28)));
@@ -327,8 +336,8 @@ class PlanPropertiesTests {
 
 		/** Plantings that have stood for long. */
 		void establish() {
-			this.plantings.replaceAll((subject) -> PlanFixture.planting((int) (subject.id().getLeastSignificantBits() & 0xff),
-					"2015-09-01", "bed"));
+			this.plantings.replaceAll((subject) -> PlanFixture
+				.planting((int) (subject.id().getLeastSignificantBits() & 0xff), "2015-09-01", "bed"));
 		}
 
 		void mirror() {
@@ -348,7 +357,7 @@ class PlanPropertiesTests {
 
 		Plan plan(WeatherAnswers answers, List<Season> seasons) {
 			List<RulePack> packs = List.of(new RulePack("test", 1, "Test", "Anywhere.", List.copyOf(this.rules)));
-			return new Planner(packs, PhaseEstimates.NONE).plan(site(answers), this.plantings, seasons, this.today);
+			return new Planner(packs, Phenology.NONE).plan(site(answers), this.plantings, seasons, this.today);
 		}
 
 		DayWindow window(Timing timing, int year) {

@@ -81,8 +81,7 @@ class PlannerTests {
 
 	@Test
 	void saysWhyARuleCantBeDatedInsteadOfGuessing() {
-		Plan plan = planner(
-				pack(rule("hold", TaskKind.HOLD_OFF, new Span(on(FALL, -56), on(GROUND, 0), 0, 1))))
+		Plan plan = planner(pack(rule("hold", TaskKind.HOLD_OFF, new Span(on(FALL, -56), on(GROUND, 0), 0, 1))))
 			.plan(site(markers().without(GROUND)), List.of(boxwoodPlantedOn("2015-04-01")), ONE, TODAY);
 		assertThat(plan.tasks()).isEmpty();
 		assertThat(plan.gaps()).singleElement()
