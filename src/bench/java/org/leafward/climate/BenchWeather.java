@@ -13,7 +13,7 @@ import org.leafward.measure.GeoPoint;
  * wave, spells that last some days, one value in three hundred missing. Plausible enough
  * to make the engine do its usual work, no more.
  */
-final class BenchWeather {
+public final class BenchWeather {
 
 	private static final LocalDate FIRST = LocalDate.of(1995, 1, 1);
 
@@ -24,7 +24,7 @@ final class BenchWeather {
 	private BenchWeather() {
 	}
 
-	static Station station(int number) {
+	public static Station station(int number) {
 		return new Station(new StationId("ZZ%09d".formatted(number)), "Station " + number, point(number, 1), true);
 	}
 
@@ -34,7 +34,7 @@ final class BenchWeather {
 		return new GeoPoint(30 + 18 * random.nextDouble(), -120 + 45 * random.nextDouble(), 800 * random.nextDouble());
 	}
 
-	static List<ObservedDay> days(int number) {
+	public static List<ObservedDay> days(int number) {
 		SplittableRandom random = new SplittableRandom(number);
 		GeoPoint point = point(number, 1);
 		double mean = 28 - (point.latitude() - 20) - 0.0065 * point.elevationMetres();

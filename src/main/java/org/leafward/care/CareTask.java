@@ -1,17 +1,20 @@
 package org.leafward.care;
 
 import java.time.Instant;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
+import org.leafward.care.core.rule.Work;
 import org.leafward.measure.DayWindow;
 import org.leafward.register.PlantingId;
 import org.leafward.register.SiteId;
 
 /**
- * A dated piece of care for one planting in one season.
+ * A dated piece of care for one planting, or for a site as a whole, in one season.
  *
- * @param id the same on any machine for the same planting, rule, season and occurrence
- * @param planting what it is for
+ * @param id the same on any machine for the same planting or site, rule, season and
+ * occurrence
+ * @param planting what it is for; null when it is for the site as a whole
  * @param plant what readers call the planting, for example "hedge by the gate (common
  * boxwood)"
  * @param site where
@@ -20,7 +23,7 @@ import org.leafward.register.SiteId;
  * @param rule the rule it comes from, {@code pack/rule}
  * @param season year of the season
  * @param occurrence 0 for a single window, else the number of the repeat or the ramp day,
- * counted from 1
+ * counted from 1; the day of the year for a single day that the weather picked
  * @param kind what is asked for
  * @param window first and last day, in the site's time zone
  * @param text the words
@@ -29,8 +32,48 @@ import org.leafward.register.SiteId;
  * @param sequence number of visible changes since it was first planned
  * @param createdAt when it was first planned
  * @param changedAt when a reader last saw something change, whole seconds
+ * @param work the kind of work; null in tasks from before works were noted
+ * @param packVersion version of the rule pack that last changed it; 0 in tasks from
+ * before versions were noted
  */
-public record CareTask(TaskId id, PlantingId planting, String plant, SiteId site, String siteName, PersonId person,
-		String rule, int season, int occurrence, TaskKind kind, DayWindow window, TaskText text, TaskState state,
-		@Nullable String withdrawnBecause, int sequence, Instant createdAt, Instant changedAt) {
+public record CareTask(TaskId id, @Nullable PlantingId planting, String plant, SiteId site, String siteName,
+		PersonId person, String rule, int season, int occurrence, TaskKind kind, DayWindow window, TaskText text,
+		TaskState state, @Nullable String withdrawnBecause, int sequence, Instant createdAt, Instant changedAt,
+		@Nullable Work work, int packVersion) {
+
+	/**
+	 * A task from before works and versions were noted.
+	 * @param id identifier
+	 * @param planting what it is for; null when it is for the site as a whole
+	 * @param plant what readers call the planting
+	 * @param site where
+	 * @param siteName what readers call the site
+	 * @param person whose site it is
+	 * @param rule the rule it comes from
+	 * @param season year of the season
+	 * @param occurrence which of several
+	 * @param kind what is asked for
+	 * @param window first and last day
+	 * @param text the words
+	 * @param state where it stands
+	 * @param withdrawnBecause the reason, for withdrawn tasks
+	 * @param sequence number of visible changes
+	 * @param createdAt when it was first planned
+	 * @param changedAt when a reader last saw something change
+	 */
+	public CareTask(TaskId id, @Nullable PlantingId planting, String plant, SiteId site, String siteName,
+			PersonId person, String rule, int season, int occurrence, TaskKind kind, DayWindow window, TaskText text,
+			TaskState state, @Nullable String withdrawnBecause, int sequence, Instant createdAt, Instant changedAt) {
+		this(id, planting, plant, site, siteName, person, rule, season, occurrence, kind, window, text, state,
+				withdrawnBecause, sequence, createdAt, changedAt, null, 0);
+	}
+
+	/**
+	 * What it is for, a planting or the site.
+	 * @return the identifier of either
+	 */
+	public UUID subject() {
+		return (this.planting != null) ? this.planting.value() : this.site.value();
+	}
+
 }

@@ -3,46 +3,32 @@ package org.leafward.care;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.UUID;
-import java.util.stream.Collectors;
-import org.leafward.care.core.plan.Gap;
-import org.leafward.care.core.plan.Plan;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
 import org.leafward.care.core.plan.PlanDiff;
-import org.leafward.care.core.plan.PlannedTask;
-import org.leafward.care.core.plan.Planner;
-import org.leafward.care.core.plan.Subject;
-import org.leafward.care.core.rule.SiteFacts;
 import org.leafward.care.store.ExplanationTable;
 import org.leafward.care.store.ReplanTable;
-import org.leafward.care.store.TaskTable;
-import org.leafward.climate.LocalClimate;
-import org.leafward.climate.PlaceMarkers;
-import org.leafward.measure.Hemisphere;
-import org.leafward.measure.Season;
-import org.leafward.plants.Catalogue;
-import org.leafward.plants.Species;
-import org.leafward.register.Planting;
-import org.leafward.register.PlantingId;
+import org.leafward.care.store.SitePlanTable;
+import org.leafward.care.store.WordingTable;
 import org.leafward.register.Register;
-import org.leafward.register.Site;
 import org.leafward.register.SiteId;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.TransactionDefinition;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
- * Derives the tasks of sites and writes the difference. Deriving twice writes nothing the
- * second time.
+ * Derives the tasks of sites and writes the difference, at once or by way of a queue that
+ * all nodes share. Deriving twice writes nothing the second time.
  */
 @Service
 public class Replanning {
@@ -51,37 +37,37 @@ public class Replanning {
 
 	private static final Duration RETRY_AFTER = Duration.ofMinutes(5);
 
+	/** Sites of one transaction. */
+	private static final int BATCH = 25;
+
+	private static final int PIECE = 5_000;
+
+	private static final int MOST_WORKERS = 4;
+
 	private final Register register;
 
-	private final Catalogue catalogue;
-
-	private final LocalClimate climate;
-
-	private final RulePacks packs;
-
-	private final TaskTable tasks;
-
-	private final ExplanationTable explanations;
+	private final Derivation derivation;
 
 	private final ReplanTable queue;
 
-	private final ApplicationEventPublisher events;
+	private final SitePlanTable plans;
+
+	private final WordingTable wordings;
+
+	private final ExplanationTable explanations;
 
 	private final Clock clock;
 
 	private final TransactionTemplate transaction;
 
-	Replanning(Register register, Catalogue catalogue, LocalClimate climate, RulePacks packs, TaskTable tasks,
-			ExplanationTable explanations, ReplanTable queue, ApplicationEventPublisher events, Clock clock,
-			PlatformTransactionManager transactions) {
+	Replanning(Register register, Derivation derivation, ReplanTable queue, SitePlanTable plans, WordingTable wordings,
+			ExplanationTable explanations, Clock clock, PlatformTransactionManager transactions) {
 		this.register = register;
-		this.catalogue = catalogue;
-		this.climate = climate;
-		this.packs = packs;
-		this.tasks = tasks;
-		this.explanations = explanations;
+		this.derivation = derivation;
 		this.queue = queue;
-		this.events = events;
+		this.plans = plans;
+		this.wordings = wordings;
+		this.explanations = explanations;
 		this.clock = clock;
 		this.transaction = new TransactionTemplate(transactions);
 		this.transaction.setPropagationBehavior(TransactionDefinition.PROPAGATION_REQUIRES_NEW);
@@ -93,70 +79,8 @@ public class Replanning {
 	 * @return what was written
 	 */
 	public Optional<PlanDiff> derive(SiteId site) {
-		Optional<PlanDiff> diff = this.transaction.execute((status) -> {
-			this.tasks.lock(site);
-			return this.register.find(site).map(this::derive);
-		});
-		return (diff != null) ? diff : Optional.empty();
-	}
-
-	private PlanDiff derive(Site site) {
-		Instant now = this.clock.instant().truncatedTo(ChronoUnit.SECONDS);
-		LocalDate today = LocalDate.ofInstant(now, site.zone());
-		List<Planting> plantings = this.register.plantingsOf(site.id());
-		Plan plan = plan(site, plantings, today);
-		Set<PlantingId> present = plantings.stream().map(Planting::id).collect(Collectors.toSet());
-		PlanDiff diff = PlanDiff.between(this.tasks.stored(site.id()), plan, present, today, this.explanations::nameOf);
-		if (!plan.gaps().equals(this.tasks.gaps(site.id()))) {
-			this.tasks.replaceGaps(site.id(), plan.gaps());
-		}
-		if (!diff.isEmpty()) {
-			write(site, diff, now);
-		}
-		return diff;
-	}
-
-	private Plan plan(Site site, List<Planting> plantings, LocalDate today) {
-		Hemisphere hemisphere = site.point().hemisphere();
-		Season current = Season.containing(today, hemisphere);
-		List<Season> seasons = List.of(current.previous(), current, current.next());
-		PlaceMarkers markers = this.climate.markersAt(site.place());
-		SiteFacts ground = new SiteFacts("", site.county(), site.soil(), Set.of());
-		Planner planner = new Planner(this.packs.all());
-		List<PlannedTask> planned = new ArrayList<>();
-		List<Gap> gaps = new ArrayList<>();
-		for (Planting planting : plantings) {
-			Optional<Species> species = this.catalogue.find(planting.species());
-			if (species.isEmpty()) {
-				gaps.add(new Gap(planting.id(), "", planting.label(), current.year(),
-						"The species %s is no longer in the catalogue.".formatted(planting.species().value())));
-				continue;
-			}
-			Plan plan = planner.plan(new Subject(planting, species.get(), hemisphere, ground), markers, seasons);
-			planned.addAll(plan.tasks());
-			gaps.addAll(plan.gaps());
-		}
-		gaps.sort(Gap.ORDER);
-		return new Plan(planned, gaps);
-	}
-
-	private void write(Site site, PlanDiff diff, Instant now) {
-		List<PlannedTask> explained = new ArrayList<>(diff.added());
-		explained.addAll(diff.changed());
-		explained.addAll(diff.explained());
-		this.explanations.keep(explained.stream().map(PlannedTask::explanation).distinct().toList());
-		this.tasks.add(site, diff.added(), names(diff.added()), now);
-		this.tasks.change(diff.changed(), names(diff.changed()), now);
-		this.tasks.explain(diff.explained(), names(diff.explained()));
-		this.tasks.withdraw(diff.withdrawn(), now);
-		if (diff.visible()) {
-			this.events.publishEvent(new PlanChanged(site.id().value(), site.owner().value(), diff.added().size(),
-					diff.changed().size(), diff.withdrawn().size(), now));
-		}
-	}
-
-	private List<UUID> names(List<PlannedTask> planned) {
-		return planned.stream().map((task) -> this.explanations.nameOf(task.explanation())).toList();
+		Map<SiteId, PlanDiff> diffs = this.transaction.execute((status) -> this.derivation.derive(List.of(site)));
+		return Optional.ofNullable((diffs != null) ? diffs.get(site) : null);
 	}
 
 	/**
@@ -164,65 +88,115 @@ public class Replanning {
 	 * @param sites the sites
 	 */
 	public void ask(List<SiteId> sites) {
-		this.transaction.executeWithoutResult((status) -> this.queue.ask(sites, this.clock.instant()));
+		for (int from = 0; from < sites.size(); from += PIECE) {
+			List<SiteId> piece = sites.subList(from, Math.min(from + PIECE, sites.size()));
+			this.transaction.executeWithoutResult((status) -> this.queue.ask(piece, this.clock.instant()));
+		}
 	}
 
-	/** Asks for every site to be derived, page by page. */
+	/** Asks for every site to be derived, piece by piece. */
 	public void askAll() {
-		int page = 0;
-		List<Site> sites;
-		do {
-			sites = this.register.sites(page++, 200);
-			ask(sites.stream().map(Site::id).toList());
+		List<SiteId> piece = this.register.idsAfter(null, PIECE);
+		while (!piece.isEmpty()) {
+			ask(piece);
+			piece = this.register.idsAfter(piece.get(piece.size() - 1), PIECE);
 		}
-		while (!sites.isEmpty());
 	}
 
 	/**
-	 * Derives due sites one by one until there are none left or the time is up. A site
-	 * that fails is put off and does not stop the others.
+	 * Derives due sites until there are none left or the time is up, some in each
+	 * transaction and on as many threads as there are processors, at most
+	 * {@value #MOST_WORKERS}. What a killed node had begun comes back to the queue by
+	 * itself. A site that fails is put off and does not stop the others.
 	 * @param limit how long to go on
 	 * @return number of sites derived
 	 */
 	public int drain(Duration limit) {
 		Instant end = this.clock.instant().plus(limit);
-		int derived = 0;
-		while (!this.clock.instant().isAfter(end)) {
-			List<SiteId> next = this.queue.peek(this.clock.instant());
-			if (next.isEmpty()) {
-				break;
+		int workers = Math.max(1, Math.min(MOST_WORKERS, Runtime.getRuntime().availableProcessors()));
+		ExecutorService threads = Executors.newFixedThreadPool(workers);
+		try {
+			List<Future<Integer>> working = IntStream.range(0, workers)
+				.mapToObj((worker) -> threads.submit(() -> work(end)))
+				.toList();
+			int derived = 0;
+			for (Future<Integer> worker : working) {
+				derived += worker.get();
 			}
+			return derived;
+		}
+		catch (ExecutionException ex) {
+			throw new IllegalStateException("Deriving tasks stopped: " + ex.getCause(), ex);
+		}
+		catch (InterruptedException ex) {
+			Thread.currentThread().interrupt();
+			return 0;
+		}
+		finally {
+			threads.shutdownNow();
+		}
+	}
+
+	private int work(Instant end) {
+		int derived = 0;
+		// After a failure each site gets a transaction of its own for a while, so that
+		// the one at fault is found and the others are not held up.
+		int alone = 0;
+		while (!this.clock.instant().isAfter(end)) {
+			int most = (alone > 0) ? 1 : BATCH;
+			List<SiteId> taken = new ArrayList<>();
 			try {
-				boolean taken = Boolean.TRUE.equals(this.transaction.execute((status) -> deriveNext()));
-				if (!taken) {
+				this.transaction.executeWithoutResult((status) -> {
+					taken.addAll(this.queue.take(this.clock.instant(), most));
+					this.derivation.derive(taken);
+				});
+				if (taken.isEmpty()) {
 					break;
 				}
-				derived++;
+				derived += taken.size();
+				alone = Math.max(0, alone - 1);
 			}
 			catch (RuntimeException ex) {
-				LOG.error("Deriving the tasks of site {} failed; it is tried again in {}", next.get(0), RETRY_AFTER,
-						ex);
-				Instant later = this.clock.instant().plus(RETRY_AFTER);
-				this.transaction.executeWithoutResult(
-						(status) -> this.queue.putOff(next.get(0), later, String.valueOf(ex.getMessage())));
+				if (taken.isEmpty()) {
+					throw ex;
+				}
+				if (taken.size() > 1) {
+					LOG.warn("Deriving {} sites together failed; each is tried alone", taken.size(), ex);
+					alone = taken.size();
+				}
+				else {
+					putOff(taken.get(0), ex);
+				}
 			}
 		}
 		return derived;
 	}
 
-	private boolean deriveNext() {
-		List<SiteId> taken = this.queue.take(this.clock.instant());
-		for (SiteId site : taken) {
-			this.tasks.lock(site);
-			this.register.find(site).ifPresent(this::derive);
-		}
-		return !taken.isEmpty();
+	private void putOff(SiteId site, RuntimeException ex) {
+		LOG.error("Deriving the tasks of site {} failed; it is tried again in {}", site, RETRY_AFTER, ex);
+		Instant later = this.clock.instant().plus(RETRY_AFTER);
+		this.transaction
+			.executeWithoutResult((status) -> this.queue.putOff(site, later, String.valueOf(ex.getMessage())));
 	}
 
-	/** Forgets explanations that no task has any more. */
+	/**
+	 * How far replanning is, over all nodes.
+	 * @param since from when on derived sites are counted
+	 * @return the progress
+	 */
+	public ReplanProgress progress(Instant since) {
+		ReplanTable.Depth depth = this.queue.depth();
+		return new ReplanProgress(depth.sites(), depth.oldest(), depth.failing(), depth.lastError(), since,
+				this.plans.derivedSince(since));
+	}
+
+	/** Forgets explanations and words that no task has any more. */
 	public void tidy() {
-		Integer forgotten = this.transaction.execute((status) -> this.explanations.forgetUnused());
-		LOG.info("{} unused explanations forgotten", forgotten);
+		this.transaction.executeWithoutResult((status) -> {
+			this.plans.lockAll();
+			LOG.info("{} unused explanations and {} unused wordings forgotten", this.explanations.forgetUnused(),
+					this.wordings.forgetUnused());
+		});
 	}
 
 }

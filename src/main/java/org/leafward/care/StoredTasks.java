@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.core.plan.Gap;
 import org.leafward.care.store.ExplanationTable;
+import org.leafward.care.store.GapTable;
 import org.leafward.care.store.TaskTable;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.Explanation;
@@ -21,8 +22,11 @@ public class StoredTasks implements TaskCalendar {
 
 	private final ExplanationTable explanations;
 
-	StoredTasks(TaskTable tasks, ExplanationTable explanations) {
+	private final GapTable gaps;
+
+	StoredTasks(TaskTable tasks, ExplanationTable explanations, GapTable gaps) {
 		this.tasks = tasks;
+		this.gaps = gaps;
 		this.explanations = explanations;
 	}
 
@@ -53,7 +57,7 @@ public class StoredTasks implements TaskCalendar {
 
 	@Override
 	public List<Undated> undated(SiteId site) {
-		return this.tasks.gaps(site).stream().map(StoredTasks::undated).toList();
+		return this.gaps.of(site).stream().map(StoredTasks::undated).toList();
 	}
 
 	private static Undated undated(Gap gap) {

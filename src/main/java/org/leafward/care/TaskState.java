@@ -6,7 +6,13 @@ public enum TaskState {
 	/** The window holds. */
 	PLANNED,
 
-	/** No longer needed; the task says why. */
-	WITHDRAWN
+	/** No longer needed; the task says why. It comes back when it is. */
+	WITHDRAWN,
+
+	/** Somebody did it. */
+	DONE,
+
+	/** Somebody left it out on purpose. */
+	SKIPPED
 
 }

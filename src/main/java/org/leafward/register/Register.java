@@ -1,9 +1,13 @@
 package org.leafward.register;
 
 import java.time.Clock;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.People;
 import org.leafward.accounts.PersonId;
 import org.leafward.climate.Place;
@@ -159,6 +163,28 @@ public class Register {
 	}
 
 	/**
+	 * Several sites.
+	 * @param sites their identifiers, at most 1,000
+	 * @return those that are there, in no order
+	 */
+	@Transactional(readOnly = true)
+	public List<Site> find(Collection<SiteId> sites) {
+		return this.sites.among(sites.stream().map(SiteId::value).toList()).stream().map(SiteEntity::toSite).toList();
+	}
+
+	/**
+	 * Identifiers of all sites, piece by piece.
+	 * @param after the last one of the piece before; null begins
+	 * @param size 1 to 10,000
+	 * @return empty after the last
+	 */
+	@Transactional(readOnly = true)
+	public List<SiteId> idsAfter(@Nullable SiteId after, int size) {
+		UUID start = (after != null) ? after.value() : new UUID(0, 0);
+		return this.sites.idsAfter(start, PageRequest.of(0, size)).stream().map(SiteId::new).toList();
+	}
+
+	/**
 	 * A site that must be there.
 	 * @param site its identifier
 	 * @return the site
@@ -206,6 +232,19 @@ public class Register {
 	@Transactional(readOnly = true)
 	public List<Planting> plantingsOf(SiteId site) {
 		return this.plantings.ofSite(site.value()).stream().map(PlantingEntity::toPlanting).toList();
+	}
+
+	/**
+	 * Plantings of several sites by label.
+	 * @param sites the sites, at most 1,000
+	 * @return without the sites that have none
+	 */
+	@Transactional(readOnly = true)
+	public Map<SiteId, List<Planting>> plantingsOf(Collection<SiteId> sites) {
+		return this.plantings.ofSites(sites.stream().map(SiteId::value).toList())
+			.stream()
+			.map(PlantingEntity::toPlanting)
+			.collect(Collectors.groupingBy(Planting::site));
 	}
 
 	/**

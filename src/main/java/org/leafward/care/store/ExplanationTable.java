@@ -1,11 +1,12 @@
 package org.leafward.care.store;
 
 import java.util.Collection;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.UUID;
+import java.util.function.Function;
 import org.leafward.care.TaskId;
 import org.leafward.care.core.plan.TaskIdentity;
 import org.leafward.measure.Explanation;
@@ -42,21 +43,27 @@ public class ExplanationTable {
 	/**
 	 * Keeps explanations that are not kept yet.
 	 * @param explanations any number
+	 * @param nameOf gives their names, as {@link #nameOf} does
 	 */
-	public void keep(Collection<Explanation> explanations) {
-		Map<UUID, String> rows = new LinkedHashMap<>();
-		for (Explanation explanation : explanations) {
-			String content = this.json.writeValueAsString(explanation);
-			rows.put(TaskIdentity.named(content), content);
-		}
-		List<Object[]> arguments = rows.entrySet()
-			.stream()
-			.sorted(Map.Entry.comparingByKey())
-			.map((row) -> new Object[] { row.getKey(), row.getValue() })
-			.toList();
+	public void keep(Collection<Explanation> explanations, Function<Explanation, UUID> nameOf) {
+		// In the order of their names, so that two nodes never wait for each other.
+		Map<UUID, Explanation> named = new TreeMap<>();
+		explanations.forEach((explanation) -> named.putIfAbsent(nameOf.apply(explanation), explanation));
+		Set<UUID> kept = kept(named.keySet());
 		this.batches.batchUpdate(
 				"insert into care.explanation (id, content) values (?, ?::jsonb) on conflict (id) do nothing",
-				arguments);
+				named.entrySet()
+					.stream()
+					.filter((row) -> !kept.contains(row.getKey()))
+					.map((row) -> new Object[] { row.getKey(), this.json.writeValueAsString(row.getValue()) })
+					.toList());
+	}
+
+	private Set<UUID> kept(Set<UUID> names) {
+		return Set.copyOf(this.database.sql("select id from care.explanation where id = any(?::uuid[])")
+			.param(names.toArray(UUID[]::new))
+			.query(UUID.class)
+			.list());
 	}
 
 	/**

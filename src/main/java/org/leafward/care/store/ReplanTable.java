@@ -1,10 +1,12 @@
 package org.leafward.care.store;
 
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.leafward.register.SiteId;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -45,19 +47,21 @@ public class ReplanTable {
 	}
 
 	/**
-	 * Takes one due site off the queue. The row stays locked until the transaction ends,
-	 * so other nodes pass it by, and comes back when the transaction fails.
+	 * Takes due sites off the queue, oldest first. Their rows stay locked until the
+	 * transaction ends, so other nodes pass them by, and come back when the transaction
+	 * fails or its node dies.
 	 * @param at now
-	 * @return the site, or nothing
+	 * @param most how many at most
+	 * @return the sites, or nothing
 	 */
-	public List<SiteId> take(Instant at) {
+	public List<SiteId> take(Instant at, int most) {
 		return this.database.sql("""
-				delete from care.replan where site = (
+				delete from care.replan where site = any(array(
 					select site from care.replan where not_before <= ? order by asked_at, site
-					limit 1 for update skip locked)
+					limit ? for update skip locked))
 				returning site
 				""")
-			.param(at.atOffset(ZoneOffset.UTC))
+			.params(at.atOffset(ZoneOffset.UTC), most)
 			.query((row, number) -> new SiteId(row.getObject(1, UUID.class)))
 			.list();
 	}
@@ -76,15 +80,33 @@ public class ReplanTable {
 	}
 
 	/**
-	 * The oldest due site; it is not locked.
-	 * @param at now
-	 * @return the site, or nothing
+	 * How far the queue is.
+	 * @return depth, oldest question, failures
 	 */
-	public List<SiteId> peek(Instant at) {
-		return this.database.sql("select site from care.replan where not_before <= ? order by asked_at, site limit 1")
-			.param(at.atOffset(ZoneOffset.UTC))
-			.query((row, number) -> new SiteId(row.getObject(1, UUID.class)))
-			.list();
+	public Depth depth() {
+		return this.database
+			.sql("""
+					select count(*) as depth, min(asked_at) as oldest, count(*) filter (where attempts > 0) as failing,
+						(select last_error from care.replan where attempts > 0 order by not_before desc, site limit 1) as error
+					from care.replan
+					""")
+			.query((row, number) -> {
+				OffsetDateTime oldest = row.getObject("oldest", OffsetDateTime.class);
+				return new Depth(row.getLong("depth"), (oldest != null) ? oldest.toInstant() : null,
+						row.getLong("failing"), row.getString("error"));
+			})
+			.single();
+	}
+
+	/**
+	 * How far the queue is.
+	 *
+	 * @param sites how many sites stand in it
+	 * @param oldest since when the oldest has been asked for; null when there are none
+	 * @param failing how many of them failed at least once
+	 * @param lastError what went wrong with one of those; null when none failed
+	 */
+	public record Depth(long sites, @Nullable Instant oldest, long failing, @Nullable String lastError) {
 	}
 
 }

@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskId;
@@ -12,6 +13,7 @@ import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
 import org.leafward.care.TaskText;
 import org.leafward.care.core.plan.StoredTask;
+import org.leafward.care.core.rule.Work;
 import org.leafward.measure.DayWindow;
 import org.leafward.register.PlantingId;
 import org.leafward.register.SiteId;
@@ -23,21 +25,30 @@ final class TaskRows {
 	}
 
 	static CareTask task(ResultSet row, int number) throws SQLException {
-		return new CareTask(new TaskId(row.getObject("id", UUID.class)),
-				new PlantingId(row.getObject("planting", UUID.class)), row.getString("plant"),
+		return new CareTask(new TaskId(row.getObject("id", UUID.class)), planting(row), row.getString("plant"),
 				new SiteId(row.getObject("site", UUID.class)), row.getString("site_name"),
 				new PersonId(row.getObject("person", UUID.class)), row.getString("rule"), row.getInt("season"),
 				row.getInt("occurrence"), TaskKind.valueOf(row.getString("kind")), window(row), text(row),
 				TaskState.valueOf(row.getString("state")), row.getString("withdrawn_because"), row.getInt("sequence"),
 				row.getObject("created_at", OffsetDateTime.class).toInstant(),
-				row.getObject("changed_at", OffsetDateTime.class).toInstant());
+				row.getObject("changed_at", OffsetDateTime.class).toInstant(), work(row), row.getInt("pack_version"));
 	}
 
 	static StoredTask stored(ResultSet row, int number) throws SQLException {
-		return new StoredTask(new TaskId(row.getObject("id", UUID.class)),
-				new PlantingId(row.getObject("planting", UUID.class)), row.getString("plant"), row.getString("rule"),
-				row.getInt("season"), TaskKind.valueOf(row.getString("kind")), window(row), text(row),
-				TaskState.valueOf(row.getString("state")), row.getObject("explanation", UUID.class));
+		return new StoredTask(new TaskId(row.getObject("id", UUID.class)), planting(row), row.getString("plant"),
+				row.getString("rule"), row.getInt("season"), TaskKind.valueOf(row.getString("kind")), work(row),
+				window(row), row.getObject("wording", UUID.class), TaskState.valueOf(row.getString("state")),
+				row.getObject("explanation", UUID.class));
+	}
+
+	static @Nullable PlantingId planting(ResultSet row) throws SQLException {
+		UUID planting = row.getObject("planting", UUID.class);
+		return (planting != null) ? new PlantingId(planting) : null;
+	}
+
+	private static @Nullable Work work(ResultSet row) throws SQLException {
+		String work = row.getString("work");
+		return (work != null) ? Work.valueOf(work) : null;
 	}
 
 	private static DayWindow window(ResultSet row) throws SQLException {

@@ -15,6 +15,7 @@ import org.leafward.measure.BadInput;
 import org.leafward.measure.Explanation;
 import org.leafward.measure.NotThere;
 import org.leafward.register.Register;
+import org.leafward.register.PlantingId;
 import org.leafward.register.SiteId;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -50,21 +51,25 @@ class CareApi {
 	 * @param from first day
 	 * @param to last day
 	 * @param text the words
-	 * @param state planned or withdrawn
+	 * @param state planned, withdrawn, done or skipped
 	 * @param withdrawnBecause the reason, for withdrawn tasks
 	 * @param sequence number of visible changes
 	 * @param changedAt time of the last one
 	 */
-	record TaskAnswer(UUID id, UUID planting, String plant, String rule, int season, int occurrence, String kind,
-			LocalDate from, LocalDate to, TaskText text, String state, @Nullable String withdrawnBecause, int sequence,
-			Instant changedAt) {
+	record TaskAnswer(UUID id, @Nullable UUID planting, String plant, String rule, int season, int occurrence,
+			String kind, LocalDate from, LocalDate to, TaskText text, String state, @Nullable String withdrawnBecause,
+			int sequence, Instant changedAt) {
 
 		static TaskAnswer of(CareTask task) {
-			return new TaskAnswer(task.id().value(), task.planting().value(), task.plant(), task.rule(), task.season(),
+			return new TaskAnswer(task.id().value(), value(task.planting()), task.plant(), task.rule(), task.season(),
 					task.occurrence(), Kinds.code(task.kind()), task.window().from(), task.window().to(), task.text(),
 					Kinds.code(task.state()), task.withdrawnBecause(), task.sequence(), task.changedAt());
 		}
 
+	}
+
+	private static @Nullable UUID value(@Nullable PlantingId planting) {
+		return (planting != null) ? planting.value() : null;
 	}
 
 	/**
@@ -79,12 +84,12 @@ class CareApi {
 	/**
 	 * A rule that can't be dated.
 	 *
-	 * @param planting the planting
+	 * @param planting the planting; null for the site as a whole
 	 * @param rule {@code pack/rule}
 	 * @param title title of the rule
 	 * @param reason why
 	 */
-	record UndatedAnswer(UUID planting, String rule, String title, String reason) {
+	record UndatedAnswer(@Nullable UUID planting, String rule, String title, String reason) {
 	}
 
 	/**
@@ -108,7 +113,7 @@ class CareApi {
 				this.calendar.undated(site)
 					.stream()
 					.filter((undated) -> undated.season() == season)
-					.map((undated) -> new UndatedAnswer(undated.planting().value(), undated.rule(), undated.title(),
+					.map((undated) -> new UndatedAnswer(value(undated.planting()), undated.rule(), undated.title(),
 							undated.reason()))
 					.toList());
 	}

@@ -37,7 +37,7 @@ final class Gathered {
 	 */
 	static List<CareTask> withoutRepeats(List<CareTask> tasks) {
 		Set<List<Object>> seen = new HashSet<>();
-		return tasks.stream().filter((task) -> seen.add(List.of(task.planting(), task.rule(), task.season()))).toList();
+		return tasks.stream().filter((task) -> seen.add(List.of(task.subject(), task.rule(), task.season()))).toList();
 	}
 
 	static List<TaskLine> lines(List<CareTask> tasks) {

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
 import org.leafward.measure.DayWindow;
-import org.leafward.register.PlantingId;
 
 /** The days of a ramp as one entry, for pictures in which a day is too narrow to see. */
 final class Ramps {
@@ -15,7 +15,7 @@ final class Ramps {
 	private Ramps() {
 	}
 
-	private record Key(PlantingId planting, String rule, int season) {
+	private record Key(UUID subject, String rule, int season) {
 	}
 
 	/**
@@ -27,7 +27,7 @@ final class Ramps {
 		List<CareTask> joined = new ArrayList<>();
 		Map<Key, Integer> places = new LinkedHashMap<>();
 		for (CareTask task : tasks) {
-			Key key = new Key(task.planting(), task.rule(), task.season());
+			Key key = new Key(task.subject(), task.rule(), task.season());
 			Integer place = (task.kind() == TaskKind.RAMP_DAY) ? places.get(key) : null;
 			if (place != null) {
 				joined.set(place, until(joined.get(place), task));
@@ -44,7 +44,8 @@ final class Ramps {
 		return new CareTask(first.id(), first.planting(), first.plant(), first.site(), first.siteName(), first.person(),
 				first.rule(), first.season(), first.occurrence(), first.kind(),
 				new DayWindow(first.window().from(), last.window().to()), first.text(), first.state(),
-				first.withdrawnBecause(), first.sequence(), first.createdAt(), first.changedAt());
+				first.withdrawnBecause(), first.sequence(), first.createdAt(), first.changedAt(), first.work(),
+				first.packVersion());
 	}
 
 }

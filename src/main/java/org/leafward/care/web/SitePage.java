@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskState;
@@ -181,13 +182,17 @@ class SitePage {
 		Map<String, Set<String>> reasons = new LinkedHashMap<>();
 		for (Undated gap : this.calendar.undated(site.id())) {
 			reasons.computeIfAbsent(gap.reason(), (reason) -> new LinkedHashSet<>())
-				.add("%s (%s)".formatted(gap.title(), labels.getOrDefault(gap.planting(), "planting")));
+				.add("%s (%s)".formatted(gap.title(), name(labels, gap.planting())));
 		}
 		return reasons.entrySet()
 			.stream()
 			.map((entry) -> words(entry.getKey(), entry.getValue()))
 			.limit(MOST_REASONS)
 			.toList();
+	}
+
+	private static String name(Map<PlantingId, String> labels, @Nullable PlantingId planting) {
+		return (planting != null) ? labels.getOrDefault(planting, "planting") : "whole site";
 	}
 
 	private static String words(String reason, Set<String> care) {

@@ -36,7 +36,8 @@ final class SiteStrip {
 		Map<PlantingId, List<CareTask>> byPlanting = new LinkedHashMap<>();
 		plantings.forEach((planting) -> byPlanting.put(planting.id(), new ArrayList<>()));
 		for (CareTask task : Ramps.joined(tasks)) {
-			List<CareTask> own = byPlanting.get(task.planting());
+			PlantingId planting = task.planting();
+			List<CareTask> own = (planting != null) ? byPlanting.get(planting) : null;
 			if (own != null) {
 				own.add(task);
 			}

@@ -1,16 +1,26 @@
 package org.leafward.register.store;
 
+import jakarta.persistence.QueryHint;
+import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.jpa.repository.QueryHints;
 
 /** Rows of sites. */
 public interface SiteRepository extends JpaRepository<SiteEntity, UUID> {
 
 	@Query("select s from SiteEntity s where s.owner = :owner order by s.name, s.id")
 	List<SiteEntity> ofOwner(UUID owner, Pageable page);
+
+	@QueryHints(@QueryHint(name = "org.hibernate.readOnly", value = "true"))
+	@Query("select s from SiteEntity s where s.id in :sites")
+	List<SiteEntity> among(Collection<UUID> sites);
+
+	@Query("select s.id from SiteEntity s where s.id > :after order by s.id")
+	List<UUID> idsAfter(UUID after, Pageable page);
 
 	@Query("select s from SiteEntity s order by s.name, s.id")
 	List<SiteEntity> all(Pageable page);

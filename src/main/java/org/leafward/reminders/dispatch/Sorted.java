@@ -61,7 +61,7 @@ record Sorted(List<Claimed> good, List<ReminderItem> items, List<Claimed> gone, 
 		return (int) calendar.ofSite(first.site(), reach)
 			.stream()
 			.filter((task) -> task.kind() == TaskKind.RAMP_DAY && task.state() == TaskState.PLANNED)
-			.filter((task) -> task.planting().equals(first.planting()) && task.rule().equals(first.rule())
+			.filter((task) -> task.subject().equals(first.subject()) && task.rule().equals(first.rule())
 					&& task.season() == first.season())
 			.count();
 	}

@@ -4,98 +4,155 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import org.leafward.care.core.phase.Estimate;
+import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.Anchor;
 import org.leafward.care.core.rule.CalendarAnchor;
+import org.leafward.care.core.rule.Days;
 import org.leafward.care.core.rule.EventAnchor;
 import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.PhaseAnchor;
 import org.leafward.care.core.rule.PlantingDateAnchor;
-import org.leafward.climate.PlaceMarkers;
-import org.leafward.climate.SeasonMarker;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
 import org.leafward.measure.Season;
+import org.leafward.plants.Species;
 import org.leafward.plants.SpeciesId;
+import org.leafward.register.Planting;
 
-/** Turns anchors into dates of one season, with their steps. */
+/** Turns anchors into dates at one site; the steps are worded when they are asked for. */
 final class AnchorDates {
 
-	private final PlaceMarkers markers;
+	private final PlanSite site;
 
-	private final LocalDate plantedOn;
+	private final Phenology phenology;
 
-	private final Season season;
-
-	private final SpeciesId species;
-
-	AnchorDates(PlaceMarkers markers, SpeciesId species, LocalDate plantedOn, Season season) {
-		this.markers = markers;
-		this.species = species;
-		this.plantedOn = plantedOn;
-		this.season = season;
+	AnchorDates(PlanSite site, Phenology phenology) {
+		this.site = site;
+		this.phenology = phenology;
 	}
 
-	/**
-	 * A dated anchor.
-	 *
-	 * @param date the date
-	 * @param explanation how it came about
-	 */
-	record Dated(LocalDate date, Explanation explanation) {
-	}
-
-	Optional<Dated> date(String label, Anchor anchor) {
+	AnchorDate of(Anchor anchor, Season season, Subject subject) {
 		if (anchor instanceof MarkerAnchor marker) {
-			return date(label, marker);
+			return marker(marker, marker.nextSeason() ? season.next() : season, subject);
 		}
-		if (anchor instanceof PhaseAnchor || anchor instanceof EventAnchor) {
-			return Optional.empty();
+		if (anchor instanceof PhaseAnchor phase) {
+			return phase(phase, phase.nextSeason() ? season.next() : season, subject);
 		}
-		LocalDate date = (anchor instanceof PlantingDateAnchor planting)
-				? this.plantedOn.plusDays(planting.days().of(this.species)) : fixed((CalendarAnchor) anchor);
-		return Optional
-			.of(new Dated(date, Explanation.of(label, DayWords.of(date)).withDetail(sentence(anchor.words()))));
+		if (anchor instanceof EventAnchor event) {
+			return this.site.observed()
+				.event(subject.plantingId(), event.event(), season.year())
+				.map((day) -> plain(anchor, day.plusDays(days(event.days(), subject)), day))
+				.orElse(AnchorDate.NOT_LOGGED);
+		}
+		if (anchor instanceof CalendarAnchor fixed) {
+			LocalDate day = fixed.day().in(fixed.nextSeason() ? season.next() : season);
+			return plain(anchor, day, day);
+		}
+		Planting planting = subject.planting();
+		if (planting == null) {
+			return AnchorDate.missing("A site as a whole has no planting date.");
+		}
+		PlantingDateAnchor planted = (PlantingDateAnchor) anchor;
+		return plain(anchor, planting.plantedOn().plusDays(days(planted.days(), subject)), planting.plantedOn());
 	}
 
-	private LocalDate fixed(CalendarAnchor anchor) {
-		return anchor.day().in(anchor.nextSeason() ? this.season.next() : this.season);
+	private static int days(Days days, Subject subject) {
+		SpeciesId species = subject.speciesId();
+		return (species != null) ? days.of(species) : days.days();
 	}
 
-	private Optional<Dated> date(String label, MarkerAnchor anchor) {
-		Season target = anchor.nextSeason() ? this.season.next() : this.season;
-		return this.markers.on(anchor.marker(), target.year()).map((marker) -> dated(label, anchor, target, marker));
+	private static AnchorDate plain(Anchor anchor, LocalDate date, LocalDate counted) {
+		return new AnchorDate(date, null, Basis.mix(date.toEpochDay(), counted),
+				(label) -> Explanation.of(label, DayWords.of(date))
+					.withDetail(sentence(anchor.words()))
+					.withSteps(date.equals(counted) ? List.of() : List.of(added(counted, date))));
 	}
 
-	private Dated dated(String label, MarkerAnchor anchor, Season target, SeasonMarker marker) {
-		int offset = anchor.days().of(this.species);
-		LocalDate counted = marker.date().plusDays(offset);
-		LocalDate date = anchor.bounds().keep(counted, target);
+	private AnchorDate marker(MarkerAnchor anchor, Season season, Subject subject) {
+		return this.site.markers().on(anchor.marker(), season.year()).map((marker) -> {
+			LocalDate counted = marker.date().plusDays(days(anchor.days(), subject));
+			LocalDate date = anchor.bounds().keep(counted, season);
+			long basis = Basis.mix(Basis.mix(Basis.mix(marker.date().toEpochDay(), marker.earliest()), marker.latest()),
+					date);
+			return new AnchorDate(date, null, basis, (label) -> stepped(label, anchor.words(), marker.explanation(),
+					marker.date(), counted, date, anchor.bounds().words()));
+		}).orElseGet(() -> AnchorDate.missing(this.site.markers().whyMissing(anchor.marker())));
+	}
+
+	private AnchorDate phase(PhaseAnchor anchor, Season season, Subject subject) {
+		Species species = subject.species();
+		Planting planting = subject.planting();
+		if (species == null || planting == null) {
+			return AnchorDate.missing("A site as a whole has no %s.".formatted(plain(anchor.phase())));
+		}
+		Optional<LocalDate> seen = this.site.observed().phase(planting.id(), anchor.phase(), season.year());
+		if (seen.isPresent()) {
+			return offset(anchor, season, subject, seen.get(), Basis.mix(1, seen.get()),
+					() -> Explanation.of("Observed here: " + plain(anchor.phase()), DayWords.of(seen.get()))
+						.withDetail("What was seen on the planting itself goes before any estimate."));
+		}
+		Optional<Estimate> estimate = this.phenology.phase(anchor.phase())
+			.flatMap((phase) -> phase.estimateFor(species));
+		if (estimate.isEmpty()) {
+			return AnchorDate.missing("Nobody has logged %s here, and there is no estimate for %s."
+				.formatted(plain(anchor.phase()), species.commonName()));
+		}
+		AnchorDate expected = of(estimate.get().at(), season, subject);
+		LocalDate day = expected.date();
+		if (day == null) {
+			return expected;
+		}
+		return offset(anchor, season, subject, day,
+				Basis.mix(estimate.get().sources().toString().hashCode(), expected.basis()),
+				() -> estimated(anchor, expected, estimate.get()));
+	}
+
+	private AnchorDate offset(PhaseAnchor anchor, Season season, Subject subject, LocalDate day, long basis,
+			Supplier<Explanation> step) {
+		LocalDate counted = day.plusDays(days(anchor.days(), subject));
+		LocalDate date = anchor.bounds().keep(counted, season);
+		return new AnchorDate(date, null, Basis.mix(basis, date),
+				(label) -> stepped(label, anchor.words(), step.get(), day, counted, date, anchor.bounds().words()));
+	}
+
+	private static Explanation estimated(PhaseAnchor anchor, AnchorDate expected, Estimate estimate) {
+		Explanation day = expected.words().apply("Estimate of " + plain(anchor.phase()));
+		List<Explanation> steps = new ArrayList<>(day.steps());
+		steps.addAll(Reasons.sources(estimate.sources()));
+		return day.withSteps(steps);
+	}
+
+	private static Explanation stepped(String label, String words, Explanation first, LocalDate start,
+			LocalDate counted, LocalDate date, String bounds) {
 		List<Explanation> steps = new ArrayList<>();
-		steps.add(marker.explanation());
-		if (offset != 0) {
-			int days = Math.abs(offset);
-			steps.add(Explanation
-				.of("The rule %s %d %s".formatted((offset < 0) ? "goes back" : "adds", days,
-						(days == 1) ? "day" : "days"), DayWords.of(counted))
-				.withDetail("Counted from %s.".formatted(DayWords.of(marker.date()))));
+		steps.add(first);
+		if (!counted.equals(start)) {
+			steps.add(added(start, counted));
 		}
 		if (!date.equals(counted)) {
 			steps.add(Explanation.of("The rule keeps to the calendar here", DayWords.of(date))
-				.withDetail("Whatever the weather, this day comes %s.".formatted(anchor.bounds().words())));
+				.withDetail("Whatever the weather, this day comes %s.".formatted(bounds)));
 		}
-		return new Dated(date,
-				Explanation.of(label, DayWords.of(date)).withDetail(sentence(anchor.words())).withSteps(steps));
+		return Explanation.of(label, DayWords.of(date)).withDetail(sentence(words)).withSteps(steps);
+	}
+
+	private static Explanation added(LocalDate start, LocalDate date) {
+		long days = Math.abs(date.toEpochDay() - start.toEpochDay());
+		return Explanation
+			.of("The rule %s %d %s".formatted(date.isBefore(start) ? "goes back" : "adds", days,
+					(days == 1) ? "day" : "days"), DayWords.of(date))
+			.withDetail("Counted from %s.".formatted(DayWords.of(start)));
+	}
+
+	private static String plain(String name) {
+		return name.replace('-', ' ');
 	}
 
 	private static String sentence(String words) {
 		String text = Character.toUpperCase(words.charAt(0)) + words.substring(1);
 		return text.endsWith(".") ? text : text + ".";
-	}
-
-	/** Why {@link #date} was empty. */
-	String why(Anchor anchor) {
-		return (anchor instanceof MarkerAnchor marker) ? this.markers.whyMissing(marker.marker())
-				: "There is no date yet for: %s.".formatted(anchor.words());
 	}
 
 }

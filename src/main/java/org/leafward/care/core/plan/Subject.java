@@ -1,38 +1,60 @@
 package org.leafward.care.core.plan;
 
-import java.util.Set;
-import org.leafward.care.core.rule.PlantFacts;
-import org.leafward.care.core.rule.SiteFacts;
-import org.leafward.measure.Hemisphere;
-import org.leafward.measure.Season;
+import java.time.LocalDate;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.leafward.plants.Species;
+import org.leafward.plants.SpeciesId;
 import org.leafward.register.Planting;
+import org.leafward.register.PlantingId;
+import org.leafward.register.SiteId;
 
 /**
- * What is planned for: a planting, its species and the half of the earth it grows on.
+ * What a task is for: a planting, or a site as a whole.
  *
- * @param planting the planting
- * @param species its species
- * @param hemisphere hemisphere of its site
- * @param ground the site it grows on
+ * @param id identifier of the planting or the site
+ * @param planting the planting; null for a site
+ * @param species its species; null for a site
+ * @param words what readers call it, for example "hedge by the gate (common boxwood)"
  */
-public record Subject(Planting planting, Species species, Hemisphere hemisphere, SiteFacts ground) {
+public record Subject(UUID id, @Nullable Planting planting, @Nullable Species species, String words) {
 
-	PlantFacts facts(Season season) {
-		Season planted = Season.containing(this.planting.plantedOn(), this.hemisphere);
-		return new PlantFacts(this.species.id(), Set.copyOf(this.species.groups()), this.species.traits(),
-				this.planting.placement(), this.planting.wintersIndoors(), this.planting.saltExposed(),
-				season.year() - planted.year(), this.ground);
+	/** What a site as a whole is called. */
+	public static final String WHOLE_SITE = "whole site";
+
+	/**
+	 * A planting.
+	 * @param planting the planting
+	 * @param species its species
+	 * @return the subject
+	 */
+	public static Subject of(Planting planting, Species species) {
+		String label = planting.label();
+		String common = species.commonName();
+		return new Subject(planting.id().value(), planting, species,
+				label.equalsIgnoreCase(common) ? label : label + " (" + common + ")");
 	}
 
 	/**
-	 * What readers call the planting.
-	 * @return for example "hedge by the gate (common boxwood)"
+	 * A site as a whole.
+	 * @param site the site
+	 * @return the subject
 	 */
-	public String words() {
-		String label = this.planting.label();
-		String common = this.species.commonName();
-		return label.equalsIgnoreCase(common) ? label : "%s (%s)".formatted(label, common);
+	public static Subject of(SiteId site) {
+		return new Subject(site.value(), null, null, WHOLE_SITE);
+	}
+
+	@Nullable PlantingId plantingId() {
+		return (this.planting != null) ? this.planting.id() : null;
+	}
+
+	@Nullable SpeciesId speciesId() {
+		return (this.species != null) ? this.species.id() : null;
+	}
+
+	/** The planting date; a site has always been there. */
+	LocalDate plantedOn() {
+		return (this.planting != null) ? this.planting.plantedOn() : LocalDate.MIN;
 	}
 
 }

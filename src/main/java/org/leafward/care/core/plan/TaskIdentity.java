@@ -5,11 +5,10 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.UUID;
 import org.leafward.care.TaskId;
-import org.leafward.register.PlantingId;
 
 /**
  * Identifiers of tasks: name-based UUIDs (RFC 9562 version 5, SHA-1), so that any machine
- * gives the same one to the same planting, rule, season and occurrence, for ever. Never
+ * gives the same one to the same subject, rule, season and occurrence, for ever. Never
  * change the name space or the shape of the name.
  */
 public final class TaskIdentity {
@@ -22,14 +21,14 @@ public final class TaskIdentity {
 
 	/**
 	 * The identifier of a task.
-	 * @param planting what it is for
+	 * @param subject the planting, or the site, that it is for
 	 * @param rule {@code pack/rule}
 	 * @param season year of the season
 	 * @param occurrence 0 for a single window, else counted from 1
 	 * @return the same for the same arguments
 	 */
-	public static TaskId of(PlantingId planting, String rule, int season, int occurrence) {
-		return new TaskId(named("%s|%s|%d|%d".formatted(planting.value(), rule, season, occurrence)));
+	public static TaskId of(UUID subject, String rule, int season, int occurrence) {
+		return new TaskId(named(subject + "|" + rule + "|" + season + "|" + occurrence));
 	}
 
 	/**

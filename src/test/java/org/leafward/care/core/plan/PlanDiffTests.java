@@ -34,12 +34,14 @@ class PlanDiffTests {
 
 	private final Subject subject = boxwoodPlantedOn("2015-04-01");
 
-	private final Set<PlantingId> present = Set.of(this.subject.planting().id());
+	private final Set<PlantingId> present = Set.of(new PlantingId(this.subject.id()));
 
 	@Test
 	void addsEverythingToNothing() {
 		PlanDiff diff = diff(List.of(), plan(markers(), RULES), TODAY);
-		assertThat(diff.added()).hasSize(4);
+		// Not the mulch of the spring that is over.
+		assertThat(diff.added()).extracting((task) -> task.rule() + " " + task.season())
+			.containsExactlyInAnyOrder("test/hold 2027", "test/hold 2028", "test/mulch 2028");
 		assertThat(diff.visible()).isTrue();
 	}
 
@@ -63,7 +65,7 @@ class PlanDiffTests {
 	void tellsAnotherReasonFromAnotherDate() {
 		List<StoredTask> stored = stored(plan(markers(), RULES)).stream()
 			.map((task) -> new StoredTask(task.id(), task.planting(), task.plant(), task.rule(), task.season(),
-					task.kind(), task.window(), task.text(), task.state(), new UUID(0, 0)))
+					task.kind(), task.work(), task.window(), task.wording(), task.state(), new UUID(0, 0)))
 			.toList();
 		PlanDiff diff = diff(stored, plan(markers(), RULES), TODAY);
 		assertThat(diff.visible()).isFalse();
@@ -85,13 +87,29 @@ class PlanDiffTests {
 	@Test
 	void bringsAWithdrawnTaskBackUnderItsOldIdentifier() {
 		Plan plan = plan(markers(), RULES);
-		List<StoredTask> withdrawn = stored(plan).stream()
-			.map((task) -> new StoredTask(task.id(), task.planting(), task.plant(), task.rule(), task.season(),
-					task.kind(), task.window(), task.text(), TaskState.WITHDRAWN, task.explanation()))
-			.toList();
-		PlanDiff diff = diff(withdrawn, plan, TODAY);
+		PlanDiff diff = diff(PlanFixture.stored(plan, TaskState.WITHDRAWN), plan, TODAY);
 		assertThat(diff.added()).isEmpty();
-		assertThat(diff.changed()).hasSize(3);
+		assertThat(diff.changed()).isEmpty();
+		assertThat(diff.reopened()).hasSize(3);
+	}
+
+	@Test
+	void leavesAloneWhatPeopleDidOrSkipped() {
+		Plan moved = plan(markers().with(THAW, "03-09").with(GROUND, "12-12"), RULES);
+		for (TaskState state : List.of(TaskState.DONE, TaskState.SKIPPED)) {
+			List<StoredTask> stored = PlanFixture.stored(plan(markers(), RULES), state);
+			assertThat(diff(stored, moved, TODAY).isEmpty()).isTrue();
+			assertThat(diff(stored, Plan.NOTHING, TODAY).isEmpty()).isTrue();
+		}
+	}
+
+	@Test
+	void movesNoTaskThatStillRunsIntoThePast() {
+		List<StoredTask> stored = stored(plan(markers(), RULES));
+		LocalDate late = LocalDate.parse("2027-12-05");
+		assertThat(diff(stored, plan(markers().with(GROUND, "12-01"), RULES), late).changed())
+			.extracting(PlannedTask::season)
+			.containsExactly(2028);
 	}
 
 	@Test
@@ -104,7 +122,8 @@ class PlanDiffTests {
 
 	private Plan plan(PlanFixture.FixedMarkers markers, RulePack pack) {
 		Season season = new Season(2027, Hemisphere.NORTH);
-		return new Planner(List.of(pack)).plan(this.subject, markers, List.of(season, season.next()));
+		return PlanFixture.planner(pack)
+			.plan(PlanFixture.site(markers), List.of(this.subject), List.of(season, season.next()), TODAY);
 	}
 
 	private PlanDiff diff(List<StoredTask> stored, Plan plan, LocalDate today) {
@@ -112,15 +131,11 @@ class PlanDiffTests {
 	}
 
 	private static List<StoredTask> stored(Plan plan) {
-		return plan.tasks()
-			.stream()
-			.map((task) -> new StoredTask(task.id(), task.planting(), task.plant(), task.rule(), task.season(),
-					task.kind(), task.window(), task.text(), TaskState.PLANNED, name(task.explanation())))
-			.toList();
+		return PlanFixture.stored(plan, TaskState.PLANNED);
 	}
 
 	private static UUID name(Explanation explanation) {
-		return TaskIdentity.named(explanation.toString());
+		return PlanFixture.name(explanation);
 	}
 
 }

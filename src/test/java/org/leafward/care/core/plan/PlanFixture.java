@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.leafward.care.TaskKind;
+import org.leafward.care.TaskState;
 import org.leafward.care.TaskText;
+import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.Bounds;
 import org.leafward.care.core.rule.Concern;
 import org.leafward.care.core.rule.Days;
@@ -19,7 +21,9 @@ import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.RulePack;
 import org.leafward.care.core.rule.SiteFacts;
 import org.leafward.care.core.rule.Source;
+import org.leafward.care.core.rule.Span;
 import org.leafward.care.core.rule.Timing;
+import org.leafward.care.core.rule.Variant;
 import org.leafward.care.core.rule.Weather;
 import org.leafward.care.core.rule.Where;
 import org.leafward.care.core.rule.Work;
@@ -56,6 +60,8 @@ final class PlanFixture {
 
 	static final SiteFacts LOAM = new SiteFacts("US-MI", "Washtenaw", SoilTexture.LOAM, Set.of());
 
+	static final SiteId SITE = new SiteId(UUID.fromString("00000000-0000-4000-8000-000000000002"));
+
 	private PlanFixture() {
 	}
 
@@ -76,14 +82,47 @@ final class PlanFixture {
 	}
 
 	static Subject boxwoodPlantedOn(String date) {
-		return new Subject(
-				new Planting(new PlantingId(UUID.fromString("00000000-0000-4000-8000-000000000001")),
-						new SiteId(UUID.fromString("00000000-0000-4000-8000-000000000002")),
-						new SpeciesId("buxus-sempervirens"), "hedge by the gate", 12, LocalDate.parse(date),
-						Placement.GROUND, false, false),
+		return planting(1, date, "hedge by the gate");
+	}
+
+	static Subject planting(int number, String date, String label) {
+		return Subject.of(new Planting(new PlantingId(new UUID(0x4000L, 0x8000000000000000L + number)), SITE,
+				new SpeciesId("buxus-sempervirens"), label, 12, LocalDate.parse(date), Placement.GROUND, false, false),
 				new Species(new SpeciesId("buxus-sempervirens"), "Buxus sempervirens", "common boxwood", List.of(),
-						List.of("boxwood", "broadleaf-evergreen"), Set.of(), null, List.of()),
-				Hemisphere.NORTH, LOAM);
+						List.of("boxwood", "broadleaf-evergreen"), Set.of(), null, List.of()));
+	}
+
+	static PlanSite site(PlaceMarkers markers) {
+		return new PlanSite(SITE, Hemisphere.NORTH, LOAM, markers);
+	}
+
+	static PlanSite site(PlaceMarkers markers, Observed observed, WeatherAnswers weather) {
+		return new PlanSite(SITE, Hemisphere.NORTH, LOAM, markers, observed, weather);
+	}
+
+	static Planner planner(RulePack... packs) {
+		return new Planner(List.of(packs), Phenology.NONE);
+	}
+
+	/** A rule for boxwood in all its parts. */
+	static Rule rule(String id, TaskKind kind, Work work, Timing timing, Weather weather, Set<String> despite,
+			List<Variant> variants) {
+		Rule plain = rule(id, TaskKind.WATCH, new Span(on(SPRING, 0), on(SPRING, 0), 0, 1));
+		return new Rule(id, kind, work, plain.concern(), timing, variants, weather, despite, Effort.UNKNOWN,
+				plain.text(), Map.of(), plain.sources());
+	}
+
+	/** What is stored of a plan's tasks. */
+	static List<StoredTask> stored(Plan plan, TaskState state) {
+		return plan.tasks()
+			.stream()
+			.map((task) -> new StoredTask(task.id(), task.planting(), task.plant(), task.rule(), task.season(),
+					task.kind(), task.work(), task.window(), task.wording().name(), state, name(task.explanation())))
+			.toList();
+	}
+
+	static UUID name(Explanation explanation) {
+		return TaskIdentity.named(explanation.toString());
 	}
 
 	static Rule rule(String id, TaskKind kind, Timing timing) {
@@ -104,6 +143,14 @@ final class PlanFixture {
 
 		private final Map<MarkerKey, String> days = new HashMap<>();
 
+		private int later;
+
+		/** All dates so many days later. */
+		FixedMarkers later(int number) {
+			this.later = number;
+			return this;
+		}
+
 		FixedMarkers with(MarkerKey key, String monthDay) {
 			this.days.put(key, monthDay);
 			return this;
@@ -117,7 +164,8 @@ final class PlanFixture {
 		@Override
 		public Optional<SeasonMarker> on(MarkerKey key, int season) {
 			return Optional.ofNullable(this.days.get(key)).map((day) -> {
-				LocalDate date = SeasonDay.toDate(SeasonDay.of(LocalDate.parse(season + "-" + day), season), season);
+				LocalDate date = SeasonDay
+					.toDate(SeasonDay.of(LocalDate.parse(season + "-" + day), season) + this.later, season);
 				return new SeasonMarker(key, season, date, date, date, Explanation.of(key.code(), date.toString()));
 			});
 		}

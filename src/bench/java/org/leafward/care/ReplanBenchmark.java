@@ -1,0 +1,183 @@
+package org.leafward.care;
+
+import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryPoolMXBean;
+import java.lang.management.MemoryType;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.leafward.Application;
+import org.leafward.climate.BenchWeather;
+import org.leafward.climate.Observations;
+import org.leafward.climate.ObservedDay;
+import org.leafward.climate.Station;
+import org.leafward.climate.Stations;
+import org.leafward.plants.Catalogue;
+import org.springframework.boot.builder.SpringApplicationBuilder;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.util.FileSystemUtils;
+
+/**
+ * A register made up straight into the embedded database and planned by the whole server:
+ * the first plan, a replan that changes nothing (target under 2 minutes for 50,000 sites
+ * and 1,000,000 plantings on 2 cores), a replan after a new station day, and one after
+ * late freezes that move dates (target under 5 minutes), all with a heap of 1 GB.
+ */
+public final class ReplanBenchmark {
+
+	private static final Duration LIMIT = Duration.ofHours(12);
+
+	private final JdbcClient database;
+
+	private final Replanning replanning;
+
+	private final int sites;
+
+	private ReplanBenchmark(ConfigurableApplicationContext context, int sites) {
+		this.database = context.getBean(JdbcClient.class);
+		this.replanning = context.getBean(Replanning.class);
+		this.sites = sites;
+	}
+
+	/**
+	 * Runs the benchmark and prints what it took.
+	 * @param args number of sites, plantings and stations; 50000, 1000000 and 60 by default
+	 */
+	public static void main(String[] args) throws Exception {
+		int sites = number(args, 0, 50_000);
+		int plantings = number(args, 1, 1_000_000);
+		int stations = number(args, 2, 60);
+		Path folder = Files.createTempDirectory(Files.createDirectories(Path.of("target")), "bench-replan");
+		try (ConfigurableApplicationContext context = new SpringApplicationBuilder(Application.class)
+			.properties("leafward.data-directory=" + folder, "server.port=0", "server.address=127.0.0.1",
+					"spring.quartz.auto-startup=false", "logging.level.root=warn")
+			.run()) {
+			new ReplanBenchmark(context, sites).run(context, plantings, stations);
+		}
+		finally {
+			FileSystemUtils.deleteRecursively(folder);
+		}
+	}
+
+	private static int number(String[] args, int place, int otherwise) {
+		return (args.length > place) ? Integer.parseInt(args[place]) : otherwise;
+	}
+
+	private void run(ConfigurableApplicationContext context, int plantings, int stations) {
+		List<Station> known = IntStream.range(0, stations).mapToObj(BenchWeather::station).toList();
+		Observations observations = context.getBean(Observations.class);
+		for (int i = 0; i < stations; i++) {
+			context.getBean(Stations.class).register(known.get(i));
+			observations.load(known.get(i).id(), BenchWeather.days(i));
+		}
+		register(context.getBean(Catalogue.class), plantings);
+		replan("first plan", true);
+		this.database.sql("vacuum analyze").update();
+		System.out.printf("REPLAN %d tasks, %d wordings, %d explanations, database %d MB%n", count("care.task"),
+				count("care.wording"), count("care.explanation"),
+				this.database.sql("select pg_database_size(current_database()) / 1000000").query(Long.class).single());
+		replan("nothing changed", true);
+		replan("nothing changed, again", true);
+		observations.load(known.get(0).id(), List.of(new ObservedDay(LocalDate.of(2025, 1, 1), -50, 20, 0, 0, 20)));
+		replan("a new day at one station, its sites", false);
+		known.forEach((station) -> observations.load(station.id(),
+				List.of(new ObservedDay(LocalDate.of(2025, 1, 2), -50, 20, 0, 0, 20))));
+		replan("a new day at all stations", false);
+		observations.load(known.get(0).id(), lateFreezes());
+		replan("late freezes in five years at one station", false);
+		known.forEach((station) -> observations.load(station.id(), lateFreezes()));
+		replan("late freezes in five years at all stations", false);
+	}
+
+	private static List<ObservedDay> lateFreezes() {
+		return IntStream.range(2010, 2015)
+			.mapToObj((year) -> new ObservedDay(LocalDate.of(year, 6, 10), -40, 150, 0, 0, 20))
+			.toList();
+	}
+
+	/** Sites around the stations, plantings of all species, from numbers alone. */
+	private void register(Catalogue catalogue, int plantings) {
+		this.database.sql("""
+				insert into register.site (id, owner, name, county, latitude, longitude, elevation_metres, zone, soil, sun,
+					wind, created_at)
+				select md5('site' || i)::uuid, md5('owner' || i)::uuid, 'Site ' || i, '',
+					s.latitude + ((i * 7919::bigint) % 1000 - 500) / 1000.0, s.longitude + ((i * 7907::bigint) % 1000 - 500) / 1000.0,
+					s.elevation_metres + (i * 31::bigint) % 150, 'America/Chicago', 'LOAM', 'FULL_SUN', 'AVERAGE', now()
+				from generate_series(1, ?) i
+				join (select *, row_number() over (order by id) - 1 as number, count(*) over () as all_of_them
+					from climate.station) s on s.number = i % s.all_of_them
+				""").param(this.sites).update();
+		String[] species = catalogue.all().stream().map((one) -> one.id().value()).toArray(String[]::new);
+		this.database.sql("""
+				insert into register.planting (id, site, species, label, count, planted_on, placement, winters_indoors,
+					salt_exposed, created_at)
+				select md5('planting' || i)::uuid, md5('site' || 1 + i % ?)::uuid, (?::text[])[1 + (i * 104729::bigint) % ?],
+					'bed ' || i, 3, date '2008-01-01' + ((i * 7907::bigint) % 6500)::int,
+					case when i % 8 = 0 then 'CONTAINER' else 'GROUND' end, i % 12 = 0, i % 10 = 0, now()
+				from generate_series(1, ?) i
+				""").params(this.sites, species, species.length, plantings).update();
+		this.database.sql("analyze").update();
+	}
+
+	private void replan(String what, boolean ask) {
+		long before = newest();
+		memory(true);
+		long start = System.nanoTime();
+		if (ask) {
+			this.replanning.askAll();
+		}
+		// The listener of loaded observations drains, too.
+		while (waiting() > 0) {
+			this.replanning.drain(LIMIT);
+			pause();
+		}
+		double seconds = (System.nanoTime() - start) / 1e9;
+		System.out.printf("REPLAN %s: %.1f s, %.2f ms a site; %d tasks written; heap at most %d MB%n", what, seconds,
+				1000 * seconds / this.sites, newest() - before, memory(false));
+	}
+
+	private static void pause() {
+		try {
+			Thread.sleep(50);
+		}
+		catch (InterruptedException ex) {
+			throw new IllegalStateException(ex);
+		}
+	}
+
+	private long waiting() {
+		return this.replanning.progress(Instant.now()).waiting() + this.database
+			.sql("select count(*) from events.event_publication where listener_id = 'care.observations-loaded'")
+			.query(Long.class)
+			.single();
+	}
+
+	/** Visible changes of tasks so far. */
+	private long newest() {
+		return this.database.sql("select coalesce(sum(sequence + 1), 0) from care.task").query(Long.class).single();
+	}
+
+	private long count(String table) {
+		return this.database.sql("select count(*) from " + table).query(Long.class).single();
+	}
+
+	/** The most memory that the heap has held since the last reset, MB. */
+	private static long memory(boolean reset) {
+		long most = 0;
+		for (MemoryPoolMXBean pool : ManagementFactory.getMemoryPoolMXBeans()) {
+			if (pool.getType() == MemoryType.HEAP) {
+				most += pool.getPeakUsage().getUsed();
+				if (reset) {
+					pool.resetPeakUsage();
+				}
+			}
+		}
+		return most / 1_000_000;
+	}
+
+}

@@ -1,0 +1,92 @@
+package org.leafward.care;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.leafward.care.core.plan.Gap;
+import org.leafward.care.core.plan.Observed;
+import org.leafward.care.core.plan.Plan;
+import org.leafward.care.core.plan.PlanFingerprint;
+import org.leafward.care.core.plan.PlanSite;
+import org.leafward.care.core.plan.Planner;
+import org.leafward.care.core.plan.Subject;
+import org.leafward.care.core.plan.WeatherAnswers;
+import org.leafward.care.core.rule.SiteFacts;
+import org.leafward.climate.LocalClimate;
+import org.leafward.measure.Hemisphere;
+import org.leafward.measure.Season;
+import org.leafward.plants.Catalogue;
+import org.leafward.plants.Species;
+import org.leafward.register.Planting;
+import org.leafward.register.Site;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.stereotype.Component;
+
+/** Plans a site with the rules in use: brings together what the planner asks for. */
+@Component
+class SitePlanner {
+
+	private final Catalogue catalogue;
+
+	private final LocalClimate climate;
+
+	private final RulePacks packs;
+
+	private final SiteWeather weather;
+
+	private volatile @Nullable Ready ready;
+
+	SitePlanner(Catalogue catalogue, LocalClimate climate, RulePacks packs, ObjectProvider<SiteWeather> weather) {
+		this.catalogue = catalogue;
+		this.climate = climate;
+		this.packs = packs;
+		this.weather = weather.getIfAvailable(() -> (site, today) -> WeatherAnswers.UNKNOWN);
+	}
+
+	/** A planner and the packs that it was made from. */
+	private record Ready(String fingerprint, Planner planner) {
+	}
+
+	/**
+	 * A plan.
+	 *
+	 * @param plan the plan, gaps in their order
+	 * @param hash its fingerprint
+	 */
+	record Planned(Plan plan, byte[] hash) {
+	}
+
+	Planned plan(Site site, List<Planting> plantings, Observed observed, LocalDate today) {
+		Hemisphere hemisphere = site.point().hemisphere();
+		Season current = Season.containing(today, hemisphere);
+		List<Subject> subjects = new ArrayList<>();
+		List<Gap> gaps = new ArrayList<>();
+		for (Planting planting : plantings) {
+			Optional<Species> species = this.catalogue.find(planting.species());
+			species.ifPresentOrElse((known) -> subjects.add(Subject.of(planting, known)),
+					() -> gaps.add(new Gap(planting.id(), "", planting.label(), current.year(),
+							"The species %s is no longer in the catalogue.".formatted(planting.species().value()))));
+		}
+		PlanSite place = new PlanSite(site.id(), hemisphere, new SiteFacts("", site.county(), site.soil(), Set.of()),
+				this.climate.markersAt(site.place()), observed, this.weather.at(site, today));
+		Plan plan = planner().plan(place, subjects, List.of(current.previous(), current, current.next()), today);
+		gaps.addAll(plan.gaps());
+		gaps.sort(Gap.ORDER);
+		Plan sorted = new Plan(plan.tasks(), gaps);
+		return new Planned(sorted, PlanFingerprint.of(place, sorted, today.toEpochDay()));
+	}
+
+	private Planner planner() {
+		String fingerprint = this.packs.fingerprint();
+		Ready known = this.ready;
+		if (known == null || !known.fingerprint().equals(fingerprint)) {
+			known = new Ready(fingerprint, new Planner(this.packs.all(), this.packs.phenology()));
+			this.ready = known;
+		}
+		return known.planner();
+	}
+
+}

@@ -1,0 +1,138 @@
+package org.leafward.care.core.plan;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.leafward.care.core.plan.PlannedTask.Call;
+import org.leafward.care.core.rule.Condition;
+import org.leafward.care.core.rule.DayByDay;
+import org.leafward.care.core.rule.Ramp;
+import org.leafward.care.core.rule.Span;
+import org.leafward.care.core.rule.Weather;
+import org.leafward.measure.DayWindow;
+import org.leafward.measure.DayWords;
+import org.leafward.measure.Explanation;
+
+/**
+ * From the days of a rule to tasks: one for all days, one for each turn or each day of a
+ * ramp, or one for each day that the weather picks. The weather speaks for the turn that
+ * holds today; what is farther off is not known well enough.
+ */
+final class Turns {
+
+	/** How far a forecast is trusted, days after today. */
+	static final int FORECAST_DAYS = 3;
+
+	private final WeatherAnswers weather;
+
+	private final LocalDate today;
+
+	private final Map<Asked, WeatherAnswers.Answer> answers = new HashMap<>();
+
+	Turns(WeatherAnswers weather, LocalDate today) {
+		this.weather = weather;
+		this.today = today;
+	}
+
+	private record Asked(Condition condition, LocalDate day) {
+	}
+
+	private WeatherAnswers.Answer ask(Condition condition, LocalDate day) {
+		return this.answers.computeIfAbsent(new Asked(condition, day),
+				(asked) -> this.weather.ask(asked.condition(), asked.day()));
+	}
+
+	void of(Draft draft, Subject subject, List<PlannedTask> tasks) {
+		if (draft.rule().rule().timing() instanceof Ramp ramp) {
+			LocalDate first = draft.window().from();
+			for (int day = 1; day <= ramp.days(); day++) {
+				add(draft, subject, day, DayWindow.of(first.plusDays(day - 1L)), tasks);
+			}
+			return;
+		}
+		Span span = (Span) draft.rule().rule().timing();
+		if (!span.repeats()) {
+			add(draft, subject, 0, draft.window(), tasks);
+			return;
+		}
+		int turn = 1;
+		for (DayWindow days : Ends.turns(draft.window(), span.everyDays())) {
+			add(draft, subject, turn++, days, tasks);
+		}
+	}
+
+	private void add(Draft draft, Subject subject, int occurrence, DayWindow window, List<PlannedTask> tasks) {
+		Wording wording = draft.rule().wording(subject.speciesId(), occurrence);
+		Weather conditions = draft.rule().rule().weather();
+		if (!conditions.matters() || !window.contains(this.today)) {
+			tasks.add(new PlannedTask(subject, draft, occurrence, window, wording, draft.reason(), Call.WANTED, null));
+			return;
+		}
+		String needless = needless(conditions, this.today);
+		if (needless != null) {
+			tasks.add(new PlannedTask(subject, draft, occurrence, window, wording, draft.reason(), Call.NEEDLESS,
+					needless));
+			return;
+		}
+		List<WeatherAnswers.Answer> against = conditions.postpones()
+			.stream()
+			.map((condition) -> ask(condition, this.today))
+			.filter(WeatherAnswers.Answer::yes)
+			.toList();
+		if (against.isEmpty()) {
+			tasks.add(new PlannedTask(subject, draft, occurrence, window, wording, draft.reason(), Call.WANTED, null));
+			return;
+		}
+		LocalDate tomorrow = this.today.plusDays(1);
+		DayWindow later = new DayWindow(tomorrow, window.to().isBefore(tomorrow) ? tomorrow : window.to());
+		Lazy<Explanation> reason = new Lazy<>(
+				() -> Reasons.of(draft, List.of(Explanation.of("Put off by the weather", DayWords.of(later))
+					.withSteps(against.stream().map(WeatherAnswers.Answer::explanation).toList()))));
+		tasks.add(new PlannedTask(subject, draft, occurrence, later, wording, reason, Call.WANTED, null));
+	}
+
+	/** Why the weather of a day makes a task needless, or null. */
+	private @Nullable String needless(Weather conditions, LocalDate day) {
+		for (Condition condition : conditions.withdraws()) {
+			WeatherAnswers.Answer answer = ask(condition, day);
+			if (answer.yes()) {
+				return "The weather makes it needless for now. " + answer.sentence();
+			}
+		}
+		for (Condition condition : conditions.opens()) {
+			WeatherAnswers.Answer answer = ask(condition, day);
+			if (answer.no()) {
+				return "The weather doesn't call for it now. " + answer.sentence();
+			}
+		}
+		return null;
+	}
+
+	/** The single days that the weather picks, as far as the forecast reaches. */
+	void days(Draft draft, HoldOffs holdOffs, Subject subject, List<PlannedTask> tasks) {
+		DayByDay timing = (DayByDay) draft.rule().rule().timing();
+		Weather conditions = draft.rule().rule().weather();
+		for (LocalDate day = this.today; !day.isAfter(this.today.plusDays(FORECAST_DAYS)); day = day.plusDays(1)) {
+			if (!draft.window().contains(day) || holdOffs.forbid(draft, day)) {
+				continue;
+			}
+			DayWindow window = new DayWindow(day.minusDays(timing.daysAhead()), day);
+			String needless = needless(conditions, day);
+			LocalDate asked = day;
+			List<WeatherAnswers.Answer> opens = conditions.opens()
+				.stream()
+				.map((condition) -> ask(condition, asked))
+				.toList();
+			Call call = (needless != null) ? Call.NEEDLESS
+					: opens.stream().allMatch(WeatherAnswers.Answer::yes) ? Call.WANTED : Call.UNKNOWN;
+			Lazy<Explanation> reason = new Lazy<>(
+					() -> Reasons.of(draft, List.of(Explanation.of("The weather calls for it", DayWords.of(asked))
+						.withSteps(opens.stream().map(WeatherAnswers.Answer::explanation).toList()))));
+			tasks.add(new PlannedTask(subject, draft, day.getDayOfYear(), window,
+					draft.rule().wording(subject.speciesId(), 0), reason, call, needless));
+		}
+	}
+
+}

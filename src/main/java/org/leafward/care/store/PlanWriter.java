@@ -1,0 +1,134 @@
+package org.leafward.care.store;
+
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.leafward.care.TaskChange;
+import org.leafward.care.TaskState;
+import org.leafward.care.core.plan.PlanDiff;
+import org.leafward.care.core.plan.PlannedTask;
+import org.leafward.measure.Explanation;
+import org.leafward.register.PlantingId;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Repository;
+
+/**
+ * Writes the differences of some sites. The time of a change never goes back and always
+ * moves, since calendar clients take an entry as changed only when it is newer.
+ */
+@Repository
+public class PlanWriter {
+
+	private final JdbcTemplate batches;
+
+	private final WordingTable wordings;
+
+	private final ExplanationTable explanations;
+
+	private final HistoryTable history;
+
+	PlanWriter(JdbcTemplate batches, WordingTable wordings, ExplanationTable explanations, HistoryTable history) {
+		this.batches = batches;
+		this.wordings = wordings;
+		this.explanations = explanations;
+		this.history = history;
+	}
+
+	/**
+	 * Writes differences.
+	 * @param diffs the sites, locked in this transaction
+	 * @param nameOf gives the name of an explanation
+	 * @param at the time of the change, whole seconds
+	 */
+	public void write(List<SiteDiff> diffs, Function<Explanation, UUID> nameOf, Instant at) {
+		List<PlannedTask> seen = all(diffs,
+				(diff) -> Stream.of(diff.added(), diff.changed(), diff.reopened()).flatMap(List::stream));
+		List<PlannedTask> explained = all(diffs, (diff) -> diff.explained().stream());
+		this.wordings.keep(seen.stream().map(PlannedTask::wording).toList());
+		this.explanations.keep(Stream.concat(seen.stream(), explained.stream()).map(PlannedTask::explanation).toList(),
+				nameOf);
+		OffsetDateTime time = at.atOffset(ZoneOffset.UTC);
+		add(diffs, nameOf, time);
+		change(all(diffs, (diff) -> Stream.concat(diff.changed().stream(), diff.reopened().stream())), nameOf, time);
+		explain(explained, nameOf);
+		withdraw(diffs, time);
+		List<TaskChange> changes = new ArrayList<>();
+		for (SiteDiff site : diffs) {
+			site.diff()
+				.reopened()
+				.forEach((task) -> changes.add(new TaskChange(task.id(), at, TaskState.WITHDRAWN, TaskState.PLANNED,
+						"It is called for again.", null)));
+			site.diff()
+				.withdrawn()
+				.forEach((gone) -> changes.add(
+						new TaskChange(gone.task(), at, TaskState.PLANNED, TaskState.WITHDRAWN, gone.because(), null)));
+		}
+		this.history.note(changes);
+	}
+
+	private static List<PlannedTask> all(List<SiteDiff> diffs, Function<PlanDiff, Stream<PlannedTask>> part) {
+		return diffs.stream().flatMap((site) -> part.apply(site.diff())).toList();
+	}
+
+	private void add(List<SiteDiff> diffs, Function<Explanation, UUID> nameOf, OffsetDateTime at) {
+		List<Object[]> rows = new ArrayList<>();
+		for (SiteDiff diff : diffs) {
+			for (PlannedTask task : diff.diff().added()) {
+				PlantingId planting = task.planting();
+				rows.add(new @Nullable Object[] { task.id().value(), (planting != null) ? planting.value() : null,
+						task.plant(), diff.site().id().value(), diff.site().name(), diff.site().owner().value(),
+						task.rule(), task.season(), task.occurrence(), task.kind().name(), task.work().name(),
+						task.window().from(), task.window().to(), task.wording().name(), task.packVersion(),
+						nameOf.apply(task.explanation()), at, at });
+			}
+		}
+		this.batches.batchUpdate(
+				"""
+						insert into care.task (id, planting, plant, site, site_name, person, rule, season, occurrence, kind, work,
+							from_day, to_day, wording, pack_version, state, sequence, explanation, created_at, changed_at)
+						values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PLANNED', 0, ?, ?, ?)
+						""",
+				rows);
+	}
+
+	/** Tasks that look different now; each goes up by one in its sequence. */
+	private void change(List<PlannedTask> changed, Function<Explanation, UUID> nameOf, OffsetDateTime at) {
+		this.batches.batchUpdate("""
+				update care.task set plant = ?, kind = ?, work = ?, from_day = ?, to_day = ?, wording = ?,
+					pack_version = ?, explanation = ?, state = 'PLANNED', withdrawn_because = null,
+					sequence = sequence + 1, changed_at = greatest(?, changed_at + interval '1 second')
+				where id = ? and state in ('PLANNED', 'WITHDRAWN')
+				""",
+				changed.stream()
+					.map((task) -> new Object[] { task.plant(), task.kind().name(), task.work().name(),
+							task.window().from(), task.window().to(), task.wording().name(), task.packVersion(),
+							nameOf.apply(task.explanation()), at, task.id().value() })
+					.toList());
+	}
+
+	/** Tasks with another explanation; no reader of a calendar sees that. */
+	private void explain(List<PlannedTask> tasks, Function<Explanation, UUID> nameOf) {
+		this.batches.batchUpdate("update care.task set work = ?, explanation = ? where id = ?", tasks.stream()
+			.map((task) -> new Object[] { task.work().name(), nameOf.apply(task.explanation()), task.id().value() })
+			.toList());
+	}
+
+	private void withdraw(List<SiteDiff> diffs, OffsetDateTime at) {
+		this.batches.batchUpdate("""
+				update care.task set state = 'WITHDRAWN', withdrawn_because = ?, sequence = sequence + 1,
+					changed_at = greatest(?, changed_at + interval '1 second')
+				where id = ? and state = 'PLANNED'
+				""",
+				diffs.stream()
+					.flatMap((site) -> site.diff().withdrawn().stream())
+					.map((gone) -> new Object[] { gone.because(), at, gone.task().value() })
+					.toList());
+	}
+
+}
