@@ -2,7 +2,9 @@ package org.leafward.climate;
 
 import java.util.Locale;
 
-/** The questions that have a name of their own, in the order in which readers are told. */
+/**
+ * The questions that have a name of their own, in the order in which readers are told.
+ */
 public enum NamedState {
 
 	/** A shelter minimum at or below freezing is forecast within three days. */

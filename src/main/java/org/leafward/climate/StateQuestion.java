@@ -27,18 +27,17 @@ public record StateQuestion(StateKind kind, double number, StateUnit unit) {
 			throw new BadInput("%s isn't asked in '%s'".formatted(kind.code(), unit.code()), "state", examples(kind));
 		}
 		if (!(number >= unit.lowest() && number <= unit.highest()) || (unit.whole() && number != Math.rint(number))) {
-			throw new BadInput(
-					"%s %s is outside %s to %s".formatted(kind.code(), plain(number), plain(unit.lowest()),
-							plain(unit.highest())) + (unit.whole() ? ", or not whole" : ""),
-					"state", examples(kind));
+			throw new BadInput("%s %s is outside %s to %s".formatted(kind.code(), plain(number), plain(unit.lowest()),
+					plain(unit.highest())) + (unit.whole() ? ", or not whole" : ""), "state", examples(kind));
 		}
 	}
 
 	/**
 	 * Reads a question.
-	 * @param code as {@link #code} gives it, for example {@code forecast-min-at-most-34f},
-	 * {@code forecast-min-at-most-minus-2.2c}, {@code dry-days-21d},
-	 * {@code new-snow-at-least-3in}, {@code drought-at-least-d1} or {@code hot-dry-wind}
+	 * @param code as {@link #code} gives it, for example
+	 * {@code forecast-min-at-most-34f}, {@code forecast-min-at-most-minus-2.2c},
+	 * {@code dry-days-21d}, {@code new-snow-at-least-3in}, {@code drought-at-least-d1} or
+	 * {@code hot-dry-wind}
 	 * @return the question
 	 * @throws BadInput when there is no such kind or threshold
 	 */
@@ -46,10 +45,8 @@ public record StateQuestion(StateKind kind, double number, StateUnit unit) {
 		StateKind kind = Arrays.stream(StateKind.values())
 			.filter((one) -> code.equals(one.code()) || code.startsWith(one.code() + "-"))
 			.max(Comparator.comparingInt((one) -> one.code().length()))
-			.orElseThrow(() -> new BadInput("there is no state '%s'".formatted(code), "state",
-					"begin with one of " + Arrays.stream(StateKind.values())
-						.map(StateKind::code)
-						.collect(Collectors.joining(", "))));
+			.orElseThrow(() -> new BadInput("there is no state '%s'".formatted(code), "state", "begin with one of "
+					+ Arrays.stream(StateKind.values()).map(StateKind::code).collect(Collectors.joining(", "))));
 		String threshold = code.substring(Math.min(code.length(), kind.code().length() + 1));
 		Matcher matcher = THRESHOLD.matcher(threshold);
 		if (matcher.matches() && (matcher.group(3) != null) == !kind.units().contains(StateUnit.NONE)) {

@@ -23,11 +23,12 @@ class StateQuestionTests {
 			"heat-index-at-least-80f,26.7,a heat index of 80 °F (26.7 °C) or more ahead",
 			"heat-index-at-most-79f,26.1,no heat index above 79 °F (26.1 °C) ahead",
 			"forecast-wind-at-most-10mph,4.4704,no mean wind above 10 mph (4.5 m/s) ahead",
-			"forecast-wind-at-most-4.5ms,4.5,no mean wind above 4.5 m/s ahead", "dry-ahead-1d,1,a day without rain ahead",
-			"dry-days-21d,21,21 days without rain that counts",
+			"forecast-wind-at-most-4.5ms,4.5,no mean wind above 4.5 m/s ahead",
+			"dry-ahead-1d,1,a day without rain ahead", "dry-days-21d,21,21 days without rain that counts",
 			"new-snow-at-least-3in,76.2,new snow of 3 in (76 mm) or more",
-			"new-snow-at-least-75mm,75,new snow of 75 mm or more", "day-max-above-40f,4.4,a maximum above 40 °F (4.4 °C) today",
-			"hot-dry-wind,0,hot dry wind", "drought-at-least-d1,1,drought of D1 or worse by a station's rain" })
+			"new-snow-at-least-75mm,75,new snow of 75 mm or more",
+			"day-max-above-40f,4.4,a maximum above 40 °F (4.4 °C) today", "hot-dry-wind,0,hot dry wind",
+			"drought-at-least-d1,1,drought of D1 or worse by a station's rain" })
 	void aCodeIsReadAndWrittenAlike(String code, double figure, String words) {
 		StateQuestion question = StateQuestion.parse(code);
 		assertThat(question.code()).isEqualTo(code);

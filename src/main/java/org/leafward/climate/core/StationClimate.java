@@ -1,6 +1,5 @@
 package org.leafward.climate.core;
 
-import java.lang.ref.WeakReference;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -46,9 +45,9 @@ public final class StationClimate {
 
 	private final Map<Hemisphere, Optional<SeasonPeriod>> periods = new ConcurrentHashMap<>(2);
 
-	private final Soil soil = new Soil(SoilLayer.FOUR_INCHES);
+	private final LastingSoil soil = new LastingSoil(SoilLayer.FOUR_INCHES);
 
-	private final Soil upperSoil = new Soil(SoilLayer.UPPER);
+	private final LastingSoil upperSoil = new LastingSoil(SoilLayer.UPPER);
 
 	public StationClimate(Station station, DailyRecord record) {
 		this(station, () -> record);
@@ -242,28 +241,6 @@ public final class StationClimate {
 
 	private record Drawn(MarkerKind kind, int limit, @Nullable TemperatureThreshold base, @Nullable HeatGoal goal,
 			Hemisphere hemisphere, SeasonPeriod period) {
-	}
-
-	/** Easily made again, so it need not outlive the draws of one question. */
-	private static final class Soil {
-
-		private final SoilLayer layer;
-
-		private volatile WeakReference<@Nullable SoilTemperature> known = new WeakReference<>(null);
-
-		Soil(SoilLayer layer) {
-			this.layer = layer;
-		}
-
-		SoilTemperature of(DailyRecord record) {
-			SoilTemperature soil = this.known.get();
-			if (soil == null) {
-				soil = SoilTemperature.estimate(record, this.layer);
-				this.known = new WeakReference<>(soil);
-			}
-			return soil;
-		}
-
 	}
 
 }

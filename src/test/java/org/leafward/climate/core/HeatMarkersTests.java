@@ -82,8 +82,8 @@ class HeatMarkersTests {
 				.orElseThrow();
 			HeatGoal goal = row[2].isEmpty() ? null
 					: new HeatGoal(Integer.parseInt(row[2]), MonthDay.parse("--" + row[3]));
-			Sample sample = climate.sample(new MarkerKey(kind,
-					row[1].isEmpty() ? null : TemperatureThreshold.parse(row[1]), 50, goal), 0,
+			Sample sample = climate.sample(
+					new MarkerKey(kind, row[1].isEmpty() ? null : TemperatureThreshold.parse(row[1]), 50, goal), 0,
 					Hemisphere.NORTH, new SeasonPeriod(1981, 2010));
 			assertThat(sample.used()).isEqualTo(30);
 			assertThat(List.of(date(sample, 10), date(sample, 50), date(sample, 90))).as(String.join(",", row))

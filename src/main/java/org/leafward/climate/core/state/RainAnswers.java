@@ -57,9 +57,8 @@ final class RainAnswers {
 			sum += (rain != null) ? rain : 0;
 		}
 		wet |= sum >= DrySpell.WET_SPELL;
-		return Finding.of(settled(wet, known),
-				Finding.figure((days == 1) ? "Rain known of yesterday" : "Rain known of the last %d days".formatted(days),
-						sum, "mm"),
+		return Finding.of(settled(wet, known), Finding.figure(
+				(days == 1) ? "Rain known of yesterday" : "Rain known of the last %d days".formatted(days), sum, "mm"),
 				Explanation
 					.of("Holds with",
 							"no day of %.1f mm or more, and less than %.1f mm in all".formatted(DrySpell.WET_DAY,
@@ -78,9 +77,8 @@ final class RainAnswers {
 			wet |= rain != null && rain >= MEASURABLE;
 			sum += (rain != null) ? rain : 0;
 		}
-		return Finding.of(settled(wet, known),
-				Finding.figure((days == 1) ? "Rain forecast for today" : "Rain forecast for %d days".formatted(days), sum,
-						"mm"),
+		return Finding.of(settled(wet, known), Finding
+			.figure((days == 1) ? "Rain forecast for today" : "Rain forecast for %d days".formatted(days), sum, "mm"),
 				Explanation.of("Holds with", "no day of a hundredth of an inch (0.25 mm) or more"));
 	}
 

@@ -80,9 +80,7 @@ public final class StateRules {
 		Finding finding = find(question);
 		String holds = (finding.holds() == null) ? "not known" : finding.holds() ? "yes" : "no";
 		return new WeatherState(code, question, finding.holds(),
-				Explanation.of(words, holds)
-					.withDetail("on " + DayWords.of(this.today))
-					.withSteps(finding.steps()));
+				Explanation.of(words, holds).withDetail("on " + DayWords.of(this.today)).withSteps(finding.steps()));
 	}
 
 	private Finding find(StateQuestion question) {
@@ -92,15 +90,14 @@ public final class StateRules {
 			case FORECAST_MIN_AT_LEAST -> noneAhead("minimum", DayFigures::minimum, (low) -> low < limit, -1, limit);
 			case FORECAST_MAX_AT_LEAST -> ahead("maximum", DayFigures::maximum, (high) -> high >= limit, 1, limit);
 			case FORECAST_MAX_AT_MOST -> noneAhead("maximum", DayFigures::maximum, (high) -> high > limit, 1, limit);
-			case HEAT_INDEX_AT_LEAST ->
-				ahead("heat index", StateRules::heatIndex, (index) -> index >= limit, 1, limit);
+			case HEAT_INDEX_AT_LEAST -> ahead("heat index", StateRules::heatIndex, (index) -> index >= limit, 1, limit);
 			case HEAT_INDEX_AT_MOST ->
 				noneAhead("heat index", StateRules::heatIndex, (index) -> index > limit, 1, limit);
-			case FORECAST_WIND_AT_MOST -> Finding.of(
-					Finding.not(this.ahead.any(DayFigures::wind, (wind) -> wind > limit)),
-					Finding.figure("Strongest mean wind forecast for three days", this.ahead.extreme(DayFigures::wind, 1),
-							"m/s"),
-					Finding.limit("At most", limit, "m/s"));
+			case FORECAST_WIND_AT_MOST ->
+				Finding.of(Finding.not(this.ahead.any(DayFigures::wind, (wind) -> wind > limit)),
+						Finding.figure("Strongest mean wind forecast for three days",
+								this.ahead.extreme(DayFigures::wind, 1), "m/s"),
+						Finding.limit("At most", limit, "m/s"));
 			case DRY_AHEAD -> this.rain.dryAhead((int) limit);
 			case DRY_DAYS -> this.rain.dryDays((int) limit);
 			case NEW_SNOW_AT_LEAST ->

@@ -41,8 +41,8 @@ class PrecipitationIndexTests {
 	}
 
 	/**
-	 * Cumulative probability and index as a printed table of the classes has them (Journal
-	 * of Earth Science and Climatic Change 6:319, table 1).
+	 * Cumulative probability and index as a printed table of the classes has them
+	 * (Journal of Earth Science and Climatic Change 6:319, table 1).
 	 */
 	@ParameterizedTest
 	@CsvSource({ "0.0014,-3.0", "0.0062,-2.5", "0.0228,-2.0", "0.0668,-1.5", "0.1587,-1.0", "0.3085,-0.5", "0.5,0",

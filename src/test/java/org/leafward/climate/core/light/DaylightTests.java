@@ -52,8 +52,8 @@ class DaylightTests {
 	}
 
 	/**
-	 * FAO-56 (equation 34) takes the centre of the sun without refraction, so its days are
-	 * 9 to 18 minutes shorter here; a day grows by 2 to 3 minutes in spring at 40°.
+	 * FAO-56 (equation 34) takes the centre of the sun without refraction, so its days
+	 * are 9 to 18 minutes shorter here; a day grows by 2 to 3 minutes in spring at 40°.
 	 */
 	@Test
 	void datesLieWithinAWeekOfTheFormulaOfFao56() {

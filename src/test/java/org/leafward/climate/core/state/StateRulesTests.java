@@ -86,7 +86,8 @@ class StateRulesTests {
 		assertThat(new StateRules(TODAY, week, List.of(), null).answer(StateQuestion.parse("dry-days-8d")).holds())
 			.as("the eighth day is not known")
 			.isNull();
-		assertThat(new StateRules(TODAY, rain(9, 1.5), List.of(), null).answer(StateQuestion.parse("dry-days-9d")).holds())
+		assertThat(
+				new StateRules(TODAY, rain(9, 1.5), List.of(), null).answer(StateQuestion.parse("dry-days-9d")).holds())
 			.as("13.5 mm in all")
 			.isFalse();
 	}
@@ -114,9 +115,8 @@ class StateRulesTests {
 	void knowsAHotDryWind(double maximum, double wind, double humidity, double rainThisWeek, boolean holds) {
 		List<DayFigures> observed = rain(21, 0);
 		observed.set(18, past(3, rainThisWeek));
-		assertThat(holds(NamedState.HOT_DRY_WIND, observed,
-				List.of(ahead(1, 15.0, maximum, wind, humidity), ahead(2, 15.0, 20.0, 2.0, 60.0),
-						ahead(3, 15.0, 20.0, 2.0, 60.0))))
+		assertThat(holds(NamedState.HOT_DRY_WIND, observed, List.of(ahead(1, 15.0, maximum, wind, humidity),
+				ahead(2, 15.0, 20.0, 2.0, 60.0), ahead(3, 15.0, 20.0, 2.0, 60.0))))
 			.isEqualTo(holds);
 	}
 
