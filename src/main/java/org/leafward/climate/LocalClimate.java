@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.core.BlendedPlace;
 import org.leafward.climate.core.DailyRecord;
+import org.leafward.climate.core.DaylitPlace;
 import org.leafward.climate.core.FreezeTable;
 import org.leafward.climate.core.Neighbour;
 import org.leafward.climate.core.SeasonPeriod;
@@ -87,8 +88,8 @@ public class LocalClimate {
 	 */
 	public PlaceMarkers markersAt(Place place, NormalsPeriod period) {
 		Near near = near(place.point());
-		return new BlendedPlace(place.point().hemisphere(),
-				Neighbour.choose(place, period, near.stations(), near::open, Neighbour.MOST));
+		return new DaylitPlace(place.point(), new BlendedPlace(place.point().hemisphere(),
+				Neighbour.choose(place, period, near.stations(), near::open, Neighbour.MOST)));
 	}
 
 	/**

@@ -133,7 +133,8 @@ final class PageSamples {
 				List.of("Winter 1 Sep 2025 – 28 Feb, counted up to 28 Feb."), "chill",
 				List.of(new ChillRow("Utah units", "1,012", "980", "980")), "hardiness", "half zone 5a", "extreme",
 				"−27 °C (−16.6 °F)", "sun", "From 05:38 to 20:44, 15 h 06 min.", "light",
-				List.of(new LightRow("January", "18", "11", "2.1")), "placeExplanation", Samples.explanation()));
+				List.of(new LightRow("January", "18", "11", "2.1")), "placeExplanation", Samples.explanation(),
+				"states", List.of(Samples.explanation())));
 		all.put("register/site-form",
 				model("section", "sites", "form",
 						new SiteForm(null, "Alder Street schoolyard", null, "144.98", null, null, "America/Chicago",

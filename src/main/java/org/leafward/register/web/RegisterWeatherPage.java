@@ -17,6 +17,8 @@ import org.leafward.climate.SeasonView;
 import org.leafward.climate.StationForecast;
 import org.leafward.climate.WaterBalance;
 import org.leafward.climate.WaterView;
+import org.leafward.climate.WeatherState;
+import org.leafward.climate.WeatherStates;
 import org.leafward.climate.WorkCautions;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
@@ -49,16 +51,19 @@ class RegisterWeatherPage {
 
 	private final WaterBalance water;
 
+	private final WeatherStates states;
+
 	private final Viewers viewers;
 
 	private final Clock clock;
 
-	RegisterWeatherPage(Register register, SeasonSoFar seasons, PlaceLabels labels, WaterBalance water, Viewers viewers,
-			Clock clock) {
+	RegisterWeatherPage(Register register, SeasonSoFar seasons, PlaceLabels labels, WaterBalance water,
+			WeatherStates states, Viewers viewers, Clock clock) {
 		this.register = register;
 		this.seasons = seasons;
 		this.labels = labels;
 		this.water = water;
+		this.states = states;
 		this.viewers = viewers;
 		this.clock = clock;
 	}
@@ -113,6 +118,8 @@ class RegisterWeatherPage {
 		model.addAttribute("errors", errors);
 		model.addAttribute("water", (bed != null) ? WeatherPictures.water(bed) : null);
 		model.addAttribute("waterExplanation", (bed != null) ? bed.explanation() : null);
+		model.addAttribute("states",
+				this.states.at(site.point(), today).stream().map(WeatherState::explanation).toList());
 		season(view, site, today, words, model);
 		place(this.labels.of(site.point(), today, site.zone()), new Formats(today.getYear()), model);
 		return "register/weather";

@@ -7,6 +7,7 @@ import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.leafward.climate.NamedState;
 import org.leafward.measure.GeoPoint;
 import org.leafward.register.NewSite;
 import org.leafward.register.Register;
@@ -59,6 +60,42 @@ class SiteWeatherTests {
 	}
 
 	@Test
+	void statesAreTheNamedOnesOrThoseAskedFor() throws Exception {
+		JsonNode named = JsonMapper.shared().readTree(api(200, "/states"));
+		assertThat(named).hasSameSizeAs(NamedState.values());
+		assertThat(named.get(0).get("state").asString()).isEqualTo("frost-ahead");
+		assertThat(named.get(0).get("question").asString()).isEqualTo("forecast-min-at-most-32f");
+		assertThat(named.get(0).get("holds").isBoolean()).isTrue();
+		assertThat(named.findValuesAsString("state")).contains("drought");
+		assertThat(named.toString()).contains("not the weekly drought map", "Standardized Precipitation Index",
+				"(invented station)");
+		JsonNode asked = JsonMapper.shared()
+			.readTree(api(200,
+					"/states?ask=forecast-min-at-most-100f&ask=dry-days-60d&ask=forecast-max-at-most-minus-40f"));
+		assertThat(asked).hasSize(3);
+		assertThat(asked.get(0).get("holds").asBoolean()).isTrue();
+		assertThat(asked.get(1).get("state").asString()).isEqualTo("dry-days-60d");
+		assertThat(asked.get(2).get("holds").asBoolean()).isFalse();
+	}
+
+	@Test
+	void markersHoldDaylightAndTheEndOfDeIcing() throws Exception {
+		JsonNode markers = JsonMapper.shared().readTree(api(200, "/markers?season=2027"));
+		assertThat(markers.findValuesAsString("marker")).contains("de-icing-end", "upper-soil-warms-to",
+				"daylight-lengthens-to", "daylight-shortens-to");
+		for (JsonNode marker : markers) {
+			if (marker.get("marker").asString().equals("daylight-lengthens-to")) {
+				assertThat(marker.get("daylight").asString()).isEqualTo("14h");
+				assertThat(marker.get("date").asString()).startsWith("2027-0");
+			}
+			if (marker.get("marker").asString().equals("de-icing-end")) {
+				assertThat(marker.get("explanation").toString()).contains("An estimate");
+				assertThat(marker.get("date").asString()).startsWith("2027-0");
+			}
+		}
+	}
+
+	@Test
 	void waterComesDayByDay() throws Exception {
 		JsonNode water = JsonMapper.shared().readTree(api(200, "/water?from=2025-06-01&to=2025-06-30"));
 		assertThat(water.get("days")).hasSize(30);
@@ -70,7 +107,8 @@ class SiteWeatherTests {
 
 	@ParameterizedTest
 	@CsvSource({ "/season?season=1500, season 1500 is outside", "/season?season=spring, not a whole number",
-			"/water?from=2025-06-01, to is missing", "/water?from=2025-06-02&to=2025-06-01, is no period",
+			"/water?from=2025-06-01, to is missing", "/states?ask=frost, there is no state 'frost'",
+			"/states?ask=dry-days-99d, is outside 1 to 60", "/water?from=2025-06-02&to=2025-06-01, is no period",
 			"/water?from=2020-06-01&to=2025-06-01, more than 1096",
 			"/water?from=2025-06-01&to=2025-06-02&rootDepthMetres=9, rootDepthMetres 9.0 is outside",
 			"/water?from=2025-06-01&to=2025-06-02&plantFactor=much, is not a number" })
@@ -97,7 +135,8 @@ class SiteWeatherTests {
 		assertThat(page.selectFirst(".lead").text()).matches(".*(degree-days so far|Heat is counted from).*");
 		assertThat(page.select("svg.picture")).hasSize(3);
 		assertThat(page.select("details table")).hasSize(4);
-		assertThat(page.text()).contains("The forecast for", "is invented", "half zone", "estimates");
+		assertThat(page.text()).contains("The forecast for", "is invented", "half zone", "estimates",
+				"What care waits for", "frost ahead", "Standardized Precipitation Index");
 		Document wrong = Jsoup
 			.parse(page(400, site, site.owner().value().toString(), "?rootDepthMetres=9&plantFactor=0.5"));
 		assertThat(wrong.select("svg.water-balance")).isEmpty();
