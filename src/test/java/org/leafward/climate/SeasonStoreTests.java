@@ -66,7 +66,7 @@ class SeasonStoreTests {
 	void theForecastGoesOnWithTheSum() {
 		forecasts.upload(new StationId("XX000000001"),
 				"# issued: 2026-05-01T06:00:00Z\ndate,min_c,max_c\n2026-05-01,20,30\n2026-05-02,20,30\n");
-		SeasonView view = seasons.of(VALLEY, 2026, LocalDate.of(2026, 5, 1)).orElseThrow();
+		SeasonView view = seasons.of(Place.of(VALLEY), 2026, LocalDate.of(2026, 5, 1)).orElseThrow();
 		assertThat(view.recordEnd()).isNull();
 		assertThat(view.lastObserved()).isEqualTo(LAST);
 		// 61 days of 9, then two of 27.
@@ -80,16 +80,16 @@ class SeasonStoreTests {
 
 	@Test
 	void aRecordThatEndsIsSaid() {
-		assertThat(seasons.of(VALLEY, 2027, LocalDate.of(2027, 3, 1)).orElseThrow().recordEnd())
+		assertThat(seasons.of(Place.of(VALLEY), 2027, LocalDate.of(2027, 3, 1)).orElseThrow().recordEnd())
 			.isEqualTo("The record of Valley ends on 30 Apr 2026; what follows is the normal course.");
-		assertThat(seasons.of(VALLEY, 2026, LocalDate.of(2026, 5, 8)).orElseThrow().recordEnd()).isNotNull();
+		assertThat(seasons.of(Place.of(VALLEY), 2026, LocalDate.of(2026, 5, 8)).orElseThrow().recordEnd()).isNotNull();
 	}
 
 	@Test
 	void nothingIsKnownFarAwayAndSeasonsAreBounded() {
-		assertThat(seasons.of(new GeoPoint(10, 10, 0), 2026, LAST)).isEmpty();
-		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> seasons.of(VALLEY, 2199, LAST));
-		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> seasons.chill(VALLEY, 1699));
+		assertThat(seasons.of(Place.of(new GeoPoint(10, 10, 0)), 2026, LAST)).isEmpty();
+		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> seasons.of(Place.of(VALLEY), 2199, LAST));
+		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> seasons.chill(Place.of(VALLEY), 1699));
 		assertThat(SeasonSoFar.winterOn(LocalDate.of(2026, 8, 31), Hemisphere.NORTH)).isEqualTo(2026);
 		assertThat(SeasonSoFar.winterOn(LocalDate.of(2026, 9, 1), Hemisphere.NORTH)).isEqualTo(2027);
 		assertThat(SeasonSoFar.winterOn(LocalDate.of(2027, 2, 28), Hemisphere.SOUTH)).isEqualTo(2026);
