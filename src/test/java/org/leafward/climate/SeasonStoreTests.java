@@ -55,6 +55,10 @@ class SeasonStoreTests {
 			days.add(new ObservedDay(day, coldest ? -230 : 100, 200, 0, null, null));
 		}
 		wired.observations().load(id, days);
+		StationId warmer = new StationId("XX000000002");
+		wired.stations().register(new Station(warmer, "Warmer", new GeoPoint(42.3, -91, 100), false));
+		wired.observations()
+			.load(warmer, days.stream().map((day) -> new ObservedDay(day.day(), 120, 220, 0, null, null)).toList());
 	}
 
 	@AfterAll
@@ -76,6 +80,37 @@ class SeasonStoreTests {
 		assertThat(view.heat().projected().get(1).sum()).isCloseTo(549 + 54, within(1e-6));
 		assertThat(view.forecast().stale()).isFalse();
 		assertThat(view.explanation().steps().get(0).value()).startsWith("Valley");
+	}
+
+	/**
+	 * A hollow is 2 °C colder at night, so the mean of 8 and 20 °C lies 4 °C above 10 °C:
+	 * 7.2 °F on each of 61 days. Two hundred metres higher all is 1.3 °C colder.
+	 */
+	@Test
+	void nightsOfAHollowCountInMinimaAndByHalfInSums() {
+		Place hollow = new Place(new GeoPoint(42, -91, 300),
+				new Microclimate(Microclimate.Lie.HOLLOW, false, false, null));
+		SeasonView view = seasons.of(hollow, 2026, LocalDate.of(2026, 5, 1)).orElseThrow();
+		assertThat(view.temperatures().days().get(100).low()).isCloseTo(10 - 1.3 - 2, within(1e-9));
+		assertThat(view.temperatures().days().get(100).high()).isCloseTo(20 - 1.3, within(1e-9));
+		assertThat(view.heat().latest().sum()).isCloseTo(61 * 1.8 * (15 - 10 - 1.3 - 1), within(1e-6));
+		assertThat(view.explanation().steps().get(2).detail()).contains("minima are taken as 3.3 °C colder",
+				"maxima as 1.3 °C colder", "2.3 °C colder");
+		SeasonView flat = seasons
+			.of(new Place(VALLEY, new Microclimate(Microclimate.Lie.HOLLOW, false, false, null)), 2026,
+					LocalDate.of(2026, 5, 1))
+			.orElseThrow();
+		assertThat(flat.heat().latest().sum()).isCloseTo(61 * 7.2, within(1e-6));
+	}
+
+	@Test
+	void otherStationsAreAskedForTheSameSum() {
+		SeasonView view = seasons.of(Place.of(VALLEY), 2026, LocalDate.of(2026, 5, 1)).orElseThrow();
+		assertThat(view.around()).singleElement().satisfies((one) -> {
+			assertThat(one.station().name()).isEqualTo("Warmer");
+			// 17 °C is 7 °C above the base: 12.6 °F on each of 61 days.
+			assertThat(one.sum()).isCloseTo(61 * 12.6, within(1e-6));
+		});
 	}
 
 	@Test
