@@ -71,8 +71,8 @@ public class LocalClimate {
 	}
 
 	/**
-	 * The season markers of a place. Its microclimate counts in freezes and nights; soil,
-	 * ground, days and sums of heat follow the height alone.
+	 * The season markers of a place. Its microclimate counts in freezes and nights, by
+	 * half in sums of heat; soil, ground and days follow the height alone.
 	 * @param place the place
 	 * @return as {@link #markersAt(GeoPoint)}, over the latest 30 seasons
 	 */

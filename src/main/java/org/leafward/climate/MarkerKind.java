@@ -108,18 +108,19 @@ public enum MarkerKind {
 	}
 
 	/**
-	 * Whether the event hangs on daily minima alone, so that the microclimate of a place
-	 * counts.
-	 * @return true for freezes and nights; false for soil, ground, days, heat, daylight
-	 * and roads, which don't lie in the garden
+	 * How much of what the event hangs on is the daily minimum, so that the microclimate
+	 * of a place counts by as much.
+	 * @return 1 for freezes and nights; 0.5 for sums of heat, which add up the mean of
+	 * minimum and maximum; 0 for soil, ground, days, daylight and roads, which don't lie in
+	 * the garden
 	 */
-	public boolean atNight() {
+	public double nightShare() {
 		return switch (this) {
-			case LAST_SPRING_FREEZE, FIRST_FALL_FREEZE, NIGHTS_WARM_TO, NIGHTS_COOL_TO -> true;
-			case GROUND_FREEZE, GROUND_THAW, DEGREE_DAYS, SOIL_WARMS_TO, SOIL_COOLS_TO, DAYS_COOL_TO,
-					UPPER_SOIL_WARMS_TO, UPPER_SOIL_COOLS_TO, DE_ICING_END, DAYLIGHT_LENGTHENS_TO,
-					DAYLIGHT_SHORTENS_TO ->
-				false;
+			case LAST_SPRING_FREEZE, FIRST_FALL_FREEZE, NIGHTS_WARM_TO, NIGHTS_COOL_TO -> 1;
+			case DEGREE_DAYS -> 0.5;
+			case GROUND_FREEZE, GROUND_THAW, SOIL_WARMS_TO, SOIL_COOLS_TO, DAYS_COOL_TO, UPPER_SOIL_WARMS_TO,
+					UPPER_SOIL_COOLS_TO, DE_ICING_END, DAYLIGHT_LENGTHENS_TO, DAYLIGHT_SHORTENS_TO ->
+				0;
 		};
 	}
 

@@ -19,7 +19,7 @@ final class CarriedExplanation {
 
 	static Explanation of(MarkerKind kind, Neighbour neighbour) {
 		List<Microclimate.Effect> effects = neighbour.microclimate().effects();
-		if (!kind.atNight()) {
+		if (kind.nightShare() == 0) {
 			return height(LABEL, neighbour, effects.isEmpty() ? ""
 					: " What the site's lie does to its nights is left out here: by day the air is mixed.");
 		}
@@ -30,8 +30,9 @@ final class CarriedExplanation {
 		List<Explanation> steps = new ArrayList<>();
 		steps.add(height("Height", neighbour, ""));
 		effects.forEach((effect) -> steps.add(step(effect)));
-		return new Explanation(LABEL, words(neighbour.colderBy(kind), "%.2f"),
-				"The site's height and its microclimate together; the station's dates are taken at a threshold shifted by as much.",
+		return new Explanation(LABEL, words(neighbour.colderBy(kind), "%.2f"), (kind.nightShare() == 1)
+				? "The site's height and its microclimate together; the station's dates are taken at a threshold shifted by as much."
+				: "The site's height, and half of what its lie does to its nights: a sum of heat adds up the mean of minimum and maximum.",
 				null, steps);
 	}
 

@@ -1,5 +1,7 @@
 package org.leafward.register.web;
 
+import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import org.jsoup.Jsoup;
@@ -24,11 +26,13 @@ import org.springframework.mock.web.MockHttpSession;
 import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.delete;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
@@ -135,6 +139,7 @@ class SiteWeatherTests {
 		assertThat(page.selectFirst(".lead").text()).matches(".*(degree-days so far|Heat is counted from).*");
 		assertThat(page.select("svg.picture")).hasSize(3);
 		assertThat(page.select("details table")).hasSize(4);
+		assertThat(page.text()).contains("How far to trust the sum", "other stations would give", "Waterings");
 		assertThat(page.text()).contains("The forecast for", "is invented", "half zone", "estimates",
 				"What care waits for", "frost ahead", "Standardized Precipitation Index");
 		Document wrong = Jsoup
@@ -144,15 +149,94 @@ class SiteWeatherTests {
 	}
 
 	@Test
+	void aWateringIsRecordedDrawnAndTakenBack() throws Exception {
+		Site site = site();
+		String owner = site.owner().value().toString();
+		String day = LocalDate.ofInstant(Instant.now(), site.zone()).minusDays(9).toString();
+		int before = Jsoup.parse(page(200, site, owner, "")).select("rect.watering-bar").size();
+		MockHttpSession session = session(owner);
+		MockHttpServletResponse wrong = send(session, "/sites/" + site.id() + "/waterings", "day", "2999-13-01",
+				"amount", "a lot", "unit", "gallons", "note", "kept");
+		assertThat(wrong.getStatus()).isEqualTo(400);
+		Document form = Jsoup.parse(wrong.getContentAsString());
+		assertThat(form.select("[role=alert] a").eachAttr("href")).containsExactly("#day", "#amount", "#area");
+		assertThat(form.getElementById("amount").val()).isEqualTo("a lot");
+		assertThat(form.getElementById("note").val()).isEqualTo("kept");
+		MockHttpServletResponse saved = send(session, "/sites/" + site.id() + "/waterings", "day", day, "amount",
+				"62,3", "unit", "gallons", "area", "100", "note", "hose");
+		assertThat(saved.getStatus()).isEqualTo(302);
+		Document page = Jsoup.parse(page(200, site, owner, ""));
+		assertThat(page.select("rect.watering-bar")).hasSize(before + 1);
+		assertThat(page.select(".waterings li").text()).contains("25 mm (1 in)", "hose; entered by");
+		JsonNode listed = JsonMapper.shared().readTree(api(200, "/waterings?size=1"));
+		assertThat(listed.get(0).get("day").asString()).isEqualTo(day);
+		String undo = "/sites/" + site.id() + "/waterings/" + listed.get(0).get("id").asString() + "/undo";
+		assertThat(send(session(other(site)), undo).getStatus()).as("a stranger").isEqualTo(404);
+		assertThat(
+				send(session(other(site)), "/sites/" + site.id() + "/waterings", "day", day, "amount", "5").getStatus())
+			.isEqualTo(404);
+		assertThat(send(session, undo).getStatus()).isEqualTo(302);
+		assertThat(Jsoup.parse(page(200, site, owner, "")).select("rect.watering-bar")).hasSize(before);
+	}
+
+	@Test
+	void wateringsComeAndGoByApi() throws Exception {
+		String address = "/api/v1/sites/" + site().id() + "/waterings";
+		String day = LocalDate.ofInstant(Instant.now(), site().zone()).minusDays(3).toString();
+		MockHttpServletResponse created = this.web
+			.perform(post(address).header("Authorization", "Bearer " + TOKEN)
+				.contentType("application/json")
+				.content("{\"day\":\"%s\",\"amount\":0.5,\"unit\":\"inches\"}".formatted(day)))
+			.andReturn()
+			.getResponse();
+		assertThat(created.getStatus()).as(created.getContentAsString()).isEqualTo(201);
+		JsonNode watering = JsonMapper.shared().readTree(created.getContentAsString());
+		assertThat(watering.get("millimetres").asDouble()).isEqualTo(12.7);
+		JsonNode water = JsonMapper.shared().readTree(api(200, "/water?from=%s&to=%s".formatted(day, day)));
+		assertThat(water.at("/days/0/watering").asDouble()).isEqualTo(12.7);
+		String refused = this.web
+			.perform(post(address).header("Authorization", "Bearer " + TOKEN)
+				.contentType("application/json")
+				.content("{\"day\":\"soon\",\"amount\":\"\"}"))
+			.andReturn()
+			.getResponse()
+			.getContentAsString();
+		assertThat(JsonMapper.shared().readTree(refused).get("problems")).hasSize(2);
+		assertThat(this.web
+			.perform(delete(address + "/" + watering.get("id").asString()).header("Authorization", "Bearer " + TOKEN))
+			.andReturn()
+			.getResponse()
+			.getStatus()).isEqualTo(204);
+		assertThat(api(400, "/waterings?size=1000")).contains("\"mend\":");
+	}
+
+	@Test
+	void aSiteFormTellsAllThatIsWrong() throws Exception {
+		MockHttpServletResponse wrong = send(session(site().owner().value().toString()), "/sites/new", "name", "",
+				"latitude", "100", "longitude", "200", "elevationMetres", "1", "zone", "Nowhere/Here", "county",
+				"Kept");
+		assertThat(wrong.getStatus()).isEqualTo(400);
+		Document form = Jsoup.parse(wrong.getContentAsString());
+		assertThat(form.select("[role=alert] a").eachAttr("href")).containsExactly("#name", "#latitude", "#longitude",
+				"#zone");
+		assertThat(form.select("[aria-invalid=true]").eachAttr("id")).containsExactly("name", "latitude", "longitude",
+				"zone");
+		assertThat(form.getElementById("county").val()).isEqualTo("Kept");
+	}
+
+	@Test
 	void othersDontSeeThePage() throws Exception {
 		Site site = site();
-		String other = this.register.sites(0, 50)
+		assertThat(page(404, site, other(site), "")).doesNotContain(site.name());
+	}
+
+	private String other(Site site) {
+		return this.register.sites(0, 50)
 			.stream()
 			.map((one) -> one.owner().value().toString())
 			.filter((owner) -> !owner.equals(site.owner().value().toString()))
 			.findFirst()
 			.orElseThrow();
-		assertThat(page(404, site, other, "")).doesNotContain(site.name());
 	}
 
 	@Test
@@ -184,9 +268,22 @@ class SiteWeatherTests {
 		return this.register.sites(0, 1).get(0);
 	}
 
-	private String page(int status, Site site, String person, String query) throws Exception {
+	private MockHttpSession session(String person) throws Exception {
 		MockHttpSession session = new MockHttpSession();
 		this.web.perform(post("/people/" + person).with(csrf()).session(session));
+		return session;
+	}
+
+	private MockHttpServletResponse send(MockHttpSession session, String address, String... fields) throws Exception {
+		MockHttpServletRequestBuilder request = post(address).with(csrf()).session(session);
+		for (int i = 0; i < fields.length; i += 2) {
+			request.param(fields[i], fields[i + 1]);
+		}
+		return this.web.perform(request).andReturn().getResponse();
+	}
+
+	private String page(int status, Site site, String person, String query) throws Exception {
+		MockHttpSession session = session(person);
 		MockHttpServletResponse response = this.web
 			.perform(get("/sites/" + site.id() + "/weather" + query).session(session))
 			.andReturn()

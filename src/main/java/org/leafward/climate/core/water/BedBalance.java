@@ -75,7 +75,7 @@ public final class BedBalance {
 				Moisture moisture = out.moisture(at);
 				shown.add(new WaterView.Day(day.date(), rain[at], watering[at], out.loss()[at], out.actual()[at],
 						out.percolation()[at], out.depletion()[at], out.readily()[at], out.stress()[at],
-						moisture == Moisture.STRESSED, moisture == Moisture.WET_ENOUGH, dry[at],
+						moisture == Moisture.STRESSED, out.due(at), moisture == Moisture.WET_ENOUGH, dry[at],
 						day.rain() != null && day.evapotranspiration() != null));
 			}
 		}
