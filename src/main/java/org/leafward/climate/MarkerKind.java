@@ -111,8 +111,8 @@ public enum MarkerKind {
 	 * How much of what the event hangs on is the daily minimum, so that the microclimate
 	 * of a place counts by as much.
 	 * @return 1 for freezes and nights; 0.5 for sums of heat, which add up the mean of
-	 * minimum and maximum; 0 for soil, ground, days, daylight and roads, which don't lie in
-	 * the garden
+	 * minimum and maximum; 0 for soil, ground, days, daylight and roads, which don't lie
+	 * in the garden
 	 */
 	public double nightShare() {
 		return switch (this) {
