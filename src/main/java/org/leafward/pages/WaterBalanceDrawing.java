@@ -108,7 +108,9 @@ final class WaterBalanceDrawing {
 	/** A diamond where the water left crosses the dashes, named where there is room. */
 	private void due(Svg svg) {
 		Lanes lanes = new Lanes();
-		lanes.place(100 - Lanes.width("000 mm on 00 Mmm"), 100);
+		Day last = this.picture.days().get(this.picture.days().size() - 1);
+		double lastY = this.soil.y(Math.max(0, this.picture.available() - last.depletion()));
+		double lastStart = 100 - Lanes.width("000 mm on 00 Mmm");
 		for (Day day : this.picture.days()) {
 			if (day.due()) {
 				double y = this.soil.y(Math.max(0, this.picture.available() - day.readily()));
@@ -118,7 +120,8 @@ final class WaterBalanceDrawing {
 						"visible");
 				svg.empty("path", "class", "due-point", "d", "M0 -6L6 0L0 6L-6 0Z");
 				svg.close();
-				if (lanes.place(x, x + Lanes.width(words)) == 0) {
+				boolean besideLast = x + Lanes.width(words) > lastStart && Math.abs(y - lastY) < Pictures.LINE + 2;
+				if (!besideLast && x + Lanes.width(words) <= 100 && lanes.place(x, x + Lanes.width(words)) == 0) {
 					svg.element("text", words, "class", "point-word due-word", "x", this.soil.x(day.date()), "dx", 6,
 							"y", y - 9);
 				}
@@ -204,8 +207,8 @@ final class WaterBalanceDrawing {
 					millimetres(this.picture.available()), millimetres(days.stream().mapToDouble(Day::rain).sum()),
 					days.size(), millimetres(days.stream().mapToDouble(Day::watering).sum()),
 					this.formats.count(waterings, "day", "days"))
-				+ "On %s the plants felt drought; watering became due %s. The table below has the weeks.".formatted(
-						this.formats.count(stressed, "evening", "evenings"), this.formats.count(due, "time", "times"));
+				+ "On %s the plants felt drought; watering became due on %s. The table below has the weeks.".formatted(
+						this.formats.count(stressed, "evening", "evenings"), this.formats.count(due, "day", "days"));
 	}
 
 }
