@@ -58,7 +58,8 @@ public class SeasonSoFar {
 	 */
 	public Optional<SeasonView> of(GeoPoint place, int season, LocalDate today) {
 		check(season);
-		return speaker(place).map((found) -> view(place, found, new Season(season, place.hemisphere()), today));
+		return OneVersion
+			.of(() -> speaker(place).map((found) -> view(place, found, new Season(season, place.hemisphere()), today)));
 	}
 
 	/**
@@ -70,7 +71,8 @@ public class SeasonSoFar {
 	 */
 	public Optional<ChillSoFar> chill(GeoPoint place, int season) {
 		check(season);
-		return speaker(place).map((found) -> chill(place, found, new Season(season, place.hemisphere())));
+		return OneVersion
+			.of(() -> speaker(place).map((found) -> chill(place, found, new Season(season, place.hemisphere()))));
 	}
 
 	/**
@@ -96,6 +98,7 @@ public class SeasonSoFar {
 	record Speaker(NearStation near, SeasonPeriod normals) {
 	}
 
+	/** Ask, and use the record, within one {@link OneVersion}. */
 	Optional<Speaker> speaker(GeoPoint place) {
 		LocalDate first = LocalDate.of(DailyRecord.FIRST_YEAR, 1, 1);
 		LocalDate last = LocalDate.of(DailyRecord.LAST_YEAR, 12, 31);

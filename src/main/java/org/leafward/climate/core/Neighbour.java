@@ -99,7 +99,11 @@ public record Neighbour(StationClimate climate, NormalsPeriod normals, SeasonPer
 	 * @return °C, negative when the site is warmer
 	 */
 	public double colderBy(MarkerKind kind) {
-		return kind.atNight() ? this.colderBy - this.microclimate.minimumOffset() : this.colderBy;
+		return kind.atNight() ? colderAtNightBy() : this.colderBy;
+	}
+
+	double colderAtNightBy() {
+		return this.colderBy - this.microclimate.minimumOffset();
 	}
 
 	/**

@@ -56,6 +56,9 @@ public class ObservationTable {
 				min(day) as first_day, max(day) as last_day from merged"""
 		.formatted(COLUMNS);
 
+	private static final String READ = "select s.record_version, o.day, " + COLUMNS
+			+ " from climate.station s left join climate.observation o on o.station_id = s.id where s.id = ?";
+
 	private final JdbcTemplate jdbc;
 
 	ObservationTable(JdbcTemplate jdbc) {
@@ -131,22 +134,25 @@ public class ObservationTable {
 	}
 
 	/**
-	 * Reads the whole record of a station.
+	 * Reads the whole record of a station. One statement, so that record and version
+	 * belong together.
 	 * @param station whose record
-	 * @return empty arrays when there is none
+	 * @return the record with its version
 	 */
-	public DailyRecord read(StationId station) {
+	public StoredRecord read(StationId station) {
 		DailyRecord.Builder builder = DailyRecord.builder();
-		this.jdbc.query("select day, " + COLUMNS + " from climate.observation where station_id = ?", (row) -> {
-			LocalDate day = row.getObject(1, LocalDate.class);
-			for (Element element : ELEMENTS) {
-				short value = row.getShort(element.ordinal() + 2);
+		long[] version = new long[1];
+		this.jdbc.query(READ, (row) -> {
+			version[0] = row.getLong(1);
+			LocalDate day = row.getObject(2, LocalDate.class);
+			for (int at = 0; day != null && at < ELEMENTS.length; at++) {
+				short value = row.getShort(at + 3);
 				if (!row.wasNull()) {
-					builder.set(element, day, value);
+					builder.set(ELEMENTS[at], day, value);
 				}
 			}
 		}, station.value());
-		return builder.build();
+		return new StoredRecord(builder.build(), version[0]);
 	}
 
 	public Optional<LocalDate> firstDay(StationId station) {
