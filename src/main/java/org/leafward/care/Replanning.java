@@ -119,7 +119,11 @@ public class Replanning {
 		Hemisphere hemisphere = site.point().hemisphere();
 		Season current = Season.containing(today, hemisphere);
 		List<Season> seasons = List.of(current.previous(), current, current.next());
-		PlaceMarkers markers = this.climate.markersAt(site.place());
+		return this.climate.answer(site.place(), (markers) -> plan(plantings, markers, seasons));
+	}
+
+	private Plan plan(List<Planting> plantings, PlaceMarkers markers, List<Season> seasons) {
+		Season current = seasons.get(1);
 		Planner planner = new Planner(this.packs.all());
 		List<PlannedTask> planned = new ArrayList<>();
 		List<Gap> gaps = new ArrayList<>();
@@ -130,7 +134,7 @@ public class Replanning {
 						"The species %s is no longer in the catalogue.".formatted(planting.species().value())));
 				continue;
 			}
-			Plan plan = planner.plan(new Subject(planting, species.get(), hemisphere), markers, seasons);
+			Plan plan = planner.plan(new Subject(planting, species.get(), current.hemisphere()), markers, seasons);
 			planned.addAll(plan.tasks());
 			gaps.addAll(plan.gaps());
 		}

@@ -59,9 +59,11 @@ public class SeasonSoFar {
 	 */
 	public Optional<SeasonView> of(Place place, int season, LocalDate today) {
 		check(season);
-		List<Speaker> speakers = speakers(place.point());
-		return speakers.isEmpty() ? Optional.empty()
-				: Optional.of(view(place, speakers, new Season(season, place.point().hemisphere()), today));
+		return OneVersion.of(() -> {
+			List<Speaker> speakers = speakers(place.point());
+			return speakers.isEmpty() ? Optional.empty()
+					: Optional.of(view(place, speakers, new Season(season, place.point().hemisphere()), today));
+		});
 	}
 
 	/**
@@ -73,8 +75,8 @@ public class SeasonSoFar {
 	 */
 	public Optional<ChillSoFar> chill(Place place, int season) {
 		check(season);
-		return speaker(place.point())
-			.map((found) -> chill(place, found, new Season(season, place.point().hemisphere())));
+		return OneVersion.of(() -> speaker(place.point())
+			.map((found) -> chill(place, found, new Season(season, place.point().hemisphere()))));
 	}
 
 	/**
@@ -100,6 +102,7 @@ public class SeasonSoFar {
 	record Speaker(NearStation near, SeasonPeriod normals) {
 	}
 
+	/** Ask, and use the record, within one {@link OneVersion}. */
 	Optional<Speaker> speaker(GeoPoint place) {
 		return speakers(place).stream().findFirst();
 	}

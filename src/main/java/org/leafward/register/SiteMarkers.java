@@ -51,7 +51,10 @@ public class SiteMarkers {
 	 * @return one line for each
 	 */
 	public List<Line> of(Site site, int season) {
-		PlaceMarkers markers = this.climate.markersAt(site.place());
+		return this.climate.answer(site.place(), (markers) -> lines(markers, season));
+	}
+
+	private static List<Line> lines(PlaceMarkers markers, int season) {
 		List<Line> lines = new ArrayList<>();
 		for (MarkerKey key : USUAL) {
 			Optional<SeasonMarker> marker = markers.on(key, season);

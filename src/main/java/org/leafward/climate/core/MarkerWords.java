@@ -32,8 +32,8 @@ final class MarkerWords {
 		if (key.probability() == 50) {
 			return "The middle date: in half of the seasons that have it, it comes earlier, in half later.";
 		}
-		return "In %d of 100 seasons that have it, it comes on this date or %s.".formatted(key.probability(),
-				key.kind().spring() ? "later" : "earlier");
+		return "In " + key.probability() + " of 100 seasons that have it, it comes on this date or "
+				+ (key.kind().spring() ? "later." : "earlier.");
 	}
 
 	static String whatItIs(MarkerKind kind) {

@@ -99,7 +99,11 @@ public record Neighbour(StationClimate climate, NormalsPeriod normals, SeasonPer
 	 * @return °C, negative when the site is warmer
 	 */
 	public double colderBy(MarkerKind kind) {
-		return this.colderBy - kind.nightShare() * this.microclimate.minimumOffset();
+		return colderBy(kind.nightShare());
+	}
+
+	double colderBy(double nightShare) {
+		return this.colderBy - nightShare * this.microclimate.minimumOffset();
 	}
 
 	/**

@@ -8,7 +8,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -39,6 +38,12 @@ public class ObservationTable {
 	private static final String SELECT = "select " + COLUMNS + " from climate.observation_month where station_id = ? ";
 
 	private static final String COPY = "copy climate.observation_month (station_id, " + COLUMNS + ") from stdin";
+
+	private static final String READ = "select " + COLUMNS + ", s.record_version"
+			+ " from climate.station s left join climate.observation_month o on o.station_id = s.id where s.id = ?";
+
+	/** Follows the month and the arrays. */
+	private static final int VERSION_COLUMN = ELEMENTS.length + 2;
 
 	private final JdbcTemplate jdbc;
 
@@ -123,12 +128,19 @@ public class ObservationTable {
 	}
 
 	/**
-	 * Reads the whole record of a station.
+	 * Reads the whole record of a station. One statement, so that record and version
+	 * belong together.
 	 * @param station whose record
-	 * @return empty arrays when there is none
+	 * @return the record with its version
 	 */
-	public DailyRecord read(StationId station) {
-		return query("", station.value());
+	public StoredRecord read(StationId station) {
+		DailyRecord.Builder builder = DailyRecord.builder();
+		long[] version = new long[1];
+		this.jdbc.query(READ, (row) -> {
+			version[0] = row.getLong(VERSION_COLUMN);
+			take(row, builder);
+		}, station.value());
+		return new StoredRecord(builder.build(), version[0]);
 	}
 
 	public Optional<LocalDate> firstDay(StationId station) {
@@ -147,10 +159,10 @@ public class ObservationTable {
 	}
 
 	private static void take(ResultSet row, DailyRecord.Builder builder) throws SQLException {
-		LocalDate month = Objects.requireNonNull(row.getObject(1, LocalDate.class));
+		LocalDate month = row.getObject(1, LocalDate.class);
 		for (Element element : ELEMENTS) {
 			Array array = row.getArray(element.ordinal() + 2);
-			if (array != null) {
+			if (month != null && array != null) {
 				@Nullable Short[] values = (Short[]) array.getArray();
 				for (int day = 0; day < values.length; day++) {
 					Short value = values[day];
