@@ -41,6 +41,13 @@ public class LocalClimate {
 	/** Part of the heap that statistics may take, and daily records once more. */
 	private static final int PART_OF_HEAP = 4;
 
+	/**
+	 * Statistics take no more than this, bytes: those of ten thousand stations among
+	 * hills. Places far above and below their stations widen what is kept of each, and
+	 * would go on to.
+	 */
+	private static final long MOST_STATISTICS = 200_000_000;
+
 	private static final int USES_BETWEEN_TRIMS = 1_000;
 
 	private final Stations stations;
@@ -58,8 +65,9 @@ public class LocalClimate {
 	LocalClimate(Stations stations, StationTable stationTable, ObservationTable observations) {
 		this.stations = stations;
 		this.stationTable = stationTable;
-		this.mostBytes = Runtime.getRuntime().maxMemory() / PART_OF_HEAP;
-		this.records = new RecordCache(this.mostBytes, observations::read);
+		long part = Runtime.getRuntime().maxMemory() / PART_OF_HEAP;
+		this.mostBytes = Math.min(part, MOST_STATISTICS);
+		this.records = new RecordCache(part, observations::read);
 	}
 
 	/**
