@@ -125,6 +125,14 @@ class ArchitectureTests {
 		.dependOnClassesThat()
 		.resideInAnyPackage("org.shredzone..");
 
+	/** Plain computation too, so it may be used in the core. */
+	@ArchTest
+	static final ArchRule onePackageSeesTheDistributions = noClasses().that()
+		.resideOutsideOfPackage("org.leafward.climate.core.drought..")
+		.should()
+		.dependOnClassesThat()
+		.resideInAnyPackage("org.apache.commons.statistics..");
+
 	@ArchTest
 	static final ArchRule quartzStaysInJobs = noClasses().that()
 		.resideOutsideOfPackages("..job..", "org.leafward.platform..")

@@ -27,6 +27,10 @@ final class BenchClimate implements AutoCloseable {
 		return this.server.source();
 	}
 
+	BenchServer server() {
+		return this.server;
+	}
+
 	ClimateFixture services() {
 		return this.services;
 	}

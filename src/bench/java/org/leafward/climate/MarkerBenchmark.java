@@ -28,7 +28,7 @@ import org.openjdk.jmh.infra.Blackhole;
  * warm. Target: under 1 ms.
  */
 @State(Scope.Benchmark)
-@BenchmarkMode(Mode.AverageTime)
+@BenchmarkMode({ Mode.AverageTime, Mode.SampleTime })
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Warmup(iterations = 4, time = 2)
 @Measurement(iterations = 5, time = 2)

@@ -13,28 +13,34 @@ import org.leafward.measure.GeoPoint;
 
 /**
  * Heap taken by the statistics of ten thousand stations with thirty years each, forty
- * markers drawn from each for places at three heights, the daily records gone. Target:
- * under 200 MB.
+ * markers drawn from each for places at three heights, the daily records gone, beside
+ * what the statistics say of themselves, by which {@link LocalClimate} bounds them.
+ * Target: under 200 MB.
  */
 public final class StatisticsMemory {
 
 	private static final int STATIONS = 10_000;
+
+	private static final int HIGHEST = 200;
 
 	private StatisticsMemory() {
 	}
 
 	/**
 	 * Runs the measurement and prints it.
-	 * @param args none
+	 * @param args number of stations and how far above them the highest place lies, m;
+	 * ten thousand and 200 when left out
 	 */
 	public static void main(String[] args) throws Exception {
+		int stations = (args.length == 2) ? Integer.parseInt(args[0]) : STATIONS;
+		int highest = (args.length == 2) ? Integer.parseInt(args[1]) : HIGHEST;
 		long before = used();
 		List<StationClimate> held = new ArrayList<>();
-		BenchClimate.each(STATIONS, (number) -> {
+		BenchClimate.each(stations, (number) -> {
 			AtomicReference<DailyRecord> record = new AtomicReference<>(BenchWeather.record(number));
 			StationClimate climate = new StationClimate(BenchWeather.station(number),
 					() -> Objects.requireNonNull(record.get(), "the record is gone"));
-			draw(climate);
+			draw(climate, highest);
 			record.set(null);
 			synchronized (held) {
 				held.add(climate);
@@ -42,14 +48,15 @@ public final class StatisticsMemory {
 		});
 		long after = used();
 		// Fails where an answer would need the record after all; and keeps the list alive.
-		held.forEach(StatisticsMemory::draw);
-		System.out.printf("MEMORY %d stations: %.1f MB, %d bytes each%n", held.size(), (after - before) / 1e6,
-				(after - before) / STATIONS);
+		held.forEach((climate) -> draw(climate, highest));
+		System.out.printf("MEMORY %d stations, places up to %d m above them: %.1f MB, %d bytes each, %.1f MB by own count%n",
+				held.size(), highest, (after - before) / 1e6, (after - before) / stations,
+				held.stream().mapToLong(StationClimate::bytes).sum() / 1e6);
 	}
 
-	private static void draw(StationClimate climate) {
+	private static void draw(StationClimate climate, int highest) {
 		GeoPoint at = climate.station().point();
-		for (int higher = 0; higher <= 200; higher += 100) {
+		for (int higher = 0; higher <= highest; higher += 100) {
 			GeoPoint place = new GeoPoint(at.latitude(), at.longitude(), at.elevationMetres() + higher);
 			PlaceMarkers markers = new BlendedPlace(place.hemisphere(),
 					Neighbour.choose(place, List.of(climate.station()), (station) -> Optional.of(climate)));

@@ -25,7 +25,7 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /** A year of the water in one bed, day by day. Target: under 100 microseconds. */
 @State(Scope.Benchmark)
-@BenchmarkMode(Mode.AverageTime)
+@BenchmarkMode({ Mode.AverageTime, Mode.SampleTime })
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Warmup(iterations = 4, time = 2)
 @Measurement(iterations = 5, time = 2)

@@ -70,13 +70,19 @@ class SitePlanner {
 					() -> gaps.add(new Gap(planting.id(), "", planting.label(), current.year(),
 							"The species %s is no longer in the catalogue.".formatted(planting.species().value()))));
 		}
-		PlanSite place = new PlanSite(site.id(), hemisphere, new SiteFacts("", site.county(), site.soil(), Set.of()),
-				this.climate.markersAt(site.place()), observed, this.weather.at(site, today));
-		Plan plan = planner().plan(place, subjects, List.of(current.previous(), current, current.next()), today);
-		gaps.addAll(plan.gaps());
-		gaps.sort(Gap.ORDER);
-		Plan sorted = new Plan(plan.tasks(), gaps);
-		return new Planned(sorted, PlanFingerprint.of(place, sorted, today.toEpochDay()));
+		SiteFacts ground = new SiteFacts("", site.county(), site.soil(), Set.of());
+		WeatherAnswers answers = this.weather.at(site, today);
+		List<Season> seasons = List.of(current.previous(), current, current.next());
+		// All markers of a plan come from one version of each record.
+		return this.climate.answer(site.place(), (markers) -> {
+			PlanSite place = new PlanSite(site.id(), hemisphere, ground, markers, observed, answers);
+			Plan plan = planner().plan(place, subjects, seasons, today);
+			List<Gap> all = new ArrayList<>(gaps);
+			all.addAll(plan.gaps());
+			all.sort(Gap.ORDER);
+			Plan sorted = new Plan(plan.tasks(), all);
+			return new Planned(sorted, PlanFingerprint.of(place, sorted, today.toEpochDay()));
+		});
 	}
 
 	private Planner planner() {

@@ -6,10 +6,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.core.BlendedPlace;
 import org.leafward.climate.core.DailyRecord;
+import org.leafward.climate.core.DaylitPlace;
 import org.leafward.climate.core.FreezeTable;
 import org.leafward.climate.core.Neighbour;
 import org.leafward.climate.core.SeasonPeriod;
@@ -28,7 +30,7 @@ import org.springframework.stereotype.Service;
  * <p>
  * Statistics are kept in memory, and records as far as there is room. Each question reads
  * the version of the records concerned from the database, so all nodes answer alike as
- * soon as one has loaded observations.
+ * soon as one has loaded observations, and keeps to these versions ({@link OneVersion}).
  */
 @Service
 public class LocalClimate {
@@ -38,6 +40,13 @@ public class LocalClimate {
 
 	/** Part of the heap that statistics may take, and daily records once more. */
 	private static final int PART_OF_HEAP = 4;
+
+	/**
+	 * Statistics take no more than this, bytes: those of ten thousand stations among
+	 * hills. Places far above and below their stations widen what is kept of each, and
+	 * would go on to.
+	 */
+	private static final long MOST_STATISTICS = 200_000_000;
 
 	private static final int USES_BETWEEN_TRIMS = 1_000;
 
@@ -56,8 +65,9 @@ public class LocalClimate {
 	LocalClimate(Stations stations, StationTable stationTable, ObservationTable observations) {
 		this.stations = stations;
 		this.stationTable = stationTable;
-		this.mostBytes = Runtime.getRuntime().maxMemory() / PART_OF_HEAP;
-		this.records = new RecordCache(this.mostBytes, observations::read);
+		long part = Runtime.getRuntime().maxMemory() / PART_OF_HEAP;
+		this.mostBytes = Math.min(part, MOST_STATISTICS);
+		this.records = new RecordCache(part, observations::read);
 	}
 
 	/**
@@ -70,13 +80,29 @@ public class LocalClimate {
 	}
 
 	/**
-	 * The season markers of a place. Its microclimate counts in freezes and nights; soil,
-	 * ground, days and sums of heat follow the height alone.
+	 * The season markers of a place. Its microclimate counts in freezes and nights, by
+	 * half in sums of heat; soil, ground and days follow the height alone.
 	 * @param place the place
-	 * @return as {@link #markersAt(GeoPoint)}, over the latest 30 seasons
+	 * @return as {@link #markersAt(GeoPoint)}, over the latest 30 seasons; a marker that
+	 * needs a record throws {@link RecordMovedOn} when that has changed by then, so ask
+	 * for several through {@link #answer}
 	 */
 	public PlaceMarkers markersAt(Place place) {
 		return markersAt(place, NormalsPeriod.LATEST_30);
+	}
+
+	/**
+	 * An answer drawn from the season markers of a place, all from one version of each
+	 * record, even when observations come in meanwhile.
+	 * @param place the place
+	 * @param question what is made of the markers; may be asked again from the start, so
+	 * it leaves nothing behind
+	 * @param <T> what the answer is
+	 * @return the answer
+	 * @throws RecordMovedOn when records change faster than the question is answered
+	 */
+	public <T> T answer(Place place, Function<PlaceMarkers, T> question) {
+		return OneVersion.of(() -> question.apply(markersAt(place)));
 	}
 
 	/**
@@ -86,9 +112,11 @@ public class LocalClimate {
 	 * @return as {@link #markersAt(Place)}
 	 */
 	public PlaceMarkers markersAt(Place place, NormalsPeriod period) {
-		Near near = near(place.point());
-		return new BlendedPlace(place.point().hemisphere(),
-				Neighbour.choose(place, period, near.stations(), near::open, Neighbour.MOST));
+		return OneVersion.of(() -> {
+			Near near = near(place.point());
+			return new DaylitPlace(place.point(), new BlendedPlace(place.point().hemisphere(),
+					Neighbour.choose(place, period, near.stations(), near::open, Neighbour.MOST)));
+		});
 	}
 
 	/**
@@ -99,8 +127,10 @@ public class LocalClimate {
 	 * @return the climatology; curves without points say why
 	 */
 	public FreezeClimatology freezeClimatology(Place place, TemperatureThreshold threshold, NormalsPeriod period) {
-		Near near = near(place.point());
-		return PlaceFreezes.of(place, threshold, period, near.stations(), near::open);
+		return OneVersion.of(() -> {
+			Near near = near(place.point());
+			return PlaceFreezes.of(place, threshold, period, near.stations(), near::open);
+		});
 	}
 
 	private Near near(GeoPoint point) {
@@ -123,9 +153,11 @@ public class LocalClimate {
 	 */
 	public FreezeDates freezeDates(StationId id, @Nullable Integer from, @Nullable Integer to,
 			TemperatureThreshold threshold) {
-		StationClimate climate = climate(
-				this.stationTable.find(id).orElseThrow(() -> new NotThere("There is no station " + id.value())));
-		return FreezeTable.of(climate, period(climate, from, to), threshold);
+		return OneVersion.of(() -> {
+			StationClimate climate = climate(
+					this.stationTable.find(id).orElseThrow(() -> new NotThere("There is no station " + id.value())));
+			return FreezeTable.of(climate, period(climate, from, to), threshold);
+		});
 	}
 
 	private static SeasonPeriod period(StationClimate climate, @Nullable Integer from, @Nullable Integer to) {

@@ -52,10 +52,13 @@ public class LocalWeather {
 	}
 
 	WeatherSeries unchecked(GeoPoint place, LocalDate from, LocalDate to) {
-		return PlaceWeather.of(place, near(place, from, to), from, to);
+		return OneVersion.of(() -> PlaceWeather.of(place, near(place, from, to), from, to));
 	}
 
-	/** The stations whose days of a period are used, nearest first. */
+	/**
+	 * The stations whose days of a period are used, nearest first. Ask, and use their
+	 * records, within one {@link OneVersion}.
+	 */
 	List<NearStation> near(GeoPoint place, LocalDate from, LocalDate to) {
 		Map<StationId, StoredStation> near = this.stations.storedNear(place, LocalClimate.STATION_RADIUS_KILOMETRES)
 			.stream()
@@ -77,9 +80,11 @@ public class LocalWeather {
 	 */
 	public WeatherSeries ofStation(StationId id, LocalDate from, LocalDate to) {
 		check(from, to);
-		StoredStation stored = this.table.find(id).orElseThrow(() -> new NotThere("station " + id.value()));
-		GeoPoint place = stored.station().point();
-		return PlaceWeather.of(place, List.of(NearStation.at(place, this.climate.climate(stored))), from, to);
+		return OneVersion.of(() -> {
+			StoredStation stored = this.table.find(id).orElseThrow(() -> new NotThere("station " + id.value()));
+			GeoPoint place = stored.station().point();
+			return PlaceWeather.of(place, List.of(NearStation.at(place, this.climate.climate(stored))), from, to);
+		});
 	}
 
 	static void check(LocalDate from, LocalDate to) {

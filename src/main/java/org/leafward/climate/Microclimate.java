@@ -7,8 +7,9 @@ import org.leafward.measure.BadInput;
 
 /**
  * What makes the clear, cold nights of a place differ from those of open, level ground at
- * its height. It concerns daily minima only: by day the air is mixed, and soil and sums
- * of heat follow the whole day.
+ * its height. It concerns daily minima only: by day the air is mixed. Sums of heat take
+ * half of it, as they add up the mean of minimum and maximum; soil follows the height
+ * alone.
  * <p>
  * The amounts are common practice of growers, given from memory and right in their order
  * of magnitude only; features are added up. A thermometer's measured offset replaces them

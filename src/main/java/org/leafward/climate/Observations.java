@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.core.DailyRecord;
 import org.leafward.climate.core.Element;
+import org.leafward.climate.core.RecordOverlay;
 import org.leafward.climate.source.ghcn.GhcnFile;
 import org.leafward.climate.source.ghcn.GhcnReader;
 import org.leafward.climate.store.ObservationTable;
@@ -115,14 +116,14 @@ public class Observations {
 	}
 
 	private LoadReport store(StationId id, GhcnFile file) {
-		ObservationTable.Merge merge = this.transaction.execute((status) -> {
+		RecordOverlay merge = this.transaction.execute((status) -> {
 			Station station = this.stations.lock(id).orElseThrow(() -> notThere(id)).station();
-			ObservationTable.Merge done = this.observations.merge(id, file.record());
-			if (done.firstDay() != null && done.lastDay() != null) {
+			RecordOverlay done = this.observations.merge(id, file.record());
+			if (done.firstDay().isPresent() && done.lastDay().isPresent()) {
 				this.stations.recordChanged(id);
 				GeoPoint point = station.point();
 				this.events.publishEvent(new ObservationsLoaded(id.value(), point.latitude(), point.longitude(),
-						done.firstDay(), done.lastDay()));
+						done.firstDay().get(), done.lastDay().get()));
 			}
 			return done;
 		});

@@ -26,9 +26,11 @@ public class PlaceLabels {
 	 * @return the figures; what isn't known is said in words
 	 */
 	public PlaceFacts of(GeoPoint place, LocalDate today, ZoneId zone) {
-		Optional<SeasonSoFar.Speaker> found = this.seasons.speaker(place);
-		return PlaceFigures.of(place, today, zone, found.map(SeasonSoFar.Speaker::near).orElse(null),
-				found.map(SeasonSoFar.Speaker::normals).orElse(null));
+		return OneVersion.of(() -> {
+			Optional<SeasonSoFar.Speaker> found = this.seasons.speaker(place);
+			return PlaceFigures.of(place, today, zone, found.map(SeasonSoFar.Speaker::near).orElse(null),
+					found.map(SeasonSoFar.Speaker::normals).orElse(null));
+		});
 	}
 
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
 import org.leafward.climate.core.DailyRecord;
+import org.leafward.climate.store.StoredRecord;
 import org.leafward.climate.store.StoredStation;
 
 /**
@@ -15,9 +16,9 @@ final class RecordCache {
 
 	private final long mostBytes;
 
-	private final Function<StationId, DailyRecord> read;
+	private final Function<StationId, StoredRecord> read;
 
-	private final Map<StationId, Kept> kept = new LinkedHashMap<>(16, 0.75f, true);
+	private final Map<StationId, StoredRecord> kept = new LinkedHashMap<>(16, 0.75f, true);
 
 	private long bytes;
 
@@ -26,7 +27,7 @@ final class RecordCache {
 	 * @param mostBytes bound on what is kept
 	 * @param read gets a record
 	 */
-	RecordCache(long mostBytes, Function<StationId, DailyRecord> read) {
+	RecordCache(long mostBytes, Function<StationId, StoredRecord> read) {
 		this.mostBytes = mostBytes;
 		this.read = read;
 	}
@@ -34,30 +35,39 @@ final class RecordCache {
 	/**
 	 * The record of a station.
 	 * @param stored the station with the version of its record
-	 * @return the record of that version or a newer one
+	 * @return the record of that version
+	 * @throws RecordMovedOn when another version is stored by now
 	 */
 	DailyRecord get(StoredStation stored) {
 		StationId id = stored.station().id();
 		synchronized (this.kept) {
-			Kept known = this.kept.get(id);
-			if (known != null && known.version == stored.recordVersion()) {
-				return known.record;
+			StoredRecord known = this.kept.get(id);
+			if (known != null && known.version() == stored.recordVersion()) {
+				return known.record();
 			}
 		}
-		DailyRecord record = this.read.apply(id);
+		StoredRecord read = this.read.apply(id);
+		keep(id, read);
+		if (read.version() != stored.recordVersion()) {
+			throw new RecordMovedOn(id, stored.recordVersion(), read.version());
+		}
+		return read.record();
+	}
+
+	private void keep(StationId id, StoredRecord read) {
 		synchronized (this.kept) {
-			Kept before = this.kept.put(id, new Kept(record, stored.recordVersion()));
-			this.bytes += record.bytes() - ((before != null) ? before.record.bytes() : 0);
-			Iterator<Kept> oldest = this.kept.values().iterator();
+			StoredRecord before = this.kept.get(id);
+			if (before != null && before.version() > read.version()) {
+				return;
+			}
+			this.kept.put(id, read);
+			this.bytes += read.record().bytes() - ((before != null) ? before.record().bytes() : 0);
+			Iterator<StoredRecord> oldest = this.kept.values().iterator();
 			while (this.bytes > this.mostBytes && oldest.hasNext()) {
-				this.bytes -= oldest.next().record.bytes();
+				this.bytes -= oldest.next().record().bytes();
 				oldest.remove();
 			}
 		}
-		return record;
-	}
-
-	private record Kept(DailyRecord record, long version) {
 	}
 
 }

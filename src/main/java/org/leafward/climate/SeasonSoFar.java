@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.core.DailyRecord;
 import org.leafward.climate.core.Sample;
@@ -26,7 +27,7 @@ import org.springframework.stereotype.Service;
 /**
  * How far a season has come at a place: heat, chill and temperatures beside the normal
  * ones, from the nearest station whose record covers ten seasons, moved to the height of
- * the place.
+ * the place, minima also by what its lie does to its nights.
  */
 @Service
 public class SeasonSoFar {
@@ -50,27 +51,32 @@ public class SeasonSoFar {
 
 	/**
 	 * The season of a place.
-	 * @param place the place with its height
+	 * @param place the place
 	 * @param season year of the season
 	 * @param today the day at the place
 	 * @return empty when no station within 150 km has a record of ten seasons
 	 * @throws BadInput when the season is outside 1700 to 2198
 	 */
-	public Optional<SeasonView> of(GeoPoint place, int season, LocalDate today) {
+	public Optional<SeasonView> of(Place place, int season, LocalDate today) {
 		check(season);
-		return speaker(place).map((found) -> view(place, found, new Season(season, place.hemisphere()), today));
+		return OneVersion.of(() -> {
+			List<Speaker> speakers = speakers(place.point());
+			return speakers.isEmpty() ? Optional.empty()
+					: Optional.of(view(place, speakers, new Season(season, place.point().hemisphere()), today));
+		});
 	}
 
 	/**
 	 * The chill of the winter before a season.
-	 * @param place the place with its height
+	 * @param place the place
 	 * @param season year of the season
 	 * @return empty when no station within 150 km has a record of ten seasons
 	 * @throws BadInput when the season is outside 1700 to 2198
 	 */
-	public Optional<ChillSoFar> chill(GeoPoint place, int season) {
+	public Optional<ChillSoFar> chill(Place place, int season) {
 		check(season);
-		return speaker(place).map((found) -> chill(place, found, new Season(season, place.hemisphere())));
+		return OneVersion.of(() -> speaker(place.point())
+			.map((found) -> chill(place, found, new Season(season, place.point().hemisphere()))));
 	}
 
 	/**
@@ -96,7 +102,13 @@ public class SeasonSoFar {
 	record Speaker(NearStation near, SeasonPeriod normals) {
 	}
 
+	/** Ask, and use the record, within one {@link OneVersion}. */
 	Optional<Speaker> speaker(GeoPoint place) {
+		return speakers(place).stream().findFirst();
+	}
+
+	/** Up to three stations that could speak for a place, the one that does first. */
+	private List<Speaker> speakers(GeoPoint place) {
 		LocalDate first = LocalDate.of(DailyRecord.FIRST_YEAR, 1, 1);
 		LocalDate last = LocalDate.of(DailyRecord.LAST_YEAR, 12, 31);
 		return this.weather.near(place, first, last)
@@ -107,25 +119,40 @@ public class SeasonSoFar {
 				.filter((period) -> Observed.last(near.climate().record()).isPresent())
 				.map((period) -> new Speaker(near, period))
 				.stream())
-			.findFirst();
+			.toList();
 	}
 
-	private static ChillSoFar chill(GeoPoint place, Speaker found, Season season) {
-		return ChillCourse.of(found.near().climate().record(), found.normals(), found.near().colderBy(), season,
-				place.latitude());
+	private static ChillSoFar chill(Place place, Speaker found, Season season) {
+		return ChillCourse.of(found.near().climate().record(), found.normals(), shift(place, found.near()), season,
+				place.point().latitude());
 	}
 
-	private SeasonView view(GeoPoint place, Speaker found, Season season, LocalDate today) {
+	private static TemperatureShift shift(Place place, NearStation near) {
+		return new TemperatureShift(near.colderBy(), place.microclimate().minimumOffset());
+	}
+
+	private SeasonView view(Place place, List<Speaker> speakers, Season season, LocalDate today) {
+		Speaker found = speakers.get(0);
 		StationClimate climate = found.near().climate();
-		double colderBy = found.near().colderBy();
+		TemperatureShift shift = shift(place, found.near());
 		StationForecast forecast = this.forecasts.of(climate.station().id()).orElse(null);
-		HeatSoFar heat = HeatCourse.of(climate.record(), found.normals(), colderBy, season, USUAL_BASE,
-				usable(forecast), GOALS);
+		HeatSoFar heat = HeatCourse.of(climate.record(), found.normals(), shift, season, USUAL_BASE, usable(forecast),
+				GOALS);
 		LocalDate last = Observed.last(climate.record()).orElseThrow();
-		return new SeasonView(season.year(), climate.station(), colderBy, last,
-				recordEnd(climate.station(), last, TemperatureCourse.from(season), today), heat,
-				TemperatureCourse.of(climate.record(), found.normals(), colderBy, season), chill(place, found, season),
-				forecast, SeasonExplanation.of(found.near(), found.normals(), last, heat, forecast));
+		HeatSoFar.Sum latest = heat.latest();
+		List<HeatAround> around = (latest == null) ? List.of()
+				: speakers.stream().skip(1).map((other) -> around(place, other.near(), season, latest.day())).toList();
+		return new SeasonView(season.year(), climate.station(), shift, last,
+				recordEnd(climate.station(), last, TemperatureCourse.from(season), today), heat, around,
+				TemperatureCourse.of(climate.record(), found.normals(), shift, season), chill(place, found, season),
+				forecast,
+				SeasonExplanation.of(found.near(), found.normals(), last, place.microclimate(), heat, forecast));
+	}
+
+	private static HeatAround around(Place place, NearStation near, Season season, LocalDate day) {
+		OptionalDouble sum = HeatCourse.sumBy(near.climate().record(), shift(place, near), season, USUAL_BASE, day);
+		return new HeatAround(near.climate().station(), near.distance(),
+				sum.isPresent() ? Double.valueOf(sum.getAsDouble()) : null);
 	}
 
 	private static @Nullable String recordEnd(Station station, LocalDate last, LocalDate seasonBegins,

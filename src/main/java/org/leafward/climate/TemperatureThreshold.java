@@ -1,9 +1,9 @@
 package org.leafward.climate;
 
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.leafward.measure.BadInput;
+import org.leafward.measure.NumberWords;
 
 /**
  * A temperature that is compared with daily minima, in the unit in which people state it.
@@ -68,7 +68,7 @@ public record TemperatureThreshold(double degrees, boolean fahrenheit) {
 	 */
 	public String code() {
 		String number = (this.degrees == Math.rint(this.degrees)) ? String.valueOf((long) this.degrees)
-				: String.format(Locale.ROOT, "%.1f", this.degrees);
+				: NumberWords.fixed(this.degrees, 1);
 		return number + (this.fahrenheit ? "F" : "C");
 	}
 
@@ -82,8 +82,8 @@ public record TemperatureThreshold(double degrees, boolean fahrenheit) {
 		String text = own.substring(0, own.length() - 1) + " °" + own.substring(own.length() - 1);
 		if (this.fahrenheit) {
 			int tenths = tenthsCelsius();
-			text += (tenths % 10 == 0) ? " (%d °C)".formatted(tenths / 10)
-					: String.format(Locale.ROOT, " (%.1f °C)", tenths / 10.0);
+			text += " (" + ((tenths % 10 == 0) ? String.valueOf(tenths / 10) : NumberWords.fixed(tenths / 10.0, 1))
+					+ " °C)";
 		}
 		return text.replace('-', '\u2212');
 	}

@@ -24,6 +24,16 @@ public class WaterBalance {
 	}
 
 	/**
+	 * Checks a period before anything is looked up for it.
+	 * @param from first day
+	 * @param to last day
+	 * @throws BadInput when it is no period or longer than three years
+	 */
+	public static void checkPeriod(LocalDate from, LocalDate to) {
+		LocalWeather.check(from, to);
+	}
+
+	/**
 	 * The balance of a bed.
 	 * @param place where it lies, with its height
 	 * @param bed soil, plants and waterings, also those of the 180 days before

@@ -30,14 +30,16 @@ public record WaterView(double availableMillimetres, List<Day> days, Explanation
 	 * @param readily depletion at which stress begins
 	 * @param stress coefficient Ks, 1 without stress down to 0
 	 * @param stressed whether the plants feel drought in the evening
+	 * @param due whether this is the evening on which depletion passed the readily
+	 * available water: FAO-56, chapter 8, has irrigation come before or at this moment
 	 * @param wetEnough whether less than half of the readily available water is gone
 	 * @param dryDays length of the dry spell that the day ends, 0 after a wet day; rain
 	 * that nobody measured ends it too
 	 * @param complete whether both rain and temperatures were measured
 	 */
 	public record Day(LocalDate date, double rain, double watering, double demand, double loss, double percolation,
-			double depletion, double readily, double stress, boolean stressed, boolean wetEnough, int dryDays,
-			boolean complete) {
+			double depletion, double readily, double stress, boolean stressed, boolean due, boolean wetEnough,
+			int dryDays, boolean complete) {
 	}
 
 }

@@ -18,7 +18,7 @@ import org.springframework.stereotype.Service;
 public class WeatherStates {
 
 	/** The longest spell that a state looks back on, days. */
-	private static final int LOOK_BACK = 21;
+	private static final int LOOK_BACK = (int) StateUnit.DAYS.highest();
 
 	private final LocalWeather weather;
 
@@ -26,25 +26,44 @@ public class WeatherStates {
 
 	private final Stations stations;
 
-	WeatherStates(LocalWeather weather, Forecasts forecasts, Stations stations) {
+	private final Droughts droughts;
+
+	WeatherStates(LocalWeather weather, Forecasts forecasts, Stations stations, Droughts droughts) {
 		this.weather = weather;
 		this.forecasts = forecasts;
 		this.stations = stations;
+		this.droughts = droughts;
 	}
 
 	/**
-	 * Every state on a day.
+	 * Every named state on a day.
 	 * @param place the place with its height
 	 * @param today the day there
-	 * @return one for each kind; a stale forecast counts as none
+	 * @return one for each; a stale forecast counts as none
 	 */
 	public List<WeatherState> at(GeoPoint place, LocalDate today) {
+		return rules(place, today).named();
+	}
+
+	/**
+	 * The answers to questions on a day.
+	 * @param place the place with its height
+	 * @param today the day there
+	 * @param questions what is asked
+	 * @return one for each, in order; a stale forecast counts as none
+	 */
+	public List<WeatherState> at(GeoPoint place, LocalDate today, List<StateQuestion> questions) {
+		StateRules rules = rules(place, today);
+		return questions.stream().map(rules::answer).toList();
+	}
+
+	private StateRules rules(GeoPoint place, LocalDate today) {
 		List<DayFigures> observed = this.weather.unchecked(place, today.minusDays(LOOK_BACK), today.minusDays(1))
 			.days()
 			.stream()
 			.map((day) -> new DayFigures(day.date(), day.minimum(), day.maximum(), day.rain(), null, null, null))
 			.toList();
-		return new StateRules(today, observed, forecast(place)).all();
+		return new StateRules(today, observed, forecast(place), this.droughts.at(place, today).orElse(null));
 	}
 
 	private List<DayFigures> forecast(GeoPoint place) {

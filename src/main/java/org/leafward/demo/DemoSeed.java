@@ -11,8 +11,10 @@ import org.leafward.climate.Observations;
 import org.leafward.climate.ObservedDay;
 import org.leafward.climate.StationId;
 import org.leafward.climate.Stations;
+import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
+import org.leafward.register.Waterings;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.ApplicationArguments;
@@ -42,15 +44,18 @@ class DemoSeed implements ApplicationRunner {
 
 	private final Register register;
 
+	private final Waterings waterings;
+
 	private final Clock clock;
 
 	DemoSeed(People people, Stations stations, Observations observations, Forecasts forecasts, Register register,
-			Clock clock) {
+			Waterings waterings, Clock clock) {
 		this.people = people;
 		this.stations = stations;
 		this.observations = observations;
 		this.forecasts = forecasts;
 		this.register = register;
+		this.waterings = waterings;
 		this.clock = clock;
 	}
 
@@ -75,7 +80,9 @@ class DemoSeed implements ApplicationRunner {
 			PersonId person = this.people.join(one.name(), one.email(), DemoRegion.zone()).id();
 			for (DemoRegion.DemoSite place : one.sites()) {
 				Site site = this.register.addSite(person, place.site());
-				this.register.addPlantings(site.id(), place.plantings());
+				List<Planting> plantings = this.register.addPlantings(site.id(), place.plantings());
+				DemoWaterings.of(site.name(), plantings, today)
+					.forEach((watering) -> this.waterings.record(site.id(), watering, person));
 			}
 		}
 		LOG.info("The invented region is ready");

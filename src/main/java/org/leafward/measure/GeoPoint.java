@@ -13,14 +13,19 @@ public record GeoPoint(double latitude, double longitude, double elevationMetres
 	private static final double EARTH_RADIUS_KM = 6371.0088;
 
 	public GeoPoint {
-		check("latitude", latitude, -90, 90, "degrees north");
-		check("longitude", longitude, -180, 180, "degrees east");
-		check("elevation", elevationMetres, -430, 8850, "metres above sea level");
+		Findings all = new Findings();
+		double north = latitude;
+		double east = longitude;
+		double height = elevationMetres;
+		all.check(() -> check("latitude", "latitude", north, -90, 90, "degrees north"));
+		all.check(() -> check("longitude", "longitude", east, -180, 180, "degrees east"));
+		all.check(() -> check("elevationMetres", "elevation", height, -430, 8850, "metres above sea level"));
+		all.end();
 	}
 
-	private static void check(String what, double value, double low, double high, String unit) {
+	private static void check(String field, String what, double value, double low, double high, String unit) {
 		if (!(value >= low && value <= high)) {
-			throw new BadInput("%s %s is outside %s to %s".formatted(what, value, low, high), what,
+			throw new BadInput("%s %s is outside %s to %s".formatted(what, value, low, high), field,
 					"give %s in %s".formatted(what, unit));
 		}
 	}

@@ -24,6 +24,9 @@ final class WaterBalanceDrawing {
 
 	private static final double MOST_OF_DAY = 0.9;
 
+	/** Width of a watering, px, even. */
+	private static final int WATERING = 6;
+
 	private final WaterBalancePicture picture;
 
 	private final Plot bars;
@@ -54,7 +57,7 @@ final class WaterBalanceDrawing {
 				this.soil.bottom() + 4);
 		svg.element("text", "Rain and watering, mm a day", "class", "row-label", "x", "0", "y", 13);
 		bars(svg, "rain-bar", 0, Day::rain);
-		wateringBars(svg);
+		waterings(svg);
 		level(svg, this.bars.bottom());
 		heaviest(svg);
 		svg.element("text", "Water left for plants", "class", "row-label", "x", "0", "y", this.soil.top() - 7);
@@ -76,20 +79,54 @@ final class WaterBalanceDrawing {
 		svg.close();
 	}
 
-	/** Waterings stand on the rain of their day, hollow. */
-	private void wateringBars(Svg svg) {
-		StringBuilder path = new StringBuilder();
-		for (Day day : this.picture.days()) {
-			if (day.watering() > 0) {
-				this.bars.bar(path, day.date(), day.rain(), day.rain() + day.watering(), MOST_OF_DAY);
+	/**
+	 * Waterings stand on the rain of their day, hollow and of one width however narrow
+	 * the picture, so that they differ from rain by more than colour.
+	 */
+	private void waterings(Svg svg) {
+		List<Day> watered = this.picture.days().stream().filter((day) -> day.watering() > 0).toList();
+		for (Day day : watered) {
+			double top = this.bars.y(day.rain() + day.watering());
+			svg.empty("rect", "class", "watering-bar", "x", this.bars.x(day.date()), "y", top, "width", WATERING,
+					"height", this.bars.y(day.rain()) - top, "transform", "translate(%d 0)".formatted(-WATERING / 2));
+		}
+		// The latest ones are named first, the others where there is room.
+		Lanes lanes = new Lanes();
+		for (int at = watered.size() - 1; at >= 0; at--) {
+			Day day = watered.get(at);
+			String words = "watered %s on %s".formatted(millimetres(day.watering()),
+					this.formats.dayOfYear(day.date()));
+			double middle = this.bars.percent(day.date());
+			double width = Lanes.width(words);
+			double start = Math.max(0, Math.min(100 - width, middle - width / 2));
+			if (lanes.place(start, start + width) == 0) {
+				label(svg, day, words, this.bars.y(day.rain() + day.watering()) - 5);
 			}
 		}
-		this.bars.open(svg);
-		svg.empty("path", "class", "watering-bar", "d", path, "vector-effect", "non-scaling-stroke");
-		svg.close();
-		this.picture.days().stream().filter((day) -> day.watering() > 0).findFirst().ifPresent((day) -> {
-			label(svg, day, "watered " + millimetres(day.watering()), this.bars.y(day.rain() + day.watering()) - 5);
-		});
+	}
+
+	/** A diamond where the water left crosses the dashes, named where there is room. */
+	private void due(Svg svg) {
+		Lanes lanes = new Lanes();
+		Day last = this.picture.days().get(this.picture.days().size() - 1);
+		double lastY = this.soil.y(Math.max(0, this.picture.available() - last.depletion()));
+		double lastStart = 100 - Lanes.width("000 mm on 00 Mmm");
+		for (Day day : this.picture.days()) {
+			if (day.due()) {
+				double y = this.soil.y(Math.max(0, this.picture.available() - day.readily()));
+				double x = this.soil.percent(day.date());
+				String words = "due " + this.formats.dayOfYear(day.date());
+				svg.open("svg", "x", this.soil.x(day.date()), "y", y, "width", "1", "height", "1", "overflow",
+						"visible");
+				svg.empty("path", "class", "due-point", "d", "M0 -6L6 0L0 6L-6 0Z");
+				svg.close();
+				boolean besideLast = x + Lanes.width(words) > lastStart && Math.abs(y - lastY) < Pictures.LINE + 2;
+				if (!besideLast && x + Lanes.width(words) <= 100 && lanes.place(x, x + Lanes.width(words)) == 0) {
+					svg.element("text", words, "class", "point-word due-word", "x", this.soil.x(day.date()), "dx", 6,
+							"y", y - 9);
+				}
+			}
+		}
 	}
 
 	private void heaviest(Svg svg) {
@@ -135,6 +172,7 @@ final class WaterBalanceDrawing {
 		Plot.At beside = stress.get(atEnd ? stress.size() - 1 : 0);
 		svg.element("text", "plants feel drought below the dashes", "class", "stress-label", "x", atEnd ? "100%" : "0",
 				"dx", atEnd ? -4 : 4, "y", this.soil.y(beside.value()) + 18, "text-anchor", atEnd ? "end" : null);
+		due(svg);
 		svg.element("text", "nothing left", "class", "small", "x", "0", "y", this.soil.bottom() + 13);
 		Plot.At last = left.get(left.size() - 1);
 		double y = this.soil.y(last.value());
@@ -158,15 +196,19 @@ final class WaterBalanceDrawing {
 	}
 
 	private String description() {
-		Day last = this.picture.days().get(this.picture.days().size() - 1);
-		long stressed = this.picture.days().stream().filter(Day::stressed).count();
-		double rain = this.picture.days().stream().mapToDouble(Day::rain).sum();
-		return "On %s %s of %s are left for plants. %s of rain fell in %d days; on %s the plants felt drought. "
+		List<Day> days = this.picture.days();
+		Day last = days.get(days.size() - 1);
+		long stressed = days.stream().filter(Day::stressed).count();
+		long waterings = days.stream().filter((day) -> day.watering() > 0).count();
+		long due = days.stream().filter(Day::due).count();
+		return "On %s %s of %s are left for plants. %s of rain fell in %d days, %s of water were given on %s. "
 			.formatted(this.formats.dayOfYear(last.date()),
 					millimetres(Math.max(0, this.picture.available() - last.depletion())),
-					millimetres(this.picture.available()), millimetres(rain), this.picture.days().size(),
-					this.formats.count(stressed, "evening", "evenings"))
-				+ "The table below has the weeks.";
+					millimetres(this.picture.available()), millimetres(days.stream().mapToDouble(Day::rain).sum()),
+					days.size(), millimetres(days.stream().mapToDouble(Day::watering).sum()),
+					this.formats.count(waterings, "day", "days"))
+				+ "On %s the plants felt drought; watering became due on %s. The table below has the weeks.".formatted(
+						this.formats.count(stressed, "evening", "evenings"), this.formats.count(due, "day", "days"));
 	}
 
 }

@@ -52,7 +52,8 @@ public record WaterBalancePicture(String id, double available, List<Day> days) {
 			Day last = week.get(week.size() - 1);
 			rows.add(new TableRow(week.get(0).date(), last.date(), week.stream().mapToDouble(Day::rain).sum(),
 					week.stream().mapToDouble(Day::watering).sum(), week.stream().mapToDouble(Day::loss).sum(),
-					this.available - last.depletion(), week.stream().filter(Day::stressed).count()));
+					this.available - last.depletion(), week.stream().filter(Day::stressed).count(),
+					week.stream().filter(Day::due).map(Day::date).toList()));
 		}
 		return rows;
 	}
@@ -67,9 +68,10 @@ public record WaterBalancePicture(String id, double available, List<Day> days) {
 	 * @param depletion what is missing to a full root zone in the evening
 	 * @param readily depletion from which on plants feel drought
 	 * @param stressed whether they did in the evening
+	 * @param due whether watering became due on this day
 	 */
 	public record Day(LocalDate date, double rain, double watering, double loss, double depletion, double readily,
-			boolean stressed) {
+			boolean stressed, boolean due) {
 	}
 
 	/**
@@ -82,9 +84,15 @@ public record WaterBalancePicture(String id, double available, List<Day> days) {
 	 * @param loss what the plants lost
 	 * @param left water left for plants in the last evening
 	 * @param stressedDays evenings on which the plants felt drought
+	 * @param due days on which watering became due
 	 */
 	public record TableRow(LocalDate from, LocalDate to, double rain, double watering, double loss, double left,
-			long stressedDays) {
+			long stressedDays, List<LocalDate> due) {
+
+		public TableRow {
+			due = List.copyOf(due);
+		}
+
 	}
 
 }

@@ -1,7 +1,9 @@
 package org.leafward.register;
 
 import java.time.LocalDate;
+import java.util.function.Supplier;
 import org.leafward.measure.BadInput;
+import org.leafward.measure.Findings;
 import org.leafward.plants.SpeciesId;
 
 /**
@@ -19,11 +21,24 @@ public record NewPlanting(SpeciesId species, String label, int count, LocalDate 
 		boolean wintersIndoors, boolean saltExposed) {
 
 	public NewPlanting {
-		label = Words.line("label", label, 1, 100);
+		Findings all = new Findings();
+		String called = label;
+		int number = count;
+		LocalDate day = plantedOn;
+		Supplier<String> line = all.read(() -> Words.line("label", called, 1, 100));
+		all.check(() -> checkCount(number));
+		all.check(() -> checkDay(day));
+		label = all.give(line);
+	}
+
+	private static void checkCount(int count) {
 		if (count < 1 || count > 100_000) {
 			throw new BadInput("count %d is outside 1 to 100,000".formatted(count), "count",
 					"give the number of plants");
 		}
+	}
+
+	private static void checkDay(LocalDate plantedOn) {
 		if (plantedOn.getYear() < 1700 || plantedOn.getYear() > 2199) {
 			throw new BadInput("planting date %s is outside 1700 to 2199".formatted(plantedOn), "plantedOn",
 					"write the date as year-month-day, for example 2026-05-12");

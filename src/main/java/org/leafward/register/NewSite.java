@@ -1,8 +1,10 @@
 package org.leafward.register;
 
 import java.time.ZoneId;
+import java.util.function.Supplier;
 import org.leafward.climate.Microclimate;
 import org.leafward.measure.BadInput;
+import org.leafward.measure.Findings;
 import org.leafward.measure.GeoPoint;
 
 /**
@@ -35,8 +37,18 @@ public record NewSite(String name, String county, GeoPoint point, ZoneId zone, S
 	}
 
 	public NewSite {
-		name = Words.line("name", name, 1, 100);
-		county = Words.line("county", county, 0, 100);
+		Findings all = new Findings();
+		String called = name;
+		String district = county;
+		Supplier<String> first = all.read(() -> Words.line("name", called, 1, 100));
+		Supplier<String> second = all.read(() -> Words.line("county", district, 0, 100));
+		ZoneId clock = zone;
+		all.check(() -> checkZone(clock));
+		name = all.give(first);
+		county = second.get();
+	}
+
+	private static void checkZone(ZoneId zone) {
 		if (!zone.getId().contains("/") && !zone.getId().equals("UTC")) {
 			throw new BadInput("time zone '%s' is not a region".formatted(zone.getId()), "zone",
 					"use a name such as America/New_York");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.leafward.climate.DayLength;
 import org.leafward.climate.LocalClimate;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.MarkerKind;
@@ -17,12 +18,15 @@ import org.springframework.stereotype.Service;
 public class SiteMarkers {
 
 	private static final List<MarkerKey> USUAL = List.of(key(MarkerKind.GROUND_THAW, null, 50),
+			key(MarkerKind.DE_ICING_END, null, 50), key(MarkerKind.UPPER_SOIL_WARMS_TO, "50F", 50),
 			key(MarkerKind.LAST_SPRING_FREEZE, "28F", 50), key(MarkerKind.LAST_SPRING_FREEZE, "32F", 90),
 			key(MarkerKind.LAST_SPRING_FREEZE, "32F", 50), key(MarkerKind.LAST_SPRING_FREEZE, "32F", 10),
-			key(MarkerKind.NIGHTS_WARM_TO, "55F", 50), key(MarkerKind.NIGHTS_COOL_TO, "55F", 50),
-			key(MarkerKind.FIRST_FALL_FREEZE, "32F", 10), key(MarkerKind.FIRST_FALL_FREEZE, "32F", 50),
-			key(MarkerKind.FIRST_FALL_FREEZE, "32F", 90), key(MarkerKind.FIRST_FALL_FREEZE, "28F", 50),
-			key(MarkerKind.GROUND_FREEZE, null, 50));
+			key(MarkerKind.NIGHTS_WARM_TO, "55F", 50),
+			MarkerKey.of(MarkerKind.DAYLIGHT_LENGTHENS_TO, DayLength.parse("14h")),
+			MarkerKey.of(MarkerKind.DAYLIGHT_SHORTENS_TO, DayLength.parse("12h")),
+			key(MarkerKind.NIGHTS_COOL_TO, "55F", 50), key(MarkerKind.FIRST_FALL_FREEZE, "32F", 10),
+			key(MarkerKind.FIRST_FALL_FREEZE, "32F", 50), key(MarkerKind.FIRST_FALL_FREEZE, "32F", 90),
+			key(MarkerKind.FIRST_FALL_FREEZE, "28F", 50), key(MarkerKind.GROUND_FREEZE, null, 50));
 
 	private final LocalClimate climate;
 
@@ -47,7 +51,10 @@ public class SiteMarkers {
 	 * @return one line for each
 	 */
 	public List<Line> of(Site site, int season) {
-		PlaceMarkers markers = this.climate.markersAt(site.place());
+		return this.climate.answer(site.place(), (markers) -> lines(markers, season));
+	}
+
+	private static List<Line> lines(PlaceMarkers markers, int season) {
 		List<Line> lines = new ArrayList<>();
 		for (MarkerKey key : USUAL) {
 			Optional<SeasonMarker> marker = markers.on(key, season);

@@ -6,15 +6,19 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.leafward.climate.core.DailyRecord;
 import org.leafward.climate.core.Element;
+import org.leafward.climate.store.StoredRecord;
 import org.leafward.climate.store.StoredStation;
 import org.leafward.measure.GeoPoint;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 /** What is kept of the records, and what goes. */
 class RecordCacheTests {
 
 	private final List<String> reads = new ArrayList<>();
+
+	private long version = 1;
 
 	@Test
 	void theOneNotUsedForLongestGoesFirst() {
@@ -33,6 +37,7 @@ class RecordCacheTests {
 	void anotherVersionIsReadAnew() {
 		RecordCache cache = new RecordCache(1 << 20, this::read);
 		cache.get(stored(1, 1));
+		this.version = 2;
 		cache.get(stored(1, 2));
 		cache.get(stored(1, 2));
 		assertThat(this.reads).hasSize(2);
@@ -46,9 +51,32 @@ class RecordCacheTests {
 		assertThat(this.reads).hasSize(2);
 	}
 
-	private DailyRecord read(StationId id) {
+	@Test
+	void noOtherVersionIsHandedOut() {
+		RecordCache cache = new RecordCache(1 << 20, this::read);
+		cache.get(stored(1, 1));
+		this.version = 2;
+		assertThat(cache.get(stored(1, 1))).as("still kept").isEqualTo(tenDays());
+		cache.get(stored(1, 2));
+		assertThatExceptionOfType(RecordMovedOn.class).isThrownBy(() -> cache.get(stored(1, 1)))
+			.withMessageContaining("version 1 of the record of XX000000001")
+			.withMessageContaining("version 2 is stored");
+	}
+
+	@Test
+	void anOlderVersionReadLateTakesNoPlace() {
+		RecordCache cache = new RecordCache(1 << 20, this::read);
+		this.version = 2;
+		cache.get(stored(1, 2));
+		this.version = 1;
+		cache.get(stored(1, 1));
+		cache.get(stored(1, 2));
+		assertThat(this.reads).hasSize(2);
+	}
+
+	private StoredRecord read(StationId id) {
 		this.reads.add(id.value());
-		return tenDays();
+		return new StoredRecord(tenDays(), this.version);
 	}
 
 	private static DailyRecord tenDays() {

@@ -55,6 +55,10 @@ class SeasonStoreTests {
 			days.add(new ObservedDay(day, coldest ? -230 : 100, 200, 0, null, null));
 		}
 		wired.observations().load(id, days);
+		StationId warmer = new StationId("XX000000002");
+		wired.stations().register(new Station(warmer, "Warmer", new GeoPoint(42.3, -91, 100), false));
+		wired.observations()
+			.load(warmer, days.stream().map((day) -> new ObservedDay(day.day(), 120, 220, 0, null, null)).toList());
 	}
 
 	@AfterAll
@@ -66,7 +70,7 @@ class SeasonStoreTests {
 	void theForecastGoesOnWithTheSum() {
 		forecasts.upload(new StationId("XX000000001"),
 				"# issued: 2026-05-01T06:00:00Z\ndate,min_c,max_c\n2026-05-01,20,30\n2026-05-02,20,30\n");
-		SeasonView view = seasons.of(VALLEY, 2026, LocalDate.of(2026, 5, 1)).orElseThrow();
+		SeasonView view = seasons.of(Place.of(VALLEY), 2026, LocalDate.of(2026, 5, 1)).orElseThrow();
 		assertThat(view.recordEnd()).isNull();
 		assertThat(view.lastObserved()).isEqualTo(LAST);
 		// 61 days of 9, then two of 27.
@@ -78,18 +82,49 @@ class SeasonStoreTests {
 		assertThat(view.explanation().steps().get(0).value()).startsWith("Valley");
 	}
 
+	/**
+	 * A hollow is 2 °C colder at night, so the mean of 8 and 20 °C lies 4 °C above 10 °C:
+	 * 7.2 °F on each of 61 days. Two hundred metres higher all is 1.3 °C colder.
+	 */
+	@Test
+	void nightsOfAHollowCountInMinimaAndByHalfInSums() {
+		Place hollow = new Place(new GeoPoint(42, -91, 300),
+				new Microclimate(Microclimate.Lie.HOLLOW, false, false, null));
+		SeasonView view = seasons.of(hollow, 2026, LocalDate.of(2026, 5, 1)).orElseThrow();
+		assertThat(view.temperatures().days().get(100).low()).isCloseTo(10 - 1.3 - 2, within(1e-9));
+		assertThat(view.temperatures().days().get(100).high()).isCloseTo(20 - 1.3, within(1e-9));
+		assertThat(view.heat().latest().sum()).isCloseTo(61 * 1.8 * (15 - 10 - 1.3 - 1), within(1e-6));
+		assertThat(view.explanation().steps().get(2).detail()).contains("minima are taken as 3.3 °C colder",
+				"maxima as 1.3 °C colder", "2.3 °C colder");
+		SeasonView flat = seasons
+			.of(new Place(VALLEY, new Microclimate(Microclimate.Lie.HOLLOW, false, false, null)), 2026,
+					LocalDate.of(2026, 5, 1))
+			.orElseThrow();
+		assertThat(flat.heat().latest().sum()).isCloseTo(61 * 7.2, within(1e-6));
+	}
+
+	@Test
+	void otherStationsAreAskedForTheSameSum() {
+		SeasonView view = seasons.of(Place.of(VALLEY), 2026, LocalDate.of(2026, 5, 1)).orElseThrow();
+		assertThat(view.around()).singleElement().satisfies((one) -> {
+			assertThat(one.station().name()).isEqualTo("Warmer");
+			// 17 °C is 7 °C above the base: 12.6 °F on each of 61 days.
+			assertThat(one.sum()).isCloseTo(61 * 12.6, within(1e-6));
+		});
+	}
+
 	@Test
 	void aRecordThatEndsIsSaid() {
-		assertThat(seasons.of(VALLEY, 2027, LocalDate.of(2027, 3, 1)).orElseThrow().recordEnd())
+		assertThat(seasons.of(Place.of(VALLEY), 2027, LocalDate.of(2027, 3, 1)).orElseThrow().recordEnd())
 			.isEqualTo("The record of Valley ends on 30 Apr 2026; what follows is the normal course.");
-		assertThat(seasons.of(VALLEY, 2026, LocalDate.of(2026, 5, 8)).orElseThrow().recordEnd()).isNotNull();
+		assertThat(seasons.of(Place.of(VALLEY), 2026, LocalDate.of(2026, 5, 8)).orElseThrow().recordEnd()).isNotNull();
 	}
 
 	@Test
 	void nothingIsKnownFarAwayAndSeasonsAreBounded() {
-		assertThat(seasons.of(new GeoPoint(10, 10, 0), 2026, LAST)).isEmpty();
-		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> seasons.of(VALLEY, 2199, LAST));
-		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> seasons.chill(VALLEY, 1699));
+		assertThat(seasons.of(Place.of(new GeoPoint(10, 10, 0)), 2026, LAST)).isEmpty();
+		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> seasons.of(Place.of(VALLEY), 2199, LAST));
+		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> seasons.chill(Place.of(VALLEY), 1699));
 		assertThat(SeasonSoFar.winterOn(LocalDate.of(2026, 8, 31), Hemisphere.NORTH)).isEqualTo(2026);
 		assertThat(SeasonSoFar.winterOn(LocalDate.of(2026, 9, 1), Hemisphere.NORTH)).isEqualTo(2027);
 		assertThat(SeasonSoFar.winterOn(LocalDate.of(2027, 2, 28), Hemisphere.SOUTH)).isEqualTo(2026);

@@ -3,6 +3,7 @@ package org.leafward.climate;
 import com.zaxxer.hikari.HikariDataSource;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
@@ -84,6 +85,49 @@ class WaterStoreTests {
 			.get(0);
 		assertThat(after.wetEnough()).isTrue();
 		assertThat(after.percolation()).isGreaterThan(50);
+	}
+
+	/**
+	 * FAO-56, equation 85, without runoff and capillary rise: what the root zone loses in
+	 * a period is what it gets less what leaves it. All rain here is heavy enough to
+	 * count.
+	 */
+	@Test
+	void theBalanceClosesWithWaterings() {
+		LocalDate from = LocalDate.of(2026, 6, 15);
+		Map<LocalDate, Double> waterings = new HashMap<>();
+		for (int i = 0; i < 9; i++) {
+			waterings.put(from.plusDays(11 * i), 3.7 + 6.1 * i);
+		}
+		WaterBed bed = new WaterBed("sandy loam", 0.3, 0.8, 0.5, waterings);
+		WaterView view = new WaterBalance(weather).of(new GeoPoint(45, 10, 100), bed, from, LAST).orElseThrow();
+		double expected = view.days().get(0).depletion();
+		double given = view.days().get(0).watering();
+		for (WaterView.Day day : view.days().subList(1, view.days().size())) {
+			expected += day.loss() + day.percolation() - day.rain() - day.watering();
+			given += day.watering();
+			assertThat(day.depletion()).as(day.date().toString()).isCloseTo(expected, within(0.01));
+		}
+		assertThat(given).isCloseTo(9 * 3.7 + 36 * 6.1, within(1e-9));
+	}
+
+	/**
+	 * FAO-56, chapter 8: water before or when depletion passes what is readily available.
+	 */
+	@Test
+	void wateringIsDueOnTheEveningTheReadilyAvailableWaterIsGone() {
+		WaterBed bed = new WaterBed("sandy loam", 0.3, 0.8, 0.5, Map.of());
+		List<WaterView.Day> days = new WaterBalance(weather)
+			.of(new GeoPoint(45, 10, 100), bed, LocalDate.of(2026, 6, 15), LAST)
+			.orElseThrow()
+			.days();
+		assertThat(days).filteredOn(WaterView.Day::due).isNotEmpty();
+		for (int i = 1; i < days.size(); i++) {
+			WaterView.Day day = days.get(i);
+			WaterView.Day before = days.get(i - 1);
+			assertThat(day.due()).as(day.date().toString())
+				.isEqualTo(day.depletion() > day.readily() && before.depletion() <= before.readily());
+		}
 	}
 
 	@Test

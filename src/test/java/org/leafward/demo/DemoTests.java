@@ -14,6 +14,7 @@ import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskKind;
 import org.leafward.care.core.rule.Grade;
 import org.leafward.climate.ObservedDay;
+import org.leafward.climate.Place;
 import org.leafward.climate.SeasonSoFar;
 import org.leafward.climate.SeasonView;
 import org.leafward.measure.DayWindow;
@@ -117,7 +118,7 @@ class DemoTests {
 	void hasWeatherUpToYesterdayAndAForecastFromTodayOn() {
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), DemoRegion.zone());
 		for (DemoRegion.DemoStation one : DemoRegion.stations()) {
-			SeasonView view = this.seasons.of(one.station().point(), today.getYear(), today).orElseThrow();
+			SeasonView view = this.seasons.of(Place.of(one.station().point()), today.getYear(), today).orElseThrow();
 			assertThat(view.station()).isEqualTo(one.station());
 			assertThat(view.recordEnd()).isNull();
 			// The last days may lack a value, as any day may.

@@ -6,6 +6,8 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -101,6 +103,29 @@ class GardenerWalkTests {
 		assertThat(heading()).isEqualTo("Orchard Lane");
 		assertThat(this.page.findElement(By.cssSelector("main svg")).getAttribute("outerHTML"))
 			.contains("Leave evergreens unpruned");
+	}
+
+	@Test
+	void aWateringIsLoggedDrawnAndUndone() {
+		go("/sites");
+		go(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")) + "/weather");
+		int bars = this.page.findElements(By.cssSelector("rect.watering-bar")).size();
+		assertThat(bars).as("the demo has waterings").isPositive();
+		fill("amount", "much");
+		press("Record the watering");
+		assertThat(this.page.findElement(By.cssSelector("[role=alert]")).getText()).contains("amount");
+		fill("amount", "0.75");
+		new Select(this.page.findElement(By.id("unit"))).selectByValue("inches");
+		fill("note", "walked with a can");
+		String day = LocalDate.now(ZoneOffset.UTC).minusDays(12).toString();
+		this.page.executeScript("arguments[0].value = '" + day + "'", this.page.findElement(By.id("day")));
+		press("Record the watering");
+		assertThat(this.page.findElements(By.cssSelector("rect.watering-bar"))).hasSize(bars + 1);
+		WebElement first = this.page.findElement(By.cssSelector(".waterings li"));
+		assertThat(first.getText()).contains("19 mm (0.8 in)", "walked with a can", "Ines Farrow");
+		follow(first.findElement(By.tagName("button")));
+		assertThat(this.page.findElements(By.cssSelector("rect.watering-bar"))).hasSize(bars);
+		assertThat(this.page.findElement(By.cssSelector(".waterings")).getText()).doesNotContain("walked with a can");
 	}
 
 	@Test

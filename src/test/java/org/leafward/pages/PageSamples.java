@@ -68,7 +68,7 @@ final class PageSamples {
 	}
 
 	record Behind(String id, String name, boolean invented, String weight, String distance, String height, String shift,
-			String spring, String fall, String years) {
+			String spring, String fall, String seasons, String springYears, String fallYears) {
 	}
 
 	record Period(String code, String name, String seasons, boolean chosen, String spring, String springMedian,
@@ -79,7 +79,13 @@ final class PageSamples {
 			boolean wintersIndoors, boolean saltExposed) {
 	}
 
-	record BedForm(String rootDepthMetres, String plantFactor) {
+	record BedForm(String rootDepthMetres, String plantFactor, String bed) {
+	}
+
+	record WateringForm(String day, String amount, String unit, String area, String planting, String note) {
+	}
+
+	record WateringRow(Object id, String day, String where, String amount, String more) {
 	}
 
 	record ForecastRow(String day, String low, String high, String rain) {
@@ -123,8 +129,17 @@ final class PageSamples {
 		all.put("register/weather", model("section", "sites", "site", SITE, "lead",
 				"320 degree-days so far, 26 days ahead of normal. A bed here is dry: 0 of 70 mm of water are left for plants.",
 				"heatMissing", null, "heat", Samples.degreeDays("degree-days"), "goals",
-				List.of("200: reached on 19 Apr; usual: 6 May"), "water", Samples.water("water"), "waterExplanation",
-				Samples.explanation(), "form", new BedForm("0.45", "5"), "errors",
+				List.of("200: reached on 19 Apr; usual: 6 May"), "water", Samples.water("water"), "waterWords",
+				List.of("Watering became due on 21 Jun."), "around",
+				"How far to trust the sum: from Maple Hill it is 320 by 19 May.", "watering",
+				new WateringForm("2026-07-12", "500", "gallons", null, null, null), "wateringErrors",
+				Map.of("area", "area is missing: fill it in."), "beds",
+				choices("", "the whole site", ID.toString(), "hedge by the gate"), "units",
+				choices("mm", "mm deep", "gallons", "US gallons over an area in square feet"), "waterings",
+				List.of(new WateringRow(ID, "Sun 12 Jul", "the whole site", "20 mm (0.8 in)",
+						"soaker hose; entered by Nora Field")),
+				"here", "/sites/1/weather?bed=", "page", 0, "hasNext", true, "waterExplanation", Samples.explanation(),
+				"form", new BedForm("0.45", "5", ""), "errors",
 				Map.of("plantFactor", "plantFactor 5.0 is outside 0.0 to 2.0: give a number between the two."),
 				"temperatures", Samples.temperatures("temperatures"), "explanation", Samples.explanation(), "forecast",
 				"The forecast for Maple Hill was made 3 hours ago.", "forecastDays",
@@ -133,7 +148,8 @@ final class PageSamples {
 				List.of("Winter 1 Sep 2025 – 28 Feb, counted up to 28 Feb."), "chill",
 				List.of(new ChillRow("Utah units", "1,012", "980", "980")), "hardiness", "half zone 5a", "extreme",
 				"−27 °C (−16.6 °F)", "sun", "From 05:38 to 20:44, 15 h 06 min.", "light",
-				List.of(new LightRow("January", "18", "11", "2.1")), "placeExplanation", Samples.explanation()));
+				List.of(new LightRow("January", "18", "11", "2.1")), "placeExplanation", Samples.explanation(),
+				"states", List.of(Samples.explanation())));
 		all.put("register/site-form",
 				model("section", "sites", "form",
 						new SiteForm(null, "Alder Street schoolyard", null, "144.98", null, null, "America/Chicago",
@@ -156,8 +172,8 @@ final class PageSamples {
 						new Chances(20, "11 May", "22 Sep", "138 days")),
 				"stations",
 				List.of(new Behind("XXW00000001", "Maple Hill", true, "80 %", "12.1 km", "20 m lower", "2.1 °C colder",
-						"2 May", "none: only 8 seasons can be told, fewer than 10",
-						"1995 to 2024: spring 29 used, 0 without, 1 left out; fall 8 used, 0 without, 0 left out")),
+						"2 May", "none: only 8 seasons can be told, fewer than 10", "1995 to 2024",
+						"29 used, 0 without, 1 left out", "8 used, 0 without, 0 left out")),
 				"effects", new Microclimate(Microclimate.Lie.HOLLOW, false, true, null).effects(), "spread",
 				"Carried to this place, the stations’ middle dates lie 6 days apart in spring.", "check",
 				"Each station around was foretold from the others.", "periods",

@@ -132,7 +132,10 @@ final class Samples {
 						new DegreeDayCurve.Goal(500, LocalDate.of(2026, 6, 19))));
 	}
 
-	/** 2 mm a day are lost; rain on the third day, a watering on the last but one. */
+	/**
+	 * 2 mm a day are lost; rain on the third day fills the zone, so that 36 mm are gone
+	 * on the twenty-first; a watering on the last.
+	 */
 	static WaterBalancePicture water(String id) {
 		List<WaterBalancePicture.Day> days = new ArrayList<>();
 		double depletion = 0;
@@ -141,7 +144,7 @@ final class Samples {
 			double watering = (day == 39) ? 30 : 0;
 			depletion = Math.max(0, depletion + 2 - rain - watering);
 			days.add(new WaterBalancePicture.Day(LocalDate.of(2026, 6, 1).plusDays(day), rain, watering, 2, depletion,
-					35, depletion > 35));
+					35, depletion > 35, day == 20));
 		}
 		return new WaterBalancePicture(id, 70, days);
 	}

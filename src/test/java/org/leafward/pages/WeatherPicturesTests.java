@@ -76,11 +76,13 @@ class WeatherPicturesTests {
 		assertThat(water.get(38)).isGreaterThan(stress.get(38));
 		// One bar for each wet day, one for the watering.
 		assertThat(svg.selectFirst("path.rain-bar").attr("d").split("M")).hasSize(1 + 1);
-		assertThat(svg.selectFirst("path.watering-bar").attr("d").split("M")).hasSize(1 + 1);
-		assertThat(svg.text()).contains("watered 30 mm", "plants feel drought", "full: 70 mm");
+		assertThat(svg.select("rect.watering-bar")).hasSize(1);
+		assertThat(svg.select("path.due-point")).hasSize(1);
+		assertThat(svg.text()).contains("watered 30 mm on 10 Jul", "due 21 Jun", "plants feel drought", "full: 70 mm");
 		assertThat(Samples.water("w").rows()).hasSize(6).first().satisfies((week) -> {
 			assertThat(week.rain()).isEqualTo(12);
 			assertThat(week.stressedDays()).isZero();
+			assertThat(week.due()).isEmpty();
 		});
 	}
 

@@ -37,6 +37,15 @@ public final class BenchServer implements AutoCloseable {
 		return this.source;
 	}
 
+	/**
+	 * Processor time that PostgreSQL took since its start, all its processes together.
+	 * @return seconds; not a number where it can't be told
+	 */
+	public double processorSeconds() throws IOException {
+		String pid = Files.readAllLines(this.folder.resolve("postgres/postmaster.pid")).get(0).strip();
+		return ProcessHandle.of(Long.parseLong(pid)).map(ProcessorTime::ofTree).orElse(Double.NaN);
+	}
+
 	@Override
 	public void close() throws IOException {
 		this.source.close();

@@ -18,6 +18,7 @@ import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.PhaseAnchor;
 import org.leafward.care.core.rule.PlantingDateAnchor;
 import org.leafward.care.pack.PackDraft.AnchorDraft;
+import org.leafward.climate.DayLength;
 import org.leafward.climate.HeatGoal;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.MarkerKind;
@@ -78,6 +79,7 @@ final class AnchorReader {
 			.orElseThrow();
 		boolean sound = without(draft.whyFixed(), path, "why-fixed", "a marker");
 		sound &= kind.needsGoal() ? heat(draft, code, path) : temperature(draft, kind, path);
+		sound &= daylight(draft, kind, path);
 		FixedDay start = bound(draft.start(), path + "/start");
 		sound &= (start != null) == (draft.start() != null);
 		Bounds bounds = bounds(draft, path);
@@ -89,7 +91,8 @@ final class AnchorReader {
 		HeatGoal goal = (draft.sum() == null) ? null
 				: new HeatGoal(draft.sum(), (start != null) ? start.northern() : HeatGoal.USUAL_START);
 		MarkerKey key = new MarkerKey(kind, (degrees != null) ? TemperatureThreshold.parse(degrees) : null,
-				Objects.requireNonNullElse(draft.probability(), MEDIAN), goal);
+				Objects.requireNonNullElse(draft.probability(), MEDIAN), goal,
+				(draft.daylight() != null) ? DayLength.parse(draft.daylight()) : null);
 		return new MarkerAnchor(key, days, nextSeason(draft), bounds);
 	}
 
@@ -150,6 +153,19 @@ final class AnchorReader {
 		return sound & (kind.needsThreshold() || without(draft.threshold(), path, "threshold", anchor));
 	}
 
+	private boolean daylight(AnchorDraft draft, MarkerKind kind, String path) {
+		String anchor = "'%s'".formatted(kind.code());
+		if (!kind.needsDaylight()) {
+			return without(draft.daylight(), path, "daylight", anchor);
+		}
+		boolean sound = without(draft.probability(), path, "probability", anchor);
+		if (draft.daylight() == null) {
+			this.complaints.add(path, anchor + " needs a length of the day", "add one, for example daylight: 14h");
+			sound = false;
+		}
+		return sound;
+	}
+
 	private @Nullable Anchor plantingDate(AnchorDraft draft, String path) {
 		boolean sound = withoutMarkerEntries(draft, path, "the planting date");
 		sound &= withoutBounds(draft, path, "the planting date");
@@ -177,6 +193,7 @@ final class AnchorReader {
 	private boolean withoutMarkerEntries(AnchorDraft draft, String path, String anchor) {
 		return without(draft.threshold(), path, "threshold", anchor) & without(draft.base(), path, "base", anchor)
 				& without(draft.sum(), path, "sum", anchor) & without(draft.start(), path, "start", anchor)
+				& without(draft.daylight(), path, "daylight", anchor)
 				& without(draft.probability(), path, "probability", anchor);
 	}
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.PlaceMarkers;
 import org.leafward.climate.SeasonMarker;
@@ -28,6 +28,8 @@ public final class BlendedPlace implements PlaceMarkers {
 	private final Map<MarkerKey, Blend> blends = new ConcurrentHashMap<>();
 
 	private final Map<Dated, SeasonMarker> markers = new ConcurrentHashMap<>();
+
+	private volatile @Nullable BlendExplanation words;
 
 	/**
 	 * Makes the markers of a site.
@@ -57,10 +59,20 @@ public final class BlendedPlace implements PlaceMarkers {
 		return Optional.of(marker);
 	}
 
-	private static SeasonMarker marker(MarkerKey key, int season, Blend blend) {
+	private SeasonMarker marker(MarkerKey key, int season, Blend blend) {
 		LocalDate date = SeasonDay.toDate(blend.day(), season);
 		return new SeasonMarker(key, season, date, SeasonDay.toDate(blend.earliest(), season),
-				SeasonDay.toDate(blend.latest(), season), () -> BlendExplanation.of(key, season, blend, date));
+				SeasonDay.toDate(blend.latest(), season), () -> words().of(key, season, blend, date));
+	}
+
+	/** Two threads may both write them, to the same effect. */
+	private BlendExplanation words() {
+		BlendExplanation known = this.words;
+		if (known == null) {
+			known = new BlendExplanation(this.neighbours);
+			this.words = known;
+		}
+		return known;
 	}
 
 	private Blend blend(MarkerKey key) {
@@ -87,12 +99,7 @@ public final class BlendedPlace implements PlaceMarkers {
 		if (!blend.parts().isEmpty()) {
 			return MarkerWords.title(key) + " has a date here.";
 		}
-		return MarkerWords.title(key) + " has no date here: "
-				+ blend.silent()
-					.stream()
-					.map((silent) -> BlendExplanation.name(silent.neighbour()) + ": " + silent.reason())
-					.collect(Collectors.joining("; "))
-				+ ".";
+		return MarkerWords.title(key) + " has no date here: " + words().silence(blend);
 	}
 
 	private record Dated(MarkerKey key, int season) {

@@ -2,6 +2,7 @@ package org.leafward.climate.core;
 
 import java.time.temporal.ChronoUnit;
 import java.util.OptionalInt;
+import java.util.function.LongToIntFunction;
 import org.leafward.measure.Season;
 
 /**
@@ -22,8 +23,7 @@ public final class FreezeSearch {
 	 * @return the date, or none seen, or left out for missing days
 	 */
 	public static SeasonOutcome lastSpring(DailyRecord record, Season season, int limit) {
-		return walk(record, season, limit, season.midsummer().toEpochDay() - 1, season.springSearchStart().toEpochDay(),
-				-1);
+		return lastSpring(minimum(record), season, limit);
 	}
 
 	/**
@@ -34,13 +34,24 @@ public final class FreezeSearch {
 	 * @return the date, or none seen, or left out for missing days
 	 */
 	public static SeasonOutcome firstFall(DailyRecord record, Season season, int limit) {
-		return walk(record, season, limit, season.midsummer().toEpochDay(), season.fallSearchEnd().toEpochDay(), 1);
+		return walk(minimum(record), season, limit, season.midsummer().toEpochDay(),
+				season.fallSearchEnd().toEpochDay(), 1);
 	}
 
-	private static SeasonOutcome walk(DailyRecord record, Season season, int limit, long from, long to, int step) {
+	static SeasonOutcome lastSpring(LongToIntFunction daily, Season season, int limit) {
+		return walk(daily, season, limit, season.midsummer().toEpochDay() - 1, season.springSearchStart().toEpochDay(),
+				-1);
+	}
+
+	/** The minimum of each day. */
+	static LongToIntFunction minimum(DailyRecord record) {
+		return (day) -> record.value(Element.TMIN, day);
+	}
+
+	private static SeasonOutcome walk(LongToIntFunction daily, Season season, int limit, long from, long to, int step) {
 		int missing = 0;
 		for (long day = from; day != to + step; day += step) {
-			short value = record.value(Element.TMIN, day);
+			int value = daily.applyAsInt(day);
 			if (value == DailyRecord.MISSING) {
 				missing++;
 				if (missing > SeasonOutcome.MISSING_ALLOWED) {

@@ -16,7 +16,8 @@ final class MarkerWords {
 	static String title(MarkerKey key) {
 		TemperatureThreshold threshold = key.threshold();
 		return name(key.kind()) + ((threshold != null) ? " " + threshold.words() : "")
-				+ ((key.goal() != null) ? ", " + key.goal().words() : "");
+				+ ((key.goal() != null) ? ", " + key.goal().words() : "")
+				+ ((key.daylight() != null) ? " " + key.daylight().words() : "");
 	}
 
 	/** The title with which of its dates is meant, where it is not the middle one. */
@@ -31,8 +32,8 @@ final class MarkerWords {
 		if (key.probability() == 50) {
 			return "The middle date: in half of the seasons that have it, it comes earlier, in half later.";
 		}
-		return "In %d of 100 seasons that have it, it comes on this date or %s.".formatted(key.probability(),
-				key.kind().spring() ? "later" : "earlier");
+		return "In " + key.probability() + " of 100 seasons that have it, it comes on this date or "
+				+ (key.kind().spring() ? "later." : "earlier.");
 	}
 
 	static String whatItIs(MarkerKind kind) {
@@ -59,6 +60,19 @@ final class MarkerWords {
 						+ "(10 cm) is down to the threshold.";
 			case DAYS_COOL_TO ->
 				"First day from midsummer on on which the mean maximum of five days is down to the threshold.";
+			case UPPER_SOIL_WARMS_TO ->
+				"First day after midwinter on which the mean of five days of soil temperature from the surface to 2 inches "
+						+ "(5 cm) reaches the threshold; cooler days may follow.";
+			case UPPER_SOIL_COOLS_TO ->
+				"First day from midsummer on on which the mean of five days of soil temperature from the surface to 2 "
+						+ "inches (5 cm) is down to the threshold.";
+			case DE_ICING_END ->
+				"Last day before midsummer on which at least 0.1 mm of rain or snow fell and the minimum was at or below "
+						+ "0 °C. An estimate of when roads were last salted: nobody records the salting itself.";
+			case DAYLIGHT_LENGTHENS_TO ->
+				"First day after the winter solstice with at least so much time from sunrise to sunset.";
+			case DAYLIGHT_SHORTENS_TO ->
+				"First day after the summer solstice with no more than so much time from sunrise to sunset.";
 		};
 	}
 
@@ -68,6 +82,10 @@ final class MarkerWords {
 				"Estimated from air temperature after Zheng, Hunt and Running 1993, Climate Research 2:183-191, with "
 						+ "rates taken at second hand (a quarter of the difference a day, a tenth under snow). "
 						+ "A probe in the ground beats this model. " + NCEI;
+			case UPPER_SOIL_WARMS_TO, UPPER_SOIL_COOLS_TO ->
+				"Estimated as at 4 inches, after Zheng, Hunt and Running 1993 at second hand; the upper layer trails the "
+						+ "air by a quarter of the time, as heat flows in even soil, which is our step. A probe in the ground "
+						+ "beats this model. " + NCEI;
 			case DEGREE_DAYS ->
 				"Simple average, as most published sums have it; 1 March is the start of University of New "
 						+ "Hampshire Extension, at second hand. " + NCEI;
@@ -87,6 +105,11 @@ final class MarkerWords {
 			case SOIL_WARMS_TO -> "Soil warms to";
 			case SOIL_COOLS_TO -> "Soil cools to";
 			case DAYS_COOL_TO -> "Days cool to";
+			case UPPER_SOIL_WARMS_TO -> "Upper soil warms to";
+			case UPPER_SOIL_COOLS_TO -> "Upper soil cools to";
+			case DE_ICING_END -> "End of de-icing";
+			case DAYLIGHT_LENGTHENS_TO -> "Daylight lengthens to";
+			case DAYLIGHT_SHORTENS_TO -> "Daylight shortens to";
 		};
 	}
 

@@ -94,12 +94,16 @@ public record Neighbour(StationClimate climate, NormalsPeriod normals, SeasonPer
 
 	/**
 	 * How much colder the site is than the station in what an event hangs on: the
-	 * microclimate counts for night minima, the height for everything.
+	 * microclimate counts by the share of the night minima, the height for everything.
 	 * @param kind which event
 	 * @return °C, negative when the site is warmer
 	 */
 	public double colderBy(MarkerKind kind) {
-		return kind.atNight() ? this.colderBy - this.microclimate.minimumOffset() : this.colderBy;
+		return colderBy(kind.nightShare());
+	}
+
+	double colderBy(double nightShare) {
+		return this.colderBy - nightShare * this.microclimate.minimumOffset();
 	}
 
 	/**

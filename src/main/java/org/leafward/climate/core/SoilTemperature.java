@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * An estimate of the soil temperature at 10 cm (4 inches) under bare ground, from the air
- * alone.
+ * An estimate of the soil temperature under bare ground, at 10 cm (4 inches) or in a
+ * layer above it, from the air alone.
  * <p>
  * After Zheng, Hunt and Running (1993), "A daily soil temperature model based on air
  * temperature and precipitation for continental applications", Climate Research
@@ -18,12 +18,6 @@ import java.util.Optional;
  * probe in the ground beats it.
  */
 public final class SoilTemperature {
-
-	/** Part of the difference to the air that is made up in a day, open ground. */
-	static final double RATE_OPEN = 0.25;
-
-	/** The same under snow. */
-	static final double RATE_SNOW = 0.1;
 
 	/** Depth from which snow counts, mm (one inch); our choice. */
 	static final int SNOW_DEPTH = 25;
@@ -43,12 +37,22 @@ public final class SoilTemperature {
 	}
 
 	/**
-	 * Estimates the whole series of a station. A day whose snow depth is missing counts
-	 * as open ground.
+	 * Estimates the whole series of a station at 4 inches.
 	 * @param record the station's record
 	 * @return the series
 	 */
 	public static SoilTemperature estimate(DailyRecord record) {
+		return estimate(record, SoilLayer.FOUR_INCHES);
+	}
+
+	/**
+	 * Estimates the whole series of a station. A day whose snow depth is missing counts
+	 * as open ground.
+	 * @param record the station's record
+	 * @param layer where in the soil
+	 * @return the series
+	 */
+	public static SoilTemperature estimate(DailyRecord record, SoilLayer layer) {
 		Optional<LocalDate> first = record.firstDay(Element.TMIN);
 		Optional<LocalDate> last = record.lastDay(Element.TMIN);
 		if (first.isEmpty() || last.isEmpty()) {
@@ -67,15 +71,15 @@ public final class SoilTemperature {
 			}
 			else if (gap == 0) {
 				now = Double.isNaN(now) ? start(record, begin + index)
-						: now + rate(record, begin + index) * (air - now);
+						: now + rate(record, begin + index, layer) * (air - now);
 			}
 			soil[index] = (float) now;
 		}
 		return new SoilTemperature(begin, soil);
 	}
 
-	private static double rate(DailyRecord record, long day) {
-		return (record.value(Element.SNWD, day) >= SNOW_DEPTH) ? RATE_SNOW : RATE_OPEN;
+	private static double rate(DailyRecord record, long day, SoilLayer layer) {
+		return layer.rate(record.value(Element.SNWD, day) >= SNOW_DEPTH);
 	}
 
 	private static double air(DailyRecord record, long day) {

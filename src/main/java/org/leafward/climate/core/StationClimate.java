@@ -1,6 +1,5 @@
 package org.leafward.climate.core;
 
-import java.lang.ref.WeakReference;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -34,6 +33,8 @@ public final class StationClimate {
 
 	private static final int BYTES_OF_SAMPLE = 500;
 
+	private static final TemperatureThreshold FREEZING = new TemperatureThreshold(0, false);
+
 	private final Station station;
 
 	private final Supplier<DailyRecord> source;
@@ -44,7 +45,9 @@ public final class StationClimate {
 
 	private final Map<Hemisphere, Optional<SeasonPeriod>> periods = new ConcurrentHashMap<>(2);
 
-	private volatile WeakReference<@Nullable SoilTemperature> soil = new WeakReference<>(null);
+	private final LastingSoil soil = new LastingSoil(SoilLayer.FOUR_INCHES);
+
+	private final LastingSoil upperSoil = new LastingSoil(SoilLayer.UPPER);
 
 	public StationClimate(Station station, DailyRecord record) {
 		this(station, () -> record);
@@ -139,8 +142,8 @@ public final class StationClimate {
 		}
 		LimitSteps.Window window = StationSteps.around(drawn.kind, limit);
 		DailyRecord record = record();
-		LimitSteps drawnSteps = StationSteps.of(drawn.kind, record, () -> soil(record), drawn.hemisphere, drawn.period,
-				(known != null) ? window.with(known.window()) : window);
+		LimitSteps drawnSteps = StationSteps.of(drawn.kind, record, () -> soil(record, drawn.kind), drawn.hemisphere,
+				drawn.period, (known != null) ? window.with(known.window()) : window);
 		if (known != null || this.steps.size() < MOST_STEPS) {
 			this.steps.put(stepped, drawnSteps);
 		}
@@ -181,14 +184,17 @@ public final class StationClimate {
 			case FIRST_FALL_FREEZE -> FreezeSearch.firstFall(record, season, drawn.limit);
 			case NIGHTS_WARM_TO -> NightSearch.warmTo(record, season, drawn.limit);
 			case NIGHTS_COOL_TO -> NightSearch.coolTo(record, season, drawn.limit);
-			case GROUND_FREEZE -> GroundSearch.freeze(soil(record), season, drawn.limit / 100.0);
-			case GROUND_THAW -> GroundSearch.thaw(soil(record), season, drawn.limit / 100.0);
-			case SOIL_WARMS_TO -> CrossingSearch.rise(soil(record)::celsius, GroundSearch.DAYS,
-					drawn.limit * GroundSearch.DAYS / 100.0, season);
-			case SOIL_COOLS_TO -> CrossingSearch.fall(soil(record)::celsius, GroundSearch.DAYS,
-					drawn.limit * GroundSearch.DAYS / 100.0, season);
+			case GROUND_FREEZE -> GroundSearch.freeze(soil(record, drawn.kind), season, drawn.limit / 100.0);
+			case GROUND_THAW -> GroundSearch.thaw(soil(record, drawn.kind), season, drawn.limit / 100.0);
+			case SOIL_WARMS_TO, UPPER_SOIL_WARMS_TO -> CrossingSearch.rise(soil(record, drawn.kind)::celsius,
+					GroundSearch.DAYS, drawn.limit * GroundSearch.DAYS / 100.0, season);
+			case SOIL_COOLS_TO, UPPER_SOIL_COOLS_TO -> CrossingSearch.fall(soil(record, drawn.kind)::celsius,
+					GroundSearch.DAYS, drawn.limit * GroundSearch.DAYS / 100.0, season);
 			case DAYS_COOL_TO ->
 				CrossingSearch.fall(DailyTemperature.MAXIMUM.of(record), NightSearch.NIGHTS, drawn.limit, season);
+			case DE_ICING_END -> IcyDays.lastSpring(record, season, drawn.limit);
+			case DAYLIGHT_LENGTHENS_TO, DAYLIGHT_SHORTENS_TO ->
+				throw new IllegalArgumentException("daylight is no matter of stations");
 			case DEGREE_DAYS -> DegreeDaySearch.reach(record, season, measure(drawn),
 					Objects.requireNonNull(drawn.goal), drawn.limit / 100.0);
 		};
@@ -209,26 +215,25 @@ public final class StationClimate {
 	}
 
 	private int limit(MarkerKind kind, @Nullable TemperatureThreshold threshold, double colderBy) {
+		if (kind == MarkerKind.DE_ICING_END) {
+			return Limits.minimum(FREEZING, colderBy, this.station.id());
+		}
 		if (threshold == null) {
 			return Limits.ground(colderBy);
 		}
 		return switch (kind) {
 			case NIGHTS_WARM_TO -> Limits.warmNights(threshold, colderBy);
 			case NIGHTS_COOL_TO, DAYS_COOL_TO -> Limits.coolNights(threshold, colderBy);
-			case SOIL_WARMS_TO, SOIL_COOLS_TO -> Limits.soil(threshold, colderBy);
+			case SOIL_WARMS_TO, SOIL_COOLS_TO, UPPER_SOIL_WARMS_TO, UPPER_SOIL_COOLS_TO ->
+				Limits.soil(threshold, colderBy);
 			case DEGREE_DAYS -> Limits.ground(colderBy);
 			default -> Limits.minimum(threshold, colderBy, this.station.id());
 		};
 	}
 
-	/** Easily made again, so it need not outlive the draws of one question. */
-	private SoilTemperature soil(DailyRecord record) {
-		SoilTemperature known = this.soil.get();
-		if (known == null) {
-			known = SoilTemperature.estimate(record);
-			this.soil = new WeakReference<>(known);
-		}
-		return known;
+	private SoilTemperature soil(DailyRecord record, MarkerKind kind) {
+		boolean upper = kind == MarkerKind.UPPER_SOIL_WARMS_TO || kind == MarkerKind.UPPER_SOIL_COOLS_TO;
+		return (upper ? this.upperSoil : this.soil).of(record);
 	}
 
 	private record Stepped(MarkerKind kind, Hemisphere hemisphere, SeasonPeriod period) {

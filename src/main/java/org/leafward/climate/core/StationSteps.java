@@ -34,7 +34,7 @@ final class StationSteps {
 	 */
 	static LimitSteps.Window around(MarkerKind kind, int limit) {
 		int margin = switch (kind) {
-			case LAST_SPRING_FREEZE, FIRST_FALL_FREEZE -> 15;
+			case LAST_SPRING_FREEZE, FIRST_FALL_FREEZE, DE_ICING_END -> 15;
 			case NIGHTS_WARM_TO, NIGHTS_COOL_TO, DAYS_COOL_TO -> 15 * NightSearch.NIGHTS;
 			default -> 150;
 		};
@@ -42,14 +42,15 @@ final class StationSteps {
 	}
 
 	private static boolean rising(MarkerKind kind) {
-		return kind == MarkerKind.NIGHTS_WARM_TO || kind == MarkerKind.SOIL_WARMS_TO;
+		return kind == MarkerKind.NIGHTS_WARM_TO || kind == MarkerKind.SOIL_WARMS_TO
+				|| kind == MarkerKind.UPPER_SOIL_WARMS_TO;
 	}
 
 	/**
 	 * Draws.
-	 * @param kind which event, but no sum of heat
+	 * @param kind which event, but no sum of heat and no daylight
 	 * @param record the station's record
-	 * @param soil its soil, asked when the event lies there
+	 * @param soil its soil in the layer of the event, asked when it lies there
 	 * @param hemisphere the place's hemisphere
 	 * @param period which seasons
 	 * @param window limits to keep
@@ -65,14 +66,17 @@ final class StationSteps {
 	private static void season(LimitSteps.Builder out, MarkerKind kind, DailyRecord record,
 			Supplier<SoilTemperature> soil, Season season) {
 		switch (kind) {
-			case LAST_SPRING_FREEZE -> StepWalk.freeze(out, record, season, true);
-			case FIRST_FALL_FREEZE -> StepWalk.freeze(out, record, season, false);
+			case LAST_SPRING_FREEZE -> StepWalk.freeze(out, FreezeSearch.minimum(record), season, true);
+			case FIRST_FALL_FREEZE -> StepWalk.freeze(out, FreezeSearch.minimum(record), season, false);
+			case DE_ICING_END -> StepWalk.freeze(out, IcyDays.minimum(record), season, true);
 			case NIGHTS_WARM_TO, NIGHTS_COOL_TO -> tenths(out, DailyTemperature.MINIMUM.of(record), season, kind);
 			case DAYS_COOL_TO -> tenths(out, DailyTemperature.MAXIMUM.of(record), season, kind);
-			case SOIL_WARMS_TO, SOIL_COOLS_TO -> soil(out, soil.get()::celsius, season, kind);
+			case SOIL_WARMS_TO, SOIL_COOLS_TO, UPPER_SOIL_WARMS_TO, UPPER_SOIL_COOLS_TO ->
+				soil(out, soil.get()::celsius, season, kind);
 			case GROUND_FREEZE -> StepWalk.groundFreeze(out, soil.get(), season);
 			case GROUND_THAW -> StepWalk.groundThaw(out, soil.get(), season);
-			case DEGREE_DAYS -> throw new IllegalArgumentException("sums of heat have no steps");
+			case DEGREE_DAYS, DAYLIGHT_LENGTHENS_TO, DAYLIGHT_SHORTENS_TO ->
+				throw new IllegalArgumentException(kind.code() + " has no steps");
 		}
 	}
 

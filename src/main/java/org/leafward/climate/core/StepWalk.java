@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.function.DoubleToIntFunction;
 import java.util.function.LongToDoubleFunction;
+import java.util.function.LongToIntFunction;
 import org.leafward.measure.Season;
 import org.leafward.measure.SeasonDay;
 
@@ -34,13 +35,13 @@ final class StepWalk {
 	}
 
 	/** As {@link FreezeSearch}. */
-	static void freeze(LimitSteps.Builder out, DailyRecord record, Season season, boolean spring) {
+	static void freeze(LimitSteps.Builder out, LongToIntFunction daily, Season season, boolean spring) {
 		StepWalk walk = new StepWalk(out, season);
 		long from = season.midsummer().toEpochDay() - (spring ? 1 : 0);
 		long to = (spring ? season.springSearchStart() : season.fallSearchEnd()).toEpochDay();
 		int step = spring ? -1 : 1;
 		for (long day = from; day != to + step && walk.told(); day += step) {
-			short value = record.value(Element.TMIN, day);
+			int value = daily.applyAsInt(day);
 			if (value == DailyRecord.MISSING) {
 				walk.missing++;
 			}

@@ -2,59 +2,48 @@ package org.leafward.climate.store;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.sql.Array;
 import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
-import java.util.Objects;
+import java.time.YearMonth;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.StationId;
 import org.leafward.climate.core.DailyRecord;
 import org.leafward.climate.core.Element;
+import org.leafward.climate.core.RecordOverlay;
 import org.postgresql.PGConnection;
 import org.postgresql.copy.PGCopyOutputStream;
 import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.jdbc.core.ConnectionCallback;
 import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.RowCallbackHandler;
 import org.springframework.stereotype.Component;
 
-/** Reads and writes {@code climate.observation}. */
+/**
+ * Reads and writes {@code climate.observation_month}: a row for each month of a station,
+ * in it for each element an array with a value for each day.
+ */
 @Component
 public class ObservationTable {
 
 	private static final Element[] ELEMENTS = Element.values();
 
-	/** In the order of {@link Element}. */
-	private static final String COLUMNS = "tmin_tenths_celsius, tmax_tenths_celsius, precipitation_tenths_mm, snow_depth_mm, wind_tenths_metres_per_second";
+	/** The arrays in the order of {@link Element}. */
+	private static final String COLUMNS = "month, tmin_tenths_celsius, tmax_tenths_celsius, precipitation_tenths_mm, snow_depth_mm, wind_tenths_metres_per_second";
 
-	private static final String INCOMING = """
-			create temporary table incoming_observation (day date, tmin smallint, tmax smallint, prcp smallint,
-				snwd smallint, awnd smallint) on commit drop""";
+	private static final String SELECT = "select " + COLUMNS + " from climate.observation_month where station_id = ? ";
 
-	/** A value that is missing in the new data never erases an old one. */
-	private static final String MERGE = """
-			with merged as (
-				insert into climate.observation as o (station_id, day, %s)
-				select ?, day, tmin, tmax, prcp, snwd, awnd from incoming_observation
-				on conflict (station_id, day) do update set
-					tmin_tenths_celsius = coalesce(excluded.tmin_tenths_celsius, o.tmin_tenths_celsius),
-					tmax_tenths_celsius = coalesce(excluded.tmax_tenths_celsius, o.tmax_tenths_celsius),
-					precipitation_tenths_mm = coalesce(excluded.precipitation_tenths_mm, o.precipitation_tenths_mm),
-					snow_depth_mm = coalesce(excluded.snow_depth_mm, o.snow_depth_mm),
-					wind_tenths_metres_per_second =
-						coalesce(excluded.wind_tenths_metres_per_second, o.wind_tenths_metres_per_second)
-				where coalesce(excluded.tmin_tenths_celsius, o.tmin_tenths_celsius) is distinct from o.tmin_tenths_celsius
-					or coalesce(excluded.tmax_tenths_celsius, o.tmax_tenths_celsius)
-						is distinct from o.tmax_tenths_celsius
-					or coalesce(excluded.precipitation_tenths_mm, o.precipitation_tenths_mm)
-						is distinct from o.precipitation_tenths_mm
-					or coalesce(excluded.snow_depth_mm, o.snow_depth_mm) is distinct from o.snow_depth_mm
-					or coalesce(excluded.wind_tenths_metres_per_second, o.wind_tenths_metres_per_second)
-						is distinct from o.wind_tenths_metres_per_second
-				returning o.day, o.xmax = 0 as inserted)
-			select count(*) filter (where inserted) as inserted, count(*) filter (where not inserted) as changed,
-				min(day) as first_day, max(day) as last_day from merged"""
-		.formatted(COLUMNS);
+	private static final String COPY = "copy climate.observation_month (station_id, " + COLUMNS + ") from stdin";
+
+	private static final String READ = "select " + COLUMNS + ", s.record_version"
+			+ " from climate.station s left join climate.observation_month o on o.station_id = s.id where s.id = ?";
+
+	/** Follows the month and the arrays. */
+	private static final int VERSION_COLUMN = ELEMENTS.length + 2;
 
 	private final JdbcTemplate jdbc;
 
@@ -63,49 +52,50 @@ public class ObservationTable {
 	}
 
 	/**
-	 * Lays a record over the stored one. Must run in a transaction.
+	 * Lays a record over the stored one. Months that change are written anew, the others
+	 * stay. Must run in a transaction that holds {@link StationTable#lock} of the
+	 * station.
 	 * @param station whose record
 	 * @param record the new values; days and elements it lacks stay as they are
 	 * @return what changed
 	 */
-	public Merge merge(StationId station, DailyRecord record) {
-		if (firstDay(station).isEmpty()) {
-			return fill(station, record);
+	public RecordOverlay merge(StationId station, DailyRecord record) {
+		RecordOverlay overlay = new RecordOverlay(storedBeside(station, record), record);
+		if (!overlay.months().isEmpty()) {
+			delete(station, overlay);
+			this.jdbc.execute((ConnectionCallback<Long>) (connection) -> copy(connection, station, overlay));
 		}
-		this.jdbc.execute(INCOMING);
-		this.jdbc.execute((ConnectionCallback<Long>) (connection) -> copy(connection,
-				"copy incoming_observation from stdin with (format csv)", "", record));
-		Merge merge = this.jdbc.queryForObject(MERGE,
-				(row, number) -> new Merge(row.getLong("inserted"), row.getLong("changed"),
-						row.getObject("first_day", LocalDate.class), row.getObject("last_day", LocalDate.class)),
-				station.value());
-		// Gone at the end of the transaction anyway; a second load in the same one needs
-		// the name.
-		this.jdbc.execute("drop table incoming_observation");
-		return Objects.requireNonNull(merge);
+		return overlay;
 	}
 
-	/**
-	 * With nothing to compare with, the rows go straight to their place.
-	 */
-	private Merge fill(StationId station, DailyRecord record) {
-		Long rows = this.jdbc.execute((ConnectionCallback<Long>) (connection) -> copy(connection,
-				"copy climate.observation (station_id, day, " + COLUMNS + ") from stdin with (format csv)",
-				station.value() + ",", record));
-		return new Merge(Objects.requireNonNull(rows), 0, record.firstDay().orElse(null),
-				record.lastDay().orElse(null));
+	/** What is stored for the months that a record spans. */
+	private DailyRecord storedBeside(StationId station, DailyRecord record) {
+		Optional<LocalDate> first = record.firstDay();
+		Optional<LocalDate> last = record.lastDay();
+		return (first.isEmpty() || last.isEmpty()) ? DailyRecord.builder().build()
+				: query("and month between ? and ?", station.value(), first.get().withDayOfMonth(1), last.get());
 	}
 
-	private static long copy(Connection connection, String command, String prefix, DailyRecord record)
-			throws SQLException {
+	private void delete(StationId station, RecordOverlay overlay) {
+		String months = overlay.months()
+			.stream()
+			.map((month) -> month.atDay(1).toString())
+			.collect(Collectors.joining(",", "{", "}"));
+		this.jdbc.update("delete from climate.observation_month where station_id = ? and month = any (?::date[])",
+				station.value(), months);
+	}
+
+	private static long copy(Connection connection, StationId station, RecordOverlay overlay) throws SQLException {
 		PGConnection postgres = connection.unwrap(PGConnection.class);
-		try (PGCopyOutputStream out = new PGCopyOutputStream(postgres, command, 1 << 16)) {
-			LocalDate last = record.lastDay().orElse(LocalDate.MIN);
+		try (PGCopyOutputStream out = new PGCopyOutputStream(postgres, COPY, 1 << 16)) {
 			StringBuilder line = new StringBuilder();
-			for (LocalDate day = record.firstDay().orElse(LocalDate.MAX); !day.isAfter(last); day = day.plusDays(1)) {
-				if (append(line, prefix, day, record)) {
-					out.write(line.toString().getBytes(StandardCharsets.US_ASCII));
+			for (YearMonth month : overlay.months()) {
+				line.setLength(0);
+				line.append(station.value()).append('\t').append(month.atDay(1));
+				for (Element element : ELEMENTS) {
+					append(line.append('\t'), month, element, overlay);
 				}
+				out.write(line.append('\n').toString().getBytes(StandardCharsets.US_ASCII));
 			}
 			return out.endCopy();
 		}
@@ -114,64 +104,74 @@ public class ObservationTable {
 		}
 	}
 
-	private static boolean append(StringBuilder line, String prefix, LocalDate day, DailyRecord record) {
+	/** An array as PostgreSQL writes it, or its null when there is no value. */
+	private static void append(StringBuilder line, YearMonth month, Element element, RecordOverlay overlay) {
+		int begin = line.length();
 		boolean any = false;
-		line.setLength(0);
-		line.append(prefix).append(day);
-		for (Element element : ELEMENTS) {
-			line.append(',');
-			short value = record.value(element, day);
+		long first = month.atDay(1).toEpochDay();
+		for (int day = 0; day < month.lengthOfMonth(); day++) {
+			short value = overlay.value(element, first + day);
+			line.append((day == 0) ? '{' : ',');
 			if (value != DailyRecord.MISSING) {
 				line.append(value);
 				any = true;
 			}
+			else {
+				line.append("NULL");
+			}
 		}
-		line.append('\n');
-		return any;
+		line.append('}');
+		if (!any) {
+			line.setLength(begin);
+			line.append("\\N");
+		}
 	}
 
 	/**
-	 * Reads the whole record of a station.
+	 * Reads the whole record of a station. One statement, so that record and version
+	 * belong together.
 	 * @param station whose record
-	 * @return empty arrays when there is none
+	 * @return the record with its version
 	 */
-	public DailyRecord read(StationId station) {
+	public StoredRecord read(StationId station) {
 		DailyRecord.Builder builder = DailyRecord.builder();
-		this.jdbc.query("select day, " + COLUMNS + " from climate.observation where station_id = ?", (row) -> {
-			LocalDate day = row.getObject(1, LocalDate.class);
-			for (Element element : ELEMENTS) {
-				short value = row.getShort(element.ordinal() + 2);
-				if (!row.wasNull()) {
-					builder.set(element, day, value);
-				}
-			}
+		long[] version = new long[1];
+		this.jdbc.query(READ, (row) -> {
+			version[0] = row.getLong(VERSION_COLUMN);
+			take(row, builder);
 		}, station.value());
-		return builder.build();
+		return new StoredRecord(builder.build(), version[0]);
 	}
 
 	public Optional<LocalDate> firstDay(StationId station) {
-		return day("min(day)", station);
+		return query("order by month limit 1", station.value()).firstDay();
 	}
 
 	public Optional<LocalDate> lastDay(StationId station) {
-		return day("max(day)", station);
+		return query("order by month desc limit 1", station.value()).lastDay();
 	}
 
-	private Optional<LocalDate> day(String which, StationId station) {
-		return Optional
-			.ofNullable(this.jdbc.queryForObject("select " + which + " from climate.observation where station_id = ?",
-					LocalDate.class, station.value()));
+	private DailyRecord query(String which, Object... parameters) {
+		DailyRecord.Builder builder = DailyRecord.builder();
+		RowCallbackHandler taking = (row) -> take(row, builder);
+		this.jdbc.query(SELECT + which, taking, parameters);
+		return builder.build();
 	}
 
-	/**
-	 * What laying a record over the stored one changed.
-	 *
-	 * @param inserted days that are new
-	 * @param changed days with another value than before
-	 * @param firstDay first of these days, if any
-	 * @param lastDay last of these days, if any
-	 */
-	public record Merge(long inserted, long changed, @Nullable LocalDate firstDay, @Nullable LocalDate lastDay) {
+	private static void take(ResultSet row, DailyRecord.Builder builder) throws SQLException {
+		LocalDate month = row.getObject(1, LocalDate.class);
+		for (Element element : ELEMENTS) {
+			Array array = row.getArray(element.ordinal() + 2);
+			if (month != null && array != null) {
+				@Nullable Short[] values = (Short[]) array.getArray();
+				for (int day = 0; day < values.length; day++) {
+					Short value = values[day];
+					if (value != null) {
+						builder.set(element, month.plusDays(day), value);
+					}
+				}
+			}
+		}
 	}
 
 }

@@ -2,11 +2,13 @@ package org.leafward.pages.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.Map;
 import org.apache.catalina.connector.ClientAbortException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
+import org.leafward.measure.BadInput;
 import org.springframework.core.NestedExceptionUtils;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
@@ -51,7 +53,7 @@ class ErrorAnswers {
 			logger.error("{} {} was answered with {}", request.getMethod(), address(request), trouble.status(), ex);
 		}
 		trouble.headers().forEach((name, values) -> values.forEach((value) -> response.addHeader(name, value)));
-		return PageAttributes.forProgram(request) ? problem(trouble) : page(trouble);
+		return PageAttributes.forProgram(request) ? problem(trouble, ex) : page(trouble);
 	}
 
 	/** The secret in a feed's address is written nowhere. */
@@ -70,6 +72,20 @@ class ErrorAnswers {
 	@Nullable ModelAndView gone(Exception ex) {
 		logger.debug("the connection was closed before the answer was written", ex);
 		return null;
+	}
+
+	/** Where several things can't be used, all of them stand beside the first. */
+	private static ResponseEntity<ProblemDetail> problem(Trouble trouble, Exception ex) {
+		ResponseEntity<ProblemDetail> problem = problem(trouble);
+		ProblemDetail body = problem.getBody();
+		if (body != null && ex instanceof BadInput bad && bad.all().size() > 1) {
+			body.setProperty("problems",
+					bad.all()
+						.stream()
+						.map((one) -> Map.of("detail", one.what(), "where", one.where(), "mend", one.mend()))
+						.toList());
+		}
+		return problem;
 	}
 
 	static ResponseEntity<ProblemDetail> problem(Trouble trouble) {

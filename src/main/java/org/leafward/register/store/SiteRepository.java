@@ -1,11 +1,14 @@
 package org.leafward.register.store;
 
+import jakarta.persistence.LockModeType;
 import jakarta.persistence.QueryHint;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.jpa.repository.QueryHints;
 
@@ -32,6 +35,11 @@ public interface SiteRepository extends JpaRepository<SiteEntity, UUID> {
 			order by s.id
 			""")
 	List<SiteEntity> inside(double south, double north, double west, double east);
+
+	/** Holds the row until the end of the transaction, for checks across its rows. */
+	@Lock(LockModeType.PESSIMISTIC_WRITE)
+	@Query("select s from SiteEntity s where s.id = :id")
+	Optional<SiteEntity> hold(UUID id);
 
 	long countByOwner(UUID owner);
 

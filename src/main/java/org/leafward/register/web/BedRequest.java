@@ -1,33 +1,62 @@
 package org.leafward.register.web;
 
+import java.time.LocalDate;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.WaterBed;
+import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
+import org.leafward.register.PlantingId;
 import org.leafward.register.Site;
+import org.springframework.web.util.UriComponentsBuilder;
 
 /**
  * The bed whose water is asked for.
  *
  * @param rootDepthMetres depth of the roots, m; 0.45 when not given
  * @param plantFactor plant factor; 0.5 when not given
+ * @param bed planting whose waterings count beside those of the whole site, or empty
  */
-record BedRequest(@Nullable String rootDepthMetres, @Nullable String plantFactor) {
+record BedRequest(@Nullable String rootDepthMetres, @Nullable String plantFactor, @Nullable String bed) {
 
 	/** Shrubs: roots of 0.45 m, half of the reference evapotranspiration. */
-	static final BedRequest SHRUBS = new BedRequest("0.45", "0.5");
+	static final BedRequest SHRUBS = new BedRequest("0.45", "0.5", "");
 
 	/** Half of the water can be used without stress; serves many plants. */
 	private static final double DEPLETION_FRACTION = 0.5;
 
-	static BedRequest of(@Nullable String rootDepthMetres, @Nullable String plantFactor) {
+	static BedRequest of(@Nullable String rootDepthMetres, @Nullable String plantFactor, @Nullable String bed) {
 		return new BedRequest((rootDepthMetres != null) ? rootDepthMetres : SHRUBS.rootDepthMetres(),
-				(plantFactor != null) ? plantFactor : SHRUBS.plantFactor());
+				(plantFactor != null) ? plantFactor : SHRUBS.plantFactor(), (bed != null) ? bed : SHRUBS.bed());
 	}
 
-	WaterBed toBed(Site site) {
-		return new WaterBed(site.soil().words(), Given.number("rootDepthMetres", this.rootDepthMetres, "metres"),
-				Given.number("plantFactor", this.plantFactor, "parts of one"), DEPLETION_FRACTION, Map.of());
+	Optional<PlantingId> planting() {
+		return WateringRequest.plantingId("bed", this.bed);
+	}
+
+	WaterBed toBed(Site site, Map<LocalDate, Double> waterings) {
+		Findings all = new Findings();
+		Supplier<Double> depth = all.read(() -> Given.number("rootDepthMetres", this.rootDepthMetres, "metres"));
+		Supplier<Double> factor = all.read(() -> Given.number("plantFactor", this.plantFactor, "parts of one"));
+		return all
+			.give(() -> new WaterBed(site.soil().words(), depth.get(), factor.get(), DEPLETION_FRACTION, waterings));
+	}
+
+	/** The page that draws it. */
+	String address(Site site) {
+		return UriComponentsBuilder.fromPath("/sites/{id}/weather")
+			.queryParam("rootDepthMetres", "{depth}")
+			.queryParam("plantFactor", "{factor}")
+			.queryParam("bed", "{bed}")
+			.encode()
+			.buildAndExpand(site.id(), or(this.rootDepthMetres), or(this.plantFactor), or(this.bed))
+			.toUriString();
+	}
+
+	private static String or(@Nullable String text) {
+		return (text != null) ? text : "";
 	}
 
 }

@@ -38,7 +38,7 @@ final class FreezeWords {
 
 	/** A row of the table of stations. */
 	record StationRow(String id, String name, boolean invented, String weight, String distance, String height,
-			String shift, String spring, String fall, String years) {
+			String shift, String spring, String fall, String seasons, String springYears, String fallYears) {
 	}
 
 	/** A row of the table of periods. */
@@ -99,8 +99,8 @@ final class FreezeWords {
 				number(Math.abs(use.higherByMetres()), 0) + ((use.higherByMetres() > 0) ? " m lower" : " m higher"),
 				number(Math.abs(use.colderByCelsius()), 1)
 						+ ((use.colderByCelsius() >= 0) ? " °C colder" : " °C warmer"),
-				median(use.spring()), median(use.fall()),
-				"%d to %d: spring %s; fall %s".formatted(use.from(), use.to(), years(use.spring()), years(use.fall())));
+				median(use.spring()), median(use.fall()), "%d to %d".formatted(use.from(), use.to()),
+				years(use.spring()), years(use.fall()));
 	}
 
 	private static String median(Years years) {
@@ -108,7 +108,7 @@ final class FreezeWords {
 	}
 
 	private static String years(Years years) {
-		return "%d used, %d without, %d left out".formatted(years.used(), years.without(), years.leftOut());
+		return "%d used, %d without,\n%d left out".formatted(years.used(), years.without(), years.leftOut());
 	}
 
 	static String spread(FreezeClimatology freezes) {
@@ -157,7 +157,9 @@ final class FreezeWords {
 				change(row.fall(), true), change(row.length(), false));
 	}
 
-	/** For example "21 Apr, 3 days later"; nothing is said of a difference of none. */
+	/**
+	 * For example "21 Apr, 3 days later" on two lines; a difference of none isn't told.
+	 */
 	private static String change(Change change, boolean date) {
 		String value = date ? date(change.value(), SHORT) : days(change.value());
 		long later = (change.later() != null) ? Math.round(change.later()) : 0;
@@ -165,7 +167,7 @@ final class FreezeWords {
 			return value;
 		}
 		String word = date ? ((later > 0) ? "later" : "earlier") : ((later > 0) ? "more" : "fewer");
-		return "%s, %d %s %s".formatted(value, Math.abs(later), (Math.abs(later) == 1) ? "day" : "days", word);
+		return "%s,\n%d %s %s".formatted(value, Math.abs(later), (Math.abs(later) == 1) ? "day" : "days", word);
 	}
 
 	private static String date(@Nullable Double day, DateTimeFormatter format) {

@@ -36,6 +36,7 @@ class MarkersApi {
 	 *
 	 * @param marker name of the event
 	 * @param threshold the temperature, where the event has one
+	 * @param daylight the length of the day, where the event is one
 	 * @param probability percent; the chance of cold on the wrong side of the date
 	 * @param date the date
 	 * @param earliest one year in ten is earlier
@@ -43,17 +44,19 @@ class MarkersApi {
 	 * @param missing why there is no date
 	 * @param explanation how the date came about
 	 */
-	record MarkerAnswer(String marker, @Nullable String threshold, int probability, @Nullable LocalDate date,
-			@Nullable LocalDate earliest, @Nullable LocalDate latest, @Nullable String missing,
-			@Nullable Explanation explanation) {
+	record MarkerAnswer(String marker, @Nullable String threshold, @Nullable String daylight, int probability,
+			@Nullable LocalDate date, @Nullable LocalDate earliest, @Nullable LocalDate latest,
+			@Nullable String missing, @Nullable Explanation explanation) {
 
 		static MarkerAnswer of(SiteMarkers.Line line) {
 			var marker = line.marker();
 			var threshold = line.key().threshold();
+			var daylight = line.key().daylight();
 			return new MarkerAnswer(line.key().kind().code(), (threshold != null) ? threshold.code() : null,
-					line.key().probability(), (marker != null) ? marker.date() : null,
-					(marker != null) ? marker.earliest() : null, (marker != null) ? marker.latest() : null,
-					line.missing(), (marker != null) ? marker.explanation() : null);
+					(daylight != null) ? daylight.code() : null, line.key().probability(),
+					(marker != null) ? marker.date() : null, (marker != null) ? marker.earliest() : null,
+					(marker != null) ? marker.latest() : null, line.missing(),
+					(marker != null) ? marker.explanation() : null);
 		}
 
 	}

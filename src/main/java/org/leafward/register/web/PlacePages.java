@@ -50,7 +50,7 @@ class PlacePages {
 		}
 		catch (BadInput ex) {
 			response.setStatus(HttpStatus.BAD_REQUEST.value());
-			return form(site, form, Map.of(ex.where(), ex.what() + ": " + ex.mend() + "."), model);
+			return form(site, form, ex.byField(), model);
 		}
 	}
 

@@ -1,10 +1,12 @@
 package org.leafward.register.web;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.Microclimate;
 import org.leafward.climate.Place;
 import org.leafward.measure.GeoPoint;
+import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
 import org.leafward.register.Site;
 
@@ -53,11 +55,20 @@ record PlaceRequest(
 	}
 
 	Place toPlace() {
-		return new Place(
-				new GeoPoint(Given.number("latitude", this.latitude, "degrees north"),
-						Given.number("longitude", this.longitude, "degrees east"),
-						Given.number("elevationMetres", this.elevationMetres, "metres above sea level")),
-				microclimate(this.lie, this.nearWall, this.inTown, this.measuredOffsetCelsius));
+		Findings all = new Findings();
+		Supplier<GeoPoint> point = all.read(() -> point(this.latitude, this.longitude, this.elevationMetres));
+		Supplier<Microclimate> nights = all
+			.read(() -> microclimate(this.lie, this.nearWall, this.inTown, this.measuredOffsetCelsius));
+		return all.give(() -> new Place(point.get(), nights.get()));
+	}
+
+	static GeoPoint point(@Nullable String latitude, @Nullable String longitude, @Nullable String elevationMetres) {
+		Findings all = new Findings();
+		Supplier<Double> north = all.read(() -> Given.number("latitude", latitude, "degrees north"));
+		Supplier<Double> east = all.read(() -> Given.number("longitude", longitude, "degrees east"));
+		Supplier<Double> height = all
+			.read(() -> Given.number("elevationMetres", elevationMetres, "metres above sea level"));
+		return all.give(() -> new GeoPoint(north.get(), east.get(), height.get()));
 	}
 
 	static Microclimate microclimate(@Nullable String lie, @Nullable Boolean nearWall, @Nullable Boolean inTown,

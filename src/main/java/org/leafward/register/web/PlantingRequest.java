@@ -2,7 +2,10 @@ package org.leafward.register.web;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.media.Schema.RequiredMode;
+import java.time.LocalDate;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.NewPlanting;
@@ -26,10 +29,15 @@ record PlantingRequest(@Schema(requiredMode = RequiredMode.REQUIRED) @Nullable S
 		@Nullable String placement, @Nullable Boolean wintersIndoors, @Nullable Boolean saltExposed) {
 
 	NewPlanting toPlanting() {
-		return new NewPlanting(new SpeciesId(Given.text("species", this.species)), Given.text("label", this.label),
-				Given.whole("count", SiteRequest.or(this.count, "1")), Given.date("plantedOn", this.plantedOn),
-				Given.word("placement", SiteRequest.or(this.placement, "ground"), Placement.class),
-				Boolean.TRUE.equals(this.wintersIndoors), Boolean.TRUE.equals(this.saltExposed));
+		Findings all = new Findings();
+		Supplier<SpeciesId> kind = all.read(() -> new SpeciesId(Given.text("species", this.species)));
+		Supplier<String> name = all.read(() -> Given.text("label", this.label));
+		Supplier<Integer> number = all.read(() -> Given.whole("count", SiteRequest.or(this.count, "1")));
+		Supplier<LocalDate> planted = all.read(() -> Given.date("plantedOn", this.plantedOn));
+		Supplier<Placement> roots = all
+			.read(() -> Given.word("placement", SiteRequest.or(this.placement, "ground"), Placement.class));
+		return all.give(() -> new NewPlanting(kind.get(), name.get(), number.get(), planted.get(), roots.get(),
+				Boolean.TRUE.equals(this.wintersIndoors), Boolean.TRUE.equals(this.saltExposed)));
 	}
 
 }

@@ -2,21 +2,23 @@ package org.leafward.register.web;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
 import org.leafward.measure.BadInput;
+import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
 import org.leafward.measure.NotThere;
 import org.leafward.pages.Choice;
 import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
 import org.leafward.plants.Catalogue;
+import org.leafward.register.NewSite;
 import org.leafward.register.Placement;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
@@ -105,14 +107,15 @@ class RegisterPages {
 
 	@PostMapping("/sites/new")
 	String addSite(@ModelAttribute("form") SiteRequest form, Model model, HttpServletResponse response) {
-		Map<String, String> errors = new LinkedHashMap<>();
 		try {
-			return "redirect:/sites/" + this.register.addSite(owner(form), form.toSite()).id();
+			Findings all = new Findings();
+			Supplier<PersonId> owner = all.read(() -> owner(form));
+			Supplier<NewSite> site = all.read(form::toSite);
+			return "redirect:/sites/" + all.give(() -> this.register.addSite(owner.get(), site.get())).id();
 		}
 		catch (BadInput ex) {
-			errors.put(ex.where(), ex.what() + ": " + ex.mend() + ".");
 			response.setStatus(HttpStatus.BAD_REQUEST.value());
-			return siteForm(form, errors, model);
+			return siteForm(form, ex.byField(), model);
 		}
 	}
 
@@ -166,7 +169,7 @@ class RegisterPages {
 		}
 		catch (BadInput ex) {
 			response.setStatus(HttpStatus.BAD_REQUEST.value());
-			return plantingForm(site, form, Map.of(ex.where(), ex.what() + ": " + ex.mend() + "."), model);
+			return plantingForm(site, form, ex.byField(), model);
 		}
 	}
 

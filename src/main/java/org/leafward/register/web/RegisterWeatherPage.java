@@ -15,17 +15,17 @@ import org.leafward.climate.PlaceLabels;
 import org.leafward.climate.SeasonSoFar;
 import org.leafward.climate.SeasonView;
 import org.leafward.climate.StationForecast;
-import org.leafward.climate.WaterBalance;
+import org.leafward.climate.TemperatureShift;
 import org.leafward.climate.WaterView;
+import org.leafward.climate.WeatherState;
+import org.leafward.climate.WeatherStates;
 import org.leafward.climate.WorkCautions;
 import org.leafward.measure.BadInput;
-import org.leafward.measure.NotThere;
 import org.leafward.measure.Season;
 import org.leafward.pages.Formats;
 import org.leafward.pages.Viewers;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
-import org.leafward.register.SiteId;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -47,18 +47,24 @@ class RegisterWeatherPage {
 
 	private final PlaceLabels labels;
 
-	private final WaterBalance water;
+	private final BedWater beds;
+
+	private final WateringPart waterings;
+
+	private final WeatherStates states;
 
 	private final Viewers viewers;
 
 	private final Clock clock;
 
-	RegisterWeatherPage(Register register, SeasonSoFar seasons, PlaceLabels labels, WaterBalance water, Viewers viewers,
-			Clock clock) {
+	RegisterWeatherPage(Register register, SeasonSoFar seasons, PlaceLabels labels, BedWater beds,
+			WateringPart waterings, WeatherStates states, Viewers viewers, Clock clock) {
 		this.register = register;
 		this.seasons = seasons;
 		this.labels = labels;
-		this.water = water;
+		this.beds = beds;
+		this.waterings = waterings;
+		this.states = states;
 		this.viewers = viewers;
 		this.clock = clock;
 	}
@@ -87,23 +93,33 @@ class RegisterWeatherPage {
 
 	@GetMapping("/sites/{id}/weather")
 	String weather(@PathVariable UUID id, @RequestParam(required = false) @Nullable String rootDepthMetres,
-			@RequestParam(required = false) @Nullable String plantFactor, Model model, HttpServletResponse response) {
-		Site site = this.register.find(new SiteId(id))
-			.filter((found) -> this.viewers.current().mayOpen(found.owner().value()))
-			.orElseThrow(() -> new NotThere("There is no site " + id));
-		LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
+			@RequestParam(required = false) @Nullable String plantFactor,
+			@RequestParam(required = false) @Nullable String bed, @RequestParam(defaultValue = "0") int page,
+			Model model, HttpServletResponse response) {
+		Site site = PlacePages.mine(this.register, this.viewers, id);
+		return show(site, BedRequest.of(rootDepthMetres, plantFactor, bed), WateringRequest.on(today(site)), Map.of(),
+				page, model, response);
+	}
+
+	private LocalDate today(Site site) {
+		return LocalDate.ofInstant(this.clock.instant(), site.zone());
+	}
+
+	String show(Site site, BedRequest form, WateringRequest watering, Map<String, String> wateringErrors, int page,
+			Model model, HttpServletResponse response) {
+		LocalDate today = today(site);
 		WeatherWords words = new WeatherWords(new Formats(today.getYear()));
 		SeasonView view = this.seasons
-			.of(site.point(), Season.containing(today, site.point().hemisphere()).year(), today)
+			.of(site.place(), Season.containing(today, site.point().hemisphere()).year(), today)
 			.orElse(null);
-		BedRequest form = BedRequest.of(rootDepthMetres, plantFactor);
 		Map<String, String> errors = Map.of();
 		WaterView bed = null;
 		try {
-			bed = water(site, form, (view != null) ? view.lastObserved() : today.minusDays(1));
+			LocalDate to = (view != null) ? view.lastObserved() : today.minusDays(1);
+			bed = this.beds.water(site, form, to.minusDays(WATER_DAYS - 1), to).orElse(null);
 		}
 		catch (BadInput ex) {
-			errors = Map.of(ex.where(), ex.what() + ": " + ex.mend() + ".");
+			errors = ex.byField();
 			response.setStatus(HttpStatus.BAD_REQUEST.value());
 		}
 		model.addAttribute("section", "sites");
@@ -112,25 +128,27 @@ class RegisterWeatherPage {
 		model.addAttribute("form", form);
 		model.addAttribute("errors", errors);
 		model.addAttribute("water", (bed != null) ? WeatherPictures.water(bed) : null);
+		model.addAttribute("waterWords", (bed != null) ? words.water(bed) : List.of());
 		model.addAttribute("waterExplanation", (bed != null) ? bed.explanation() : null);
+		model.addAttribute("states",
+				this.states.at(site.point(), today).stream().map(WeatherState::explanation).toList());
 		season(view, site, today, words, model);
 		place(this.labels.of(site.point(), today, site.zone()), new Formats(today.getYear()), model);
+		model.addAttribute("here", form.address(site));
+		this.waterings.put(site, watering, wateringErrors, page, today, model);
 		return "register/weather";
-	}
-
-	private @Nullable WaterView water(Site site, BedRequest form, LocalDate to) {
-		return this.water.of(site.point(), form.toBed(site), to.minusDays(WATER_DAYS - 1), to).orElse(null);
 	}
 
 	private void season(@Nullable SeasonView view, Site site, LocalDate today, WeatherWords words, Model model) {
 		model.addAttribute("heat", (view != null) ? WeatherPictures.heat(view.heat(), today) : null);
 		model.addAttribute("heatMissing", (view != null) ? view.heat().missing() : WeatherWords.NO_STATION);
 		model.addAttribute("goals", (view != null) ? words.goals(view.heat()) : List.of());
+		model.addAttribute("around", (view != null) ? words.around(view) : null);
 		model.addAttribute("temperatures",
 				(view != null) ? WeatherPictures.temperatures(view.temperatures(), today) : null);
 		model.addAttribute("explanation", (view != null) ? view.explanation() : null);
 		model.addAttribute("forecast", null);
-		this.seasons.chill(site.point(), SeasonSoFar.winterOn(today, site.point().hemisphere())).ifPresent((chill) -> {
+		this.seasons.chill(site.place(), SeasonSoFar.winterOn(today, site.point().hemisphere())).ifPresent((chill) -> {
 			model.addAttribute("chillWords", words.chill(chill));
 			model.addAttribute("chill", words.chillRows(chill));
 		});
@@ -142,19 +160,19 @@ class RegisterWeatherPage {
 					forecast.days()
 						.stream()
 						.filter((day) -> !day.day().isBefore(today))
-						.map((day) -> row(day, view.colderBy(), formats))
+						.map((day) -> row(day, view.shift(), formats))
 						.toList());
 			model.addAttribute("cautions",
-					WorkCautions.of(forecast.days(), today, view.colderBy())
+					WorkCautions.of(forecast.days(), today, view.shift().high())
 						.stream()
 						.map((one) -> formats.day(one.day()) + ": " + one.words())
 						.toList());
 		}
 	}
 
-	private static ForecastRow row(ForecastDay day, double colderBy, Formats formats) {
-		return new ForecastRow(formats.day(day.day()), temperature(day.minimum(), colderBy, formats),
-				temperature(day.maximum(), colderBy, formats),
+	private static ForecastRow row(ForecastDay day, TemperatureShift shift, Formats formats) {
+		return new ForecastRow(formats.day(day.day()), temperature(day.minimum(), shift.low(), formats),
+				temperature(day.maximum(), shift.high(), formats),
 				(day.precipitation() == null) ? "not forecast" : formats.number(day.precipitation() / 10.0, 1) + " mm");
 	}
 

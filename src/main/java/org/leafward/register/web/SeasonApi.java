@@ -12,7 +12,6 @@ import org.leafward.climate.PlaceFacts;
 import org.leafward.climate.PlaceLabels;
 import org.leafward.climate.SeasonSoFar;
 import org.leafward.climate.SeasonView;
-import org.leafward.climate.WaterBalance;
 import org.leafward.climate.WaterView;
 import org.leafward.measure.Explanation;
 import org.leafward.measure.Given;
@@ -37,15 +36,15 @@ class SeasonApi {
 
 	private final PlaceLabels labels;
 
-	private final WaterBalance water;
+	private final BedWater beds;
 
 	private final Clock clock;
 
-	SeasonApi(Register register, SeasonSoFar seasons, PlaceLabels labels, WaterBalance water, Clock clock) {
+	SeasonApi(Register register, SeasonSoFar seasons, PlaceLabels labels, BedWater beds, Clock clock) {
 		this.register = register;
 		this.seasons = seasons;
 		this.labels = labels;
-		this.water = water;
+		this.beds = beds;
 		this.clock = clock;
 	}
 
@@ -81,20 +80,21 @@ class SeasonApi {
 		int year = (season != null) ? Given.whole("season", season)
 				: Season.containing(today, site.point().hemisphere()).year();
 		PlaceFacts facts = this.labels.of(site.point(), today, site.zone());
-		return this.seasons.of(site.point(), year, today)
+		return this.seasons.of(site.place(), year, today)
 			.map((view) -> SeasonAnswer.of(view, facts))
 			.orElseGet(() -> new SeasonAnswer(year, null, null, WeatherWords.NO_STATION, null, null, facts, null));
 	}
 
-	@Operation(summary = "The daily water balance of a bed with the site's soil, three years at most")
+	@Operation(summary = "The daily water balance of a bed with the site's soil and waterings, three years at most")
 	@GetMapping("/api/v1/sites/{id}/water")
 	WaterView water(@PathVariable UUID id, @RequestParam(required = false) @Nullable String from,
 			@RequestParam(required = false) @Nullable String to,
 			@RequestParam(required = false) @Nullable String rootDepthMetres,
-			@RequestParam(required = false) @Nullable String plantFactor) {
+			@RequestParam(required = false) @Nullable String plantFactor,
+			@RequestParam(required = false) @Nullable String bed) {
 		Site site = this.register.require(new SiteId(id));
-		return this.water
-			.of(site.point(), BedRequest.of(rootDepthMetres, plantFactor).toBed(site), Given.date("from", from),
+		return this.beds
+			.water(site, BedRequest.of(rootDepthMetres, plantFactor, bed), Given.date("from", from),
 					Given.date("to", to))
 			.orElseThrow(() -> new NotThere(
 					"No station within 150 km has temperatures of those days or the 180 before them."));

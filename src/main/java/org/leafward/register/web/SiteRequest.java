@@ -2,8 +2,12 @@ package org.leafward.register.web;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.media.Schema.RequiredMode;
+import java.time.ZoneId;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.leafward.climate.Microclimate;
 import org.leafward.measure.GeoPoint;
+import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
 import org.leafward.register.NewSite;
 import org.leafward.register.SoilTexture;
@@ -44,14 +48,18 @@ record SiteRequest(
 				minimum = "-10", maximum = "10") @Nullable String measuredOffsetCelsius) {
 
 	NewSite toSite() {
-		return new NewSite(Given.text("name", this.name), (this.county != null) ? this.county : "",
-				new GeoPoint(Given.number("latitude", this.latitude, "degrees north"),
-						Given.number("longitude", this.longitude, "degrees east"),
-						Given.number("elevationMetres", this.elevationMetres, "metres above sea level")),
-				Given.zone("zone", this.zone), Given.word("soil", or(this.soil, "loam"), SoilTexture.class),
-				Given.word("sun", or(this.sun, "full-sun"), Sun.class),
-				Given.word("wind", or(this.wind, "average"), Wind.class),
-				PlaceRequest.microclimate(this.lie, this.nearWall, this.inTown, this.measuredOffsetCelsius));
+		Findings all = new Findings();
+		Supplier<String> called = all.read(() -> Given.text("name", this.name));
+		Supplier<GeoPoint> point = all
+			.read(() -> PlaceRequest.point(this.latitude, this.longitude, this.elevationMetres));
+		Supplier<ZoneId> clock = all.read(() -> Given.zone("zone", this.zone));
+		Supplier<SoilTexture> texture = all.read(() -> Given.word("soil", or(this.soil, "loam"), SoilTexture.class));
+		Supplier<Sun> light = all.read(() -> Given.word("sun", or(this.sun, "full-sun"), Sun.class));
+		Supplier<Wind> air = all.read(() -> Given.word("wind", or(this.wind, "average"), Wind.class));
+		Supplier<Microclimate> nights = all
+			.read(() -> PlaceRequest.microclimate(this.lie, this.nearWall, this.inTown, this.measuredOffsetCelsius));
+		return all.give(() -> new NewSite(called.get(), (this.county != null) ? this.county : "", point.get(),
+				clock.get(), texture.get(), light.get(), air.get(), nights.get()));
 	}
 
 	static String or(@Nullable String text, String otherwise) {

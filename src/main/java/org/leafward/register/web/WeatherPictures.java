@@ -46,7 +46,7 @@ final class WeatherPictures {
 				water.days()
 					.stream()
 					.map((day) -> new WaterBalancePicture.Day(day.date(), day.rain(), day.watering(), day.loss(),
-							day.depletion(), day.readily(), day.stressed()))
+							day.depletion(), day.readily(), day.stressed(), day.due()))
 					.toList());
 	}
 

@@ -71,6 +71,49 @@ final class WeatherWords {
 				: "The soil holds %s for plants.".formatted(left);
 	}
 
+	/** What was watered and when it was due, in the days of the picture. */
+	List<String> water(WaterView water) {
+		List<WaterView.Day> watered = water.days().stream().filter((day) -> day.watering() > 0).toList();
+		List<String> due = water.days()
+			.stream()
+			.filter(WaterView.Day::due)
+			.map((day) -> this.formats.dayOfYear(day.date()))
+			.toList();
+		List<String> words = new ArrayList<>();
+		words.add(watered.isEmpty() ? "No watering of this bed is recorded in these days."
+				: "In these days %s of water were given, on %s.".formatted(
+						WateringPart.amount(watered.stream().mapToDouble(WaterView.Day::watering).sum(), this.formats),
+						this.formats.count(watered.size(), "day", "days")));
+		words.add(due.isEmpty() ? "Watering never became due."
+				: "Watering became due on %s: that evening the plants had used up the water they can take without stress."
+					.formatted(list(due)));
+		if (water.days().get(water.days().size() - 1).stressed()) {
+			words.add("It is due now.");
+		}
+		return words;
+	}
+
+	private static String list(List<String> words) {
+		int last = words.size() - 1;
+		return (last == 0) ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+	}
+
+	/** What other stations would have said, or null. */
+	@Nullable String around(SeasonView view) {
+		HeatSoFar.Sum latest = view.heat().latest();
+		if (latest == null || view.around().isEmpty()) {
+			return null;
+		}
+		String others = list(view.around()
+			.stream()
+			.map((one) -> "%s, %s km away, %s".formatted(one.station().name(), this.formats.number(one.distance(), 0),
+					(one.sum() != null) ? this.formats.number(one.sum(), 0) : "no sum, for days are missing"))
+			.toList());
+		return "How far to trust the sum: from %s it is %s by %s. Moved to this place by the same rules, other stations would give: %s."
+			.formatted(view.station().name(), this.formats.number(latest.sum(), 0),
+					this.formats.dayOfYear(latest.day()), others);
+	}
+
 	/** When some sums come. */
 	List<String> goals(HeatSoFar heat) {
 		List<String> words = new ArrayList<>();

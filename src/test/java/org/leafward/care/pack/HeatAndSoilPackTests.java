@@ -36,12 +36,16 @@ class HeatAndSoilPackTests {
 	@Test
 	void anchorsAreReadAsWritten() throws IOException {
 		List<Span> spans = rules().stream().map((rule) -> (Span) rule.timing()).toList();
-		assertThat(spans).hasSize(3);
+		assertThat(spans).hasSize(5);
 		assertThat(code(spans.get(0).from())).isEqualTo("degree-days 50F 200 p50");
 		assertThat(code(spans.get(0).to())).isEqualTo("degree-days 32F 900 from 02-15 p10");
 		assertThat(code(spans.get(1).from())).isEqualTo("soil-warms-to 55F p50");
 		assertThat(code(spans.get(1).to())).isEqualTo("soil-cools-to 10C p90");
 		assertThat(code(spans.get(2).from())).isEqualTo("days-cool-to 70F p50");
+		assertThat(code(spans.get(3).from())).isEqualTo("upper-soil-warms-to 50F p90");
+		assertThat(code(spans.get(3).to())).isEqualTo("upper-soil-cools-to 55F p50");
+		assertThat(code(spans.get(4).from())).isEqualTo("de-icing-end p50");
+		assertThat(code(spans.get(4).to())).isEqualTo("daylight-lengthens-to 13h30m");
 	}
 
 	@Test
@@ -50,6 +54,13 @@ class HeatAndSoilPackTests {
 		assertThat(span.from().words())
 			.contains("degree-days above 50 °F (10 °C) reaching sum 200, counted from 1 March");
 		assertThat(span.to().words()).contains("7 days after", "sum 900, counted from 15 February");
+	}
+
+	@Test
+	void wordsNameTheLightAndTheSalt() throws IOException {
+		Span span = (Span) rules().get(4).timing();
+		assertThat(span.from().words()).isEqualTo("3 days after the middle date of the end of de-icing");
+		assertThat(span.to().words()).isEqualTo("7 days before the day lengthening to 13 h 30 min");
 	}
 
 }

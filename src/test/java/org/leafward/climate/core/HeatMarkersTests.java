@@ -74,7 +74,7 @@ class HeatMarkersTests {
 	void datesAgreeWithAnIndependentCount() {
 		StationClimate climate = centralPark();
 		List<String[]> rows = SharedData.table("heat/central-park-dates.csv");
-		assertThat(rows).hasSize(5);
+		assertThat(rows).hasSize(9);
 		for (String[] row : rows) {
 			MarkerKind kind = Arrays.stream(MarkerKind.values())
 				.filter((one) -> one.code().equals(row[0]))
@@ -82,12 +82,26 @@ class HeatMarkersTests {
 				.orElseThrow();
 			HeatGoal goal = row[2].isEmpty() ? null
 					: new HeatGoal(Integer.parseInt(row[2]), MonthDay.parse("--" + row[3]));
-			Sample sample = climate.sample(new MarkerKey(kind, TemperatureThreshold.parse(row[1]), 50, goal), 0,
+			Sample sample = climate.sample(
+					new MarkerKey(kind, row[1].isEmpty() ? null : TemperatureThreshold.parse(row[1]), 50, goal), 0,
 					Hemisphere.NORTH, new SeasonPeriod(1981, 2010));
 			assertThat(sample.used()).isEqualTo(30);
 			assertThat(List.of(date(sample, 10), date(sample, 50), date(sample, 90))).as(String.join(",", row))
 				.containsExactly(row[4], row[5], row[6]);
 		}
+	}
+
+	/** The upper soil warms and cools before the soil below it. */
+	@Test
+	void theUpperSoilIsAheadOfTheSoilBelow() {
+		TemperatureThreshold threshold = TemperatureThreshold.parse("55F");
+		PlaceMarkers place = at(POINT);
+		assertThat(place.on(new MarkerKey(MarkerKind.UPPER_SOIL_WARMS_TO, threshold, 50), 2026).orElseThrow().date())
+			.isBefore(place.on(new MarkerKey(MarkerKind.SOIL_WARMS_TO, threshold, 50), 2026).orElseThrow().date());
+		assertThat(place.on(new MarkerKey(MarkerKind.UPPER_SOIL_COOLS_TO, threshold, 50), 2026).orElseThrow().date())
+			.isBefore(place.on(new MarkerKey(MarkerKind.SOIL_COOLS_TO, threshold, 50), 2026).orElseThrow().date());
+		assertThat(text(place.on(new MarkerKey(MarkerKind.DE_ICING_END, null, 50), 2026).orElseThrow().explanation()))
+			.contains("End of de-icing", "An estimate", "Central Park");
 	}
 
 	private static String date(Sample sample, int below) {

@@ -20,7 +20,8 @@ class LimitStepsTests {
 	private static final SeasonPeriod PERIOD = new SeasonPeriod(1991, 2008);
 
 	@ParameterizedTest
-	@EnumSource(value = MarkerKind.class, mode = EnumSource.Mode.EXCLUDE, names = "DEGREE_DAYS")
+	@EnumSource(value = MarkerKind.class, mode = EnumSource.Mode.EXCLUDE,
+			names = { "DEGREE_DAYS", "DAYLIGHT_LENGTHENS_TO", "DAYLIGHT_SHORTENS_TO" })
 	void stepsSayWhatTheSearchSays(MarkerKind kind) {
 		int dated = 0;
 		int without = 0;
@@ -33,7 +34,7 @@ class LimitStepsTests {
 				LimitSteps.Window window = new LimitSteps.Window(-300, 200);
 				LimitSteps some = StationSteps.of(kind, record, () -> soil, hemisphere, PERIOD, window);
 				assertThat(some.bytes()).isLessThanOrEqualTo(steps.bytes());
-				int stride = kind.needsThreshold() ? 7 : 3;
+				int stride = (kind == MarkerKind.GROUND_FREEZE || kind == MarkerKind.GROUND_THAW) ? 3 : 7;
 				for (int limit = -2500; limit <= 3500; limit += stride) {
 					int asked = limit;
 					List<SeasonOutcome> outcomes = PERIOD.stream(hemisphere)
@@ -66,11 +67,12 @@ class LimitStepsTests {
 			case NIGHTS_WARM_TO -> NightSearch.warmTo(record, season, limit);
 			case NIGHTS_COOL_TO -> NightSearch.coolTo(record, season, limit);
 			case DAYS_COOL_TO -> CrossingSearch.fall(DailyTemperature.MAXIMUM.of(record), 5, limit, season);
-			case SOIL_WARMS_TO -> CrossingSearch.rise(soil::celsius, 5, limit * 5 / 100.0, season);
-			case SOIL_COOLS_TO -> CrossingSearch.fall(soil::celsius, 5, limit * 5 / 100.0, season);
+			case SOIL_WARMS_TO, UPPER_SOIL_WARMS_TO -> CrossingSearch.rise(soil::celsius, 5, limit * 5 / 100.0, season);
+			case SOIL_COOLS_TO, UPPER_SOIL_COOLS_TO -> CrossingSearch.fall(soil::celsius, 5, limit * 5 / 100.0, season);
 			case GROUND_FREEZE -> GroundSearch.freeze(soil, season, limit / 100.0);
 			case GROUND_THAW -> GroundSearch.thaw(soil, season, limit / 100.0);
-			case DEGREE_DAYS -> throw new IllegalArgumentException();
+			case DE_ICING_END -> IcyDays.lastSpring(record, season, limit);
+			case DEGREE_DAYS, DAYLIGHT_LENGTHENS_TO, DAYLIGHT_SHORTENS_TO -> throw new IllegalArgumentException();
 		};
 	}
 
@@ -90,6 +92,9 @@ class LimitStepsTests {
 			}
 			if (!hole && random.nextDouble() >= gaps) {
 				builder.set(Element.TMAX, day, low + 60 + random.nextInt(60));
+			}
+			if (!hole && random.nextDouble() >= gaps) {
+				builder.set(Element.PRCP, day, Math.max(0, random.nextInt(100) - 60));
 			}
 			if (low < -20 && random.nextBoolean()) {
 				builder.set(Element.SNWD, day, random.nextInt(200));

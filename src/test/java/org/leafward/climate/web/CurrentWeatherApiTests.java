@@ -94,7 +94,7 @@ class CurrentWeatherApiTests {
 			.bodyJson()
 			.hasPathSatisfying("$.daysInserted", (number) -> assertThat(number).isEqualTo(0))
 			.hasPathSatisfying("$.daysChanged", (number) -> assertThat(number).isEqualTo(0));
-		DailyRecord record = this.node.inside().tables().observations().read(OutsideFixture.STATION);
+		DailyRecord record = this.node.inside().tables().observations().read(OutsideFixture.STATION).record();
 		LocalDate day = LocalDate.of(2026, 11, 24);
 		assertThat(record.value(Element.TMIN, day)).isEqualTo((short) -22);
 		assertThat(record.value(Element.TMAX, day)).isEqualTo((short) 70);

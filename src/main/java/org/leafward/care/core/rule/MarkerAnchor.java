@@ -1,5 +1,6 @@
 package org.leafward.care.core.rule;
 
+import org.leafward.climate.DayLength;
 import org.leafward.climate.HeatGoal;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.TemperatureThreshold;
@@ -22,6 +23,9 @@ public record MarkerAnchor(MarkerKey marker, Days days, boolean nextSeason, Boun
 	/** Which of the dates that the event has had, in words a gardener would use. */
 	private String date() {
 		int probability = this.marker.probability();
+		if (this.marker.kind().needsDaylight()) {
+			return "";
+		}
 		if (probability == 50) {
 			return "the middle date of ";
 		}
@@ -48,7 +52,17 @@ public record MarkerAnchor(MarkerKey marker, Days days, boolean nextSeason, Boun
 			case SOIL_WARMS_TO -> "the soil warming to " + degrees;
 			case SOIL_COOLS_TO -> "the soil cooling to " + degrees;
 			case DAYS_COOL_TO -> "days cooling to " + degrees;
+			case UPPER_SOIL_WARMS_TO -> "the upper soil warming to " + degrees;
+			case UPPER_SOIL_COOLS_TO -> "the upper soil cooling to " + degrees;
+			case DE_ICING_END -> "the end of de-icing";
+			case DAYLIGHT_LENGTHENS_TO -> "the day lengthening to " + daylight();
+			case DAYLIGHT_SHORTENS_TO -> "the day shortening to " + daylight();
 		};
+	}
+
+	private String daylight() {
+		DayLength daylight = this.marker.daylight();
+		return (daylight != null) ? daylight.words() : "its length";
 	}
 
 	private String goal() {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.Month;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.leafward.climate.TemperatureShift;
 import org.leafward.climate.core.DailyRecord;
 import org.leafward.climate.core.Element;
 import org.leafward.climate.core.Gaps;
@@ -57,7 +58,7 @@ public record ChillSums(int hoursTo45, int hours32To45, double utah, double port
 	 * @return empty when more than ten days, or more than five in a row, are missing
 	 */
 	public static Optional<ChillSums> before(DailyRecord record, Season season, ToDoubleFunction<LocalDate> daylight) {
-		return until(record, season, daylight, 0, end(season));
+		return until(record, season, daylight, TemperatureShift.height(0), end(season));
 	}
 
 	/**
@@ -66,13 +67,13 @@ public record ChillSums(int hoursTo45, int hours32To45, double utah, double port
 	 * @param record the station's record
 	 * @param season whose spring ends the winter
 	 * @param daylight hours from sunrise to sunset on a date, 0 to 24
-	 * @param colderBy how much colder the place is than the station, °C
+	 * @param shift how the place differs from the station
 	 * @param last last day that counts; the minimum of the day after it is needed. Days
 	 * after the winter don't count
 	 * @return empty when more than ten days, or more than five in a row, are missing
 	 */
 	public static Optional<ChillSums> until(DailyRecord record, Season season, ToDoubleFunction<LocalDate> daylight,
-			double colderBy, LocalDate last) {
+			TemperatureShift shift, LocalDate last) {
 		LocalDate begin = begin(season);
 		LocalDate end = last.isBefore(end(season)) ? last : end(season);
 		LocalDate hoursBegin = begin.plusMonths(2);
@@ -81,8 +82,8 @@ public record ChillSums(int hoursTo45, int hours32To45, double utah, double port
 		for (LocalDate date = begin; !date.isAfter(end); date = date.plusDays(1)) {
 			long day = date.toEpochDay();
 			missing += Gaps.temperatureMissing(record, day) ? 1 : 0;
-			double[] hours = HourlyTemperature.of(day(record, day - 1, colderBy), day(record, day, colderBy),
-					low(record, day + 1, colderBy), daylight.applyAsDouble(date));
+			double[] hours = HourlyTemperature.of(day(record, day - 1, shift), day(record, day, shift),
+					low(record, day + 1, shift), daylight.applyAsDouble(date));
 			if (missing > MISSING_ALLOWED || Double
 				.isNaN(hours[0] + hours[HourlyTemperature.HOURS / 2] + hours[HourlyTemperature.HOURS - 1])) {
 				return Optional.empty();
@@ -93,13 +94,13 @@ public record ChillSums(int hoursTo45, int hours32To45, double utah, double port
 				running.model.portions(), missing));
 	}
 
-	private static HourlyTemperature.Day day(DailyRecord record, long day, double colderBy) {
-		return new HourlyTemperature.Day(low(record, day, colderBy),
-				Gaps.bridged(record, Element.TMAX, day) / 10 - colderBy);
+	private static HourlyTemperature.Day day(DailyRecord record, long day, TemperatureShift shift) {
+		return new HourlyTemperature.Day(low(record, day, shift),
+				Gaps.bridged(record, Element.TMAX, day) / 10 - shift.high());
 	}
 
-	private static double low(DailyRecord record, long day, double colderBy) {
-		return Gaps.bridged(record, Element.TMIN, day) / 10 - colderBy;
+	private static double low(DailyRecord record, long day, TemperatureShift shift) {
+		return Gaps.bridged(record, Element.TMIN, day) / 10 - shift.low();
 	}
 
 	private static final class Running {

@@ -32,6 +32,15 @@ public record SunPosition(double azimuth, double altitude, double apparentAltitu
 	}
 
 	/**
+	 * The declination of the sun, which is its altitude at the north pole.
+	 * @param instant when
+	 * @return degrees north, good to about 0.02°
+	 */
+	public static double declination(Instant instant) {
+		return at(new GeoPoint(90, 0, 0), instant).altitude();
+	}
+
+	/**
 	 * Sunrise and sunset of a day of the calendar at a place, over a level horizon at sea
 	 * level: upper edge of the sun, with refraction.
 	 * @param point the place

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.ChillSoFar;
+import org.leafward.climate.TemperatureShift;
 import org.leafward.climate.core.DailyRecord;
 import org.leafward.climate.core.Element;
 import org.leafward.climate.core.Quantiles;
@@ -28,12 +29,12 @@ public final class ChillCourse {
 	 * The course of the winter before a season.
 	 * @param record the station's record
 	 * @param normals the past seasons; the season itself is passed over
-	 * @param colderBy how much colder the place is than the station, °C
+	 * @param shift how the place differs from the station
 	 * @param season whose spring ends the winter
 	 * @param latitude of the place, degrees north
 	 * @return what is known; what isn't is said in words
 	 */
-	public static ChillSoFar of(DailyRecord record, SeasonPeriod normals, double colderBy, Season season,
+	public static ChillSoFar of(DailyRecord record, SeasonPeriod normals, TemperatureShift shift, Season season,
 			double latitude) {
 		ToDoubleFunction<LocalDate> daylight = (date) -> SunGeometry.dayLength(latitude, date.getDayOfYear());
 		LocalDate begin = ChillSums.begin(season);
@@ -45,7 +46,7 @@ public final class ChillCourse {
 			.orElse(begin.minusDays(1));
 		boolean begun = !last.isBefore(begin);
 		ChillSoFar.Chill observed = begun
-				? ChillSums.until(record, season, daylight, colderBy, last).map(ChillCourse::chill).orElse(null) : null;
+				? ChillSums.until(record, season, daylight, shift, last).map(ChillCourse::chill).orElse(null) : null;
 		List<ChillSums> soFar = new ArrayList<>();
 		List<ChillSums> whole = new ArrayList<>();
 		for (int year = normals.from(); year <= normals.to(); year++) {
@@ -53,9 +54,9 @@ public final class ChillCourse {
 			if (year != season.year()) {
 				LocalDate same = ChillSums.begin(then).plusDays(last.toEpochDay() - begin.toEpochDay());
 				if (begun) {
-					ChillSums.until(record, then, daylight, colderBy, same).ifPresent(soFar::add);
+					ChillSums.until(record, then, daylight, shift, same).ifPresent(soFar::add);
 				}
-				ChillSums.until(record, then, daylight, colderBy, ChillSums.end(then)).ifPresent(whole::add);
+				ChillSums.until(record, then, daylight, shift, ChillSums.end(then)).ifPresent(whole::add);
 			}
 		}
 		return new ChillSoFar(season.year(), begin, end, (observed != null) ? last : null, observed, medians(soFar),

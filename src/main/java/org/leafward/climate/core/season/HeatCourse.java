@@ -6,11 +6,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.LongToDoubleFunction;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.HeatGoal;
 import org.leafward.climate.HeatSoFar;
+import org.leafward.climate.TemperatureShift;
 import org.leafward.climate.TemperatureThreshold;
 import org.leafward.climate.core.DailyRecord;
 import org.leafward.climate.core.DegreeDaySearch;
@@ -70,18 +72,40 @@ public final class HeatCourse {
 	 * The course of a season.
 	 * @param record the station's record
 	 * @param normals the past seasons; the season itself is passed over
-	 * @param colderBy how much colder the place is than the station, °C
+	 * @param shift how the place differs from the station
 	 * @param season the season
 	 * @param base the temperature above which heat counts, in its own unit
 	 * @param forecast days of a forecast, none missing between them
 	 * @param goals sums whose dates are wanted, 1 to 20,000 each
 	 * @return what is known; what isn't is said in words
 	 */
-	public static HeatSoFar of(DailyRecord record, SeasonPeriod normals, double colderBy, Season season,
+	public static HeatSoFar of(DailyRecord record, SeasonPeriod normals, TemperatureShift shift, Season season,
 			TemperatureThreshold base, List<SeasonProjection.ForecastDay> forecast, List<Integer> goals) {
-		HeatCourse course = new HeatCourse(record, season, base, colderBy);
+		HeatCourse course = new HeatCourse(record, season, base, shift.mean());
 		course.walkPast(normals);
 		return course.result(base, normals, forecast, goals);
+	}
+
+	/**
+	 * The sum by a day alone.
+	 * @param record the station's record
+	 * @param shift how the place differs from the station
+	 * @param season the season
+	 * @param base the temperature above which heat counts, in its own unit
+	 * @param last last day that counts
+	 * @return empty when a day before it is not known
+	 */
+	public static OptionalDouble sumBy(DailyRecord record, TemperatureShift shift, Season season,
+			TemperatureThreshold base, LocalDate last) {
+		HeatCourse course = new HeatCourse(record, season, base, shift.mean());
+		if (Observed.last(record).filter((day) -> !day.isBefore(last)).isEmpty()) {
+			return OptionalDouble.empty();
+		}
+		double sum = 0;
+		for (LocalDate day = course.start; !day.isAfter(last); day = day.plusDays(1)) {
+			sum += course.daily.applyAsDouble(day.toEpochDay());
+		}
+		return Double.isNaN(sum) ? OptionalDouble.empty() : OptionalDouble.of(sum);
 	}
 
 	private void walkPast(SeasonPeriod normals) {

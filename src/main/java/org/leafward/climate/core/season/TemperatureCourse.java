@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.TemperatureSeason;
+import org.leafward.climate.TemperatureShift;
 import org.leafward.climate.core.DailyRecord;
 import org.leafward.climate.core.Element;
 import org.leafward.climate.core.SeasonPeriod;
@@ -39,11 +40,12 @@ public final class TemperatureCourse {
 	 * The course of a year.
 	 * @param record the station's record
 	 * @param normals the past seasons; the season itself is passed over
-	 * @param colderBy how much colder the place is than the station, °C
+	 * @param shift how the place differs from the station
 	 * @param season the season
 	 * @return every day of the year
 	 */
-	public static TemperatureSeason of(DailyRecord record, SeasonPeriod normals, double colderBy, Season season) {
+	public static TemperatureSeason of(DailyRecord record, SeasonPeriod normals, TemperatureShift shift,
+			Season season) {
 		double[] lows = means(record, Element.TMIN, normals, season);
 		double[] highs = means(record, Element.TMAX, normals, season);
 		LocalDate from = from(season);
@@ -51,11 +53,12 @@ public final class TemperatureCourse {
 		List<TemperatureSeason.Day> days = new ArrayList<>();
 		int missing = 0;
 		for (LocalDate day = from; day.isBefore(from.plusYears(1)); day = day.plusDays(1)) {
-			Double low = value(record, Element.TMIN, day, colderBy);
-			Double high = value(record, Element.TMAX, day, colderBy);
+			Double low = value(record, Element.TMIN, day, shift.low());
+			Double high = value(record, Element.TMAX, day, shift.high());
 			missing += ((low == null || high == null) && day.toEpochDay() <= last) ? 1 : 0;
 			int at = (int) ChronoUnit.DAYS.between(from, day) % YEAR;
-			days.add(new TemperatureSeason.Day(day, low, high, mean(lows[at], colderBy), mean(highs[at], colderBy)));
+			days.add(new TemperatureSeason.Day(day, low, high, mean(lows[at], shift.low()),
+					mean(highs[at], shift.high())));
 		}
 		return new TemperatureSeason(days, missing);
 	}

@@ -1,14 +1,17 @@
 package org.leafward.climate.core.state;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
+import java.util.function.DoublePredicate;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.leafward.climate.DroughtReading;
+import org.leafward.climate.NamedState;
+import org.leafward.climate.StateQuestion;
+import org.leafward.climate.StateUnit;
 import org.leafward.climate.WeatherState;
-import org.leafward.climate.WeatherState.Kind;
-import org.leafward.climate.core.water.DrySpell;
+import org.leafward.climate.core.comfort.HeatIndex;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
 
@@ -18,19 +21,10 @@ import org.leafward.measure.Explanation;
  */
 public final class StateRules {
 
-	/** A forecast of 72 hours reaches into the third day after. */
-	private static final int DAYS_AHEAD = 3;
+	/** From memory, as the other figures of the hot dry wind. */
+	private static final double HOT = StateUnit.FAHRENHEIT.figure(90);
 
-	private static final double FROST = 0;
-
-	/** 28 °F, in tenths as records have it. */
-	private static final double HARD_FREEZE = -2.2;
-
-	/** 90 °F. From memory, as the other figures of the hot dry wind. */
-	private static final double HOT = (90 - 32) / 1.8;
-
-	/** 15 mph in m/s. */
-	private static final double WINDY = 15 * 0.44704;
+	private static final double WINDY = StateUnit.MILES_PER_HOUR.figure(15);
 
 	private static final double DRY_AIR = 30;
 
@@ -39,20 +33,13 @@ public final class StateRules {
 
 	private static final int WEEK = 7;
 
-	/** 95 °F. */
-	private static final double GREAT_HEAT = 35;
-
-	/** 40 °F, the least for watering in winter (extension services, common practice). */
-	private static final double THAW = (40 - 32) / 1.8;
-
-	/** Three inches, mm. */
-	private static final double HEAVY_SNOW = 76.2;
-
 	private final LocalDate today;
 
-	private final List<DayFigures> observed;
+	private final RainAnswers rain;
 
-	private final List<DayFigures> forecast;
+	private final DaysAhead ahead;
+
+	private final @Nullable DroughtReading drought;
 
 	/**
 	 * Creates the rules for a day.
@@ -60,63 +47,106 @@ public final class StateRules {
 	 * @param observed days before it, in order
 	 * @param forecast the day itself and days after it, in order; empty without a
 	 * forecast that can be leaned on
+	 * @param drought what a station's rain says, or null
 	 */
-	public StateRules(LocalDate today, List<DayFigures> observed, List<DayFigures> forecast) {
+	public StateRules(LocalDate today, List<DayFigures> observed, List<DayFigures> forecast,
+			@Nullable DroughtReading drought) {
 		this.today = today;
-		this.observed = List.copyOf(observed);
-		this.forecast = forecast.stream()
-			.filter((day) -> !day.day().isBefore(today) && !day.day().isAfter(today.plusDays(DAYS_AHEAD)))
+		this.rain = new RainAnswers(today, observed, forecast);
+		this.ahead = new DaysAhead(today, forecast);
+		this.drought = drought;
+	}
+
+	/**
+	 * Every state that has a name.
+	 * @return one for each, in order
+	 */
+	public List<WeatherState> named() {
+		return Arrays.stream(NamedState.values())
+			.map((state) -> answer(state.code(), state.words(), state.question()))
 			.toList();
 	}
 
 	/**
-	 * Every state.
-	 * @return one for each kind, in the order of the kinds
+	 * The answer to a question.
+	 * @param question what is asked
+	 * @return the state under the question's own code
 	 */
-	public List<WeatherState> all() {
-		List<WeatherState> states = new ArrayList<>();
-		states.add(cold(Kind.FROST_AHEAD, FROST));
-		states.add(cold(Kind.HARD_FREEZE_AHEAD, HARD_FREEZE));
-		states.add(hotDryWind());
-		states.add(heat());
-		states.add(dry(Kind.DRY_SPELL, 14));
-		states.add(dry(Kind.LONG_DRY_SPELL, 21));
-		states.add(thaw());
-		states.add(snow());
-		return states;
+	public WeatherState answer(StateQuestion question) {
+		return answer(question.code(), question.words(), question);
 	}
 
-	private WeatherState cold(Kind kind, double limit) {
-		Double lowest = extreme(DayFigures::minimum, -1);
-		return answer(kind, (lowest != null) ? lowest <= limit : null,
-				figure("Lowest minimum forecast for three days", lowest, "°C"), limit("At or below", limit, "°C"));
+	private WeatherState answer(String code, String words, StateQuestion question) {
+		Finding finding = find(question);
+		String holds = (finding.holds() == null) ? "not known" : finding.holds() ? "yes" : "no";
+		return new WeatherState(code, question, finding.holds(),
+				Explanation.of(words, holds).withDetail("on " + DayWords.of(this.today)).withSteps(finding.steps()));
 	}
 
-	private WeatherState heat() {
-		Double highest = extreme(DayFigures::maximum, 1);
-		return answer(Kind.GREAT_HEAT_AHEAD, (highest != null) ? highest >= GREAT_HEAT : null,
-				figure("Highest maximum forecast for three days", highest, "°C"),
-				limit("At or above", GREAT_HEAT, "°C"));
+	private Finding find(StateQuestion question) {
+		double limit = question.figure();
+		return switch (question.kind()) {
+			case FORECAST_MIN_AT_MOST -> ahead("minimum", DayFigures::minimum, (low) -> low <= limit, -1, limit);
+			case FORECAST_MIN_AT_LEAST -> noneAhead("minimum", DayFigures::minimum, (low) -> low < limit, -1, limit);
+			case FORECAST_MAX_AT_LEAST -> ahead("maximum", DayFigures::maximum, (high) -> high >= limit, 1, limit);
+			case FORECAST_MAX_AT_MOST -> noneAhead("maximum", DayFigures::maximum, (high) -> high > limit, 1, limit);
+			case HEAT_INDEX_AT_LEAST -> ahead("heat index", StateRules::heatIndex, (index) -> index >= limit, 1, limit);
+			case HEAT_INDEX_AT_MOST ->
+				noneAhead("heat index", StateRules::heatIndex, (index) -> index > limit, 1, limit);
+			case FORECAST_WIND_AT_MOST ->
+				Finding.of(Finding.not(this.ahead.any(DayFigures::wind, (wind) -> wind > limit)),
+						Finding.figure("Strongest mean wind forecast for three days",
+								this.ahead.extreme(DayFigures::wind, 1), "m/s"),
+						Finding.limit("At most", limit, "m/s"));
+			case DRY_AHEAD -> this.rain.dryAhead((int) limit);
+			case DRY_DAYS -> this.rain.dryDays((int) limit);
+			case NEW_SNOW_AT_LEAST ->
+				today("New snow", DayFigures::newSnow, (snow) -> snow >= limit, "At least", limit, "mm");
+			case DAY_MAX_ABOVE -> today("Maximum", DayFigures::maximum, (high) -> high > limit, "Above", limit, "°C");
+			case HOT_DRY_WIND -> hotDryWind();
+			case DROUGHT_AT_LEAST -> drought((int) limit);
+		};
 	}
 
-	private WeatherState hotDryWind() {
-		Double rain = recentRain();
-		Boolean day = null;
-		for (DayFigures figures : this.forecast) {
-			Boolean one = hotAndDry(figures);
-			if (Boolean.TRUE.equals(one)) {
-				day = true;
-				break;
-			}
-			day = (one != null) ? one : day;
-		}
-		Boolean holds = (rain != null && rain >= LITTLE_RAIN) || Boolean.FALSE.equals(day) ? Boolean.FALSE
-				: (rain == null || day == null) ? null : Boolean.TRUE;
-		return answer(Kind.HOT_DRY_WIND, holds,
-				figure("Highest maximum forecast for three days", extreme(DayFigures::maximum, 1), "°C"),
-				figure("Strongest mean wind forecast", extreme(DayFigures::wind, 1), "m/s"),
-				figure("Lowest humidity forecast", extreme(DayFigures::lowestHumidity, -1), "%"),
-				figure("Rain of the last seven days", rain, "mm"),
+	private Finding ahead(String what, Function<DayFigures, @Nullable Double> figure, DoublePredicate meets, int sign,
+			double limit) {
+		return Finding.of(this.ahead.any(figure, meets), extreme(what, figure, sign, "°C"),
+				Finding.limit((sign < 0) ? "At or below" : "At or above", limit, "°C"));
+	}
+
+	private Finding noneAhead(String what, Function<DayFigures, @Nullable Double> figure, DoublePredicate breaks,
+			int sign, double limit) {
+		return Finding.of(Finding.not(this.ahead.any(figure, breaks)), extreme(what, figure, sign, "°C"),
+				Finding.limit((sign < 0) ? "Nowhere below" : "Nowhere above", limit, "°C"));
+	}
+
+	private Explanation extreme(String what, Function<DayFigures, @Nullable Double> figure, int sign, String unit) {
+		return Finding.figure("%s %s forecast for three days".formatted((sign < 0) ? "Lowest" : "Highest", what),
+				this.ahead.extreme(figure, sign), unit);
+	}
+
+	private Finding today(String what, Function<DayFigures, @Nullable Double> figure, DoublePredicate meets,
+			String comparison, double limit, String unit) {
+		Double value = this.ahead.todays(figure);
+		return Finding.of((value != null) ? meets.test(value) : null,
+				Finding.figure(what + " forecast for today", value, unit), Finding.limit(comparison, limit, unit));
+	}
+
+	/** Of the maximum and the lowest humidity, which come together in the afternoon. */
+	private static @Nullable Double heatIndex(DayFigures day) {
+		return (day.maximum() != null && day.lowestHumidity() != null)
+				? HeatIndex.celsius(day.maximum(), day.lowestHumidity()) : null;
+	}
+
+	private Finding hotDryWind() {
+		Double recent = this.rain.of(WEEK);
+		Boolean day = this.ahead.any(StateRules::hotAndDry);
+		Boolean holds = (recent != null && recent >= LITTLE_RAIN) || Boolean.FALSE.equals(day) ? Boolean.FALSE
+				: (recent == null || day == null) ? null : Boolean.TRUE;
+		return Finding.of(holds, extreme("maximum", DayFigures::maximum, 1, "°C"),
+				Finding.figure("Strongest mean wind forecast", this.ahead.extreme(DayFigures::wind, 1), "m/s"),
+				Finding.figure("Lowest humidity forecast", this.ahead.extreme(DayFigures::lowestHumidity, -1), "%"),
+				Finding.figure("Rain of the last seven days", recent, "mm"),
 				Explanation.of("Holds with",
 						"a day of at least %.0f °C with wind of %.1f m/s or air below %.0f %%, after less than %.1f mm"
 							.formatted(HOT, WINDY, DRY_AIR, LITTLE_RAIN))
@@ -136,96 +166,14 @@ public final class StateRules {
 		return (day.wind() == null || day.lowestHumidity() == null) ? null : false;
 	}
 
-	private @Nullable Double recentRain() {
-		double[] rain = lastRain(WEEK);
-		double sum = 0;
-		for (double day : rain) {
-			sum += day;
+	private Finding drought(int least) {
+		DroughtReading reading = this.drought;
+		if (reading == null) {
+			return Finding.of(null, Explanation.of("Drought by a station's rain", "not known")
+				.withDetail("No station near enough has twenty years of rain and the last ninety days."));
 		}
-		return Double.isNaN(sum) ? null : sum;
-	}
-
-	private WeatherState dry(Kind kind, int days) {
-		double[] rain = lastRain(days);
-		boolean known = true;
-		boolean wet = false;
-		double sum = 0;
-		for (double day : rain) {
-			known &= !Double.isNaN(day);
-			wet |= day >= DrySpell.WET_DAY;
-			sum += Double.isNaN(day) ? 0 : day;
-		}
-		wet |= sum >= DrySpell.WET_SPELL;
-		return answer(kind, wet ? Boolean.FALSE : known ? Boolean.TRUE : null,
-				figure("Rain known of the last %d days".formatted(days), sum, "mm"),
-				Explanation
-					.of("Holds with",
-							"no day of %.1f mm or more, and less than %.1f mm in all".formatted(DrySpell.WET_DAY,
-									DrySpell.WET_SPELL))
-					.withSource("common practice of extension services"));
-	}
-
-	/** Rain of the days before today; NaN where it is not known. */
-	private double[] lastRain(int days) {
-		double[] rain = new double[days];
-		for (int back = 1; back <= days; back++) {
-			LocalDate day = this.today.minusDays(back);
-			rain[days - back] = this.observed.stream()
-				.filter((one) -> one.day().equals(day) && one.rain() != null)
-				.mapToDouble((one) -> (one.rain() != null) ? one.rain() : Double.NaN)
-				.findFirst()
-				.orElse(Double.NaN);
-		}
-		return rain;
-	}
-
-	private WeatherState thaw() {
-		Double maximum = todays(DayFigures::maximum);
-		return answer(Kind.THAW_DAY, (maximum != null) ? maximum > THAW : null,
-				figure("Maximum forecast for today", maximum, "°C"), limit("Above", THAW, "°C"));
-	}
-
-	private WeatherState snow() {
-		Double snow = todays(DayFigures::newSnow);
-		return answer(Kind.HEAVY_SNOW, (snow != null) ? snow >= HEAVY_SNOW : null,
-				figure("New snow forecast for today", snow, "mm"), limit("At least", HEAVY_SNOW, "mm"));
-	}
-
-	private @Nullable Double todays(Function<DayFigures, @Nullable Double> figure) {
-		for (DayFigures day : this.forecast) {
-			if (day.day().equals(this.today)) {
-				return figure.apply(day);
-			}
-		}
-		return null;
-	}
-
-	private @Nullable Double extreme(Function<DayFigures, @Nullable Double> figure, int sign) {
-		Double extreme = null;
-		for (DayFigures day : this.forecast) {
-			Double value = figure.apply(day);
-			if (value != null && (extreme == null || sign * value > sign * extreme)) {
-				extreme = value;
-			}
-		}
-		return extreme;
-	}
-
-	private WeatherState answer(Kind kind, @Nullable Boolean holds, Explanation... steps) {
-		String words = (holds == null) ? "not known" : holds ? "yes" : "no";
-		return new WeatherState(kind, holds,
-				Explanation.of(kind.words(), words)
-					.withDetail("on " + DayWords.of(this.today))
-					.withSteps(List.of(steps)));
-	}
-
-	private static Explanation figure(String label, @Nullable Double value, String unit) {
-		return Explanation.of(label,
-				(value != null) ? String.format(Locale.ROOT, "%.1f %s", value, unit).replace('-', '−') : "not known");
-	}
-
-	private static Explanation limit(String label, double value, String unit) {
-		return Explanation.of(label, String.format(Locale.ROOT, "%.1f %s", value, unit).replace('-', '−'));
+		return Finding.of(reading.severity() != null && reading.severity() >= least, reading.explanation(),
+				Explanation.of("At least", "D" + least));
 	}
 
 }

@@ -43,4 +43,15 @@ public record BalanceDays(double[] loss, double[] actual, double[] infiltrated, 
 		return Moisture.of(this.depletion[day], this.readily[day]);
 	}
 
+	/**
+	 * Whether watering became due: the readily available water was used up by the evening
+	 * of this day and not yet by that of the day before. FAO-56, chapter 8, would have
+	 * irrigation come before or at this moment.
+	 * @param day index of the day
+	 * @return true on the first of several such evenings
+	 */
+	public boolean due(int day) {
+		return moisture(day) == Moisture.STRESSED && (day == 0 || moisture(day - 1) != Moisture.STRESSED);
+	}
+
 }

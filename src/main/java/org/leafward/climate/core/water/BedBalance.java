@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.WaterBed;
@@ -14,6 +13,7 @@ import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
+import org.leafward.measure.NumberWords;
 
 /** Runs the balance of a bed over the weather of its place. */
 public final class BedBalance {
@@ -55,31 +55,39 @@ public final class BedBalance {
 	public static Optional<WaterView> of(WaterBed bed, WeatherSeries weather, LocalDate from) {
 		RootZone zone = zone(bed);
 		List<WeatherSeries.Day> days = weather.days();
-		double[] measured = days.stream().mapToDouble((day) -> orNaN(day.rain())).toArray();
-		double[] rain = Arrays.stream(measured).map((amount) -> Double.isNaN(amount) ? 0 : amount).toArray();
-		double[] reference = days.stream().mapToDouble((day) -> orNaN(day.evapotranspiration())).toArray();
+		double[] measured = new double[days.size()];
+		double[] rain = new double[days.size()];
+		double[] reference = new double[days.size()];
+		double[] factor = new double[days.size()];
+		double[] watering = new double[days.size()];
+		Arrays.fill(factor, bed.plantFactor());
+		int unmeasured = 0;
+		for (int at = 0; at < days.size(); at++) {
+			WeatherSeries.Day day = days.get(at);
+			measured[at] = orNaN(day.rain());
+			rain[at] = (day.rain() != null) ? day.rain() : 0;
+			unmeasured += (day.rain() != null) ? 0 : 1;
+			reference[at] = orNaN(day.evapotranspiration());
+			watering[at] = bed.waterings().isEmpty() ? 0 : bed.waterings().getOrDefault(day.date(), 0.0);
+		}
 		int bridged = Gaps.bridge(reference);
 		if (bridged < 0) {
 			return Optional.empty();
 		}
-		double[] factor = new double[days.size()];
-		Arrays.fill(factor, bed.plantFactor());
-		double[] watering = days.stream().mapToDouble((day) -> bed.waterings().getOrDefault(day.date(), 0.0)).toArray();
 		BalanceDays out = BalanceDays.of(days.size());
 		RootZoneBalance.run(zone, 0, new DailyWater(reference, factor, rain, watering), out);
 		int[] dry = DrySpell.lengths(measured);
-		List<WaterView.Day> shown = new ArrayList<>();
+		List<WaterView.Day> shown = new ArrayList<>(days.size());
 		for (int at = 0; at < days.size(); at++) {
 			WeatherSeries.Day day = days.get(at);
 			if (!day.date().isBefore(from)) {
 				Moisture moisture = out.moisture(at);
 				shown.add(new WaterView.Day(day.date(), rain[at], watering[at], out.loss()[at], out.actual()[at],
 						out.percolation()[at], out.depletion()[at], out.readily()[at], out.stress()[at],
-						moisture == Moisture.STRESSED, moisture == Moisture.WET_ENOUGH, dry[at],
+						moisture == Moisture.STRESSED, out.due(at), moisture == Moisture.WET_ENOUGH, dry[at],
 						day.rain() != null && day.evapotranspiration() != null));
 			}
 		}
-		long unmeasured = Arrays.stream(measured).filter(Double::isNaN).count();
 		return Optional
 			.of(new WaterView(zone.available(), shown, explanation(bed, zone, weather, shown, bridged, unmeasured)));
 	}
@@ -89,31 +97,31 @@ public final class BedBalance {
 	}
 
 	private static Explanation explanation(WaterBed bed, RootZone zone, WeatherSeries weather,
-			List<WaterView.Day> shown, int bridged, long unmeasured) {
+			List<WaterView.Day> shown, int bridged, int unmeasured) {
 		LocalDate first = weather.days().get(0).date();
+		TextureClass texture = TextureClass.named(bed.soil());
 		WaterView.Day last = shown.get(shown.size() - 1);
 		Explanation soil = new Explanation("Water that the root zone holds", millimetres(zone.available()),
-				String.format(Locale.ROOT, "%s, %.0f mm per metre, roots to %.2f m.",
-						TextureClass.named(bed.soil()).words(), TextureClass.named(bed.soil()).availablePerMetre(),
-						bed.rootDepthMetres()),
+				texture.words() + ", " + NumberWords.fixed(texture.availablePerMetre(), 0) + " mm per metre, roots to "
+						+ NumberWords.fixed(bed.rootDepthMetres(), 2) + " m.",
 				"FAO Irrigation and Drainage Paper 56, table 19, middle of the range", List.of());
-		Explanation plants = new Explanation("Plant factor", String.format(Locale.ROOT, "%.2f", bed.plantFactor()),
-				String.format(Locale.ROOT, "%.0f %% of the water can be used without stress at 5 mm a day.",
-						100 * bed.depletionFraction()),
+		Explanation plants = new Explanation("Plant factor", NumberWords.fixed(bed.plantFactor(), 2),
+				NumberWords.fixed(100 * bed.depletionFraction(), 0)
+						+ " % of the water can be used without stress at 5 mm a day.",
 				null, List.of());
-		Explanation rules = new Explanation("Daily balance", "from %s, full at first".formatted(DayWords.of(first)),
+		Explanation rules = new Explanation("Daily balance", "from " + DayWords.of(first) + ", full at first",
 				"Water comes early in the day; what the root zone can't hold percolates; rain below a fifth of "
 						+ "the day's evapotranspiration counts nothing; nothing runs off; snow counts as rain on its day.",
 				"FAO Irrigation and Drainage Paper 56, chapter 8", List.of());
 		Explanation gaps = Explanation.of("Days without a measurement",
-				"%d of evapotranspiration bridged, %d of rain taken as dry".formatted(bridged, unmeasured));
+				bridged + " of evapotranspiration bridged, " + unmeasured + " of rain taken as dry");
 		return new Explanation("Water in the soil, " + DayWords.of(new DayWindow(shown.get(0).date(), last.date())),
-				"%s missing on the last day".formatted(millimetres(last.depletion())), null, null,
+				millimetres(last.depletion()) + " missing on the last day", null, null,
 				List.of(soil, plants, rules, gaps, weather.explanation()));
 	}
 
 	private static String millimetres(double amount) {
-		return String.format(Locale.ROOT, "%.1f mm", amount);
+		return NumberWords.fixed(amount, 1) + " mm";
 	}
 
 }

@@ -53,7 +53,7 @@ public final class PlaceWeather {
 				ReferenceEt amount = ReferenceEt.of(weather, ground);
 				tally.temperatures(at, amount);
 				return new WeatherSeries.Day(date, weather.minimum(), weather.maximum(), rain, amount.millimetres(),
-						amount.method().words(), amount.substitutes().stream().sorted().map(Substitute::words).toList(),
+						amount.method().words(), Substitute.words(amount.substitutes()),
 						station.climate().station().id());
 			}
 		}

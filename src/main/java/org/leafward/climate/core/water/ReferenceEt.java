@@ -1,6 +1,5 @@
 package org.leafward.climate.core.water;
 
-import java.util.EnumSet;
 import java.util.Set;
 
 /**
@@ -44,32 +43,29 @@ public record ReferenceEt(double millimetres, Method method, Set<Substitute> sub
 	 * @throws IllegalArgumentException when a value is out of its bounds
 	 */
 	public static ReferenceEt penmanMonteith(WeatherDay weather, Ground ground) {
-		Set<Substitute> substitutes = EnumSet.noneOf(Substitute.class);
 		double pressure = Vapour.pressure(ground.metres);
-		double vapour = vapour(weather, pressure, substitutes);
-		double net = netRadiation(weather, ground, vapour, substitutes);
+		double vapour = vapour(weather, pressure);
+		double net = netRadiation(weather, ground, vapour);
 		double deficit = Vapour.deficit(Vapour.meanSaturation(weather.minimum(), weather.maximum()), vapour);
 		double amount = PenmanMonteith.ofDay(weather.mean(), net,
-				new PenmanMonteith.Air(Vapour.psychrometricConstant(pressure), wind(weather, substitutes), deficit));
-		return new ReferenceEt(Math.max(0, amount), Method.PENMAN_MONTEITH, substitutes);
+				new PenmanMonteith.Air(Vapour.psychrometricConstant(pressure), wind(weather), deficit));
+		return new ReferenceEt(Math.max(0, amount), Method.PENMAN_MONTEITH, Substitute.of(weather));
 	}
 
-	private static double vapour(WeatherDay weather, double pressure, Set<Substitute> substitutes) {
+	private static double vapour(WeatherDay weather, double pressure) {
 		Humidity humidity = weather.humidity();
 		if (humidity == null) {
-			substitutes.add(Substitute.DEW_POINT_FROM_MINIMUM);
 			return Vapour.fromDewPoint(weather.minimum());
 		}
 		return humidity.vapour(weather.minimum(), weather.maximum(), pressure);
 	}
 
-	private static double netRadiation(WeatherDay weather, Ground ground, double vapour, Set<Substitute> substitutes) {
+	private static double netRadiation(WeatherDay weather, Ground ground, double vapour) {
 		double above = SunGeometry.extraterrestrial(ground.latitude, weather.day());
 		double clear = Radiation.clearSky(above, ground.metres);
 		Sunlight sunlight = weather.sunlight();
 		double radiation;
 		if (sunlight == null) {
-			substitutes.add(Substitute.RADIATION_FROM_TEMPERATURES);
 			radiation = Radiation.fromTemperatures(weather.minimum(), weather.maximum(), above, clear, ground.setting);
 		}
 		else {
@@ -79,10 +75,9 @@ public record ReferenceEt(double millimetres, Method method, Set<Substitute> sub
 				- Radiation.netLongwave(weather.minimum(), weather.maximum(), vapour, radiation, clear);
 	}
 
-	private static double wind(WeatherDay weather, Set<Substitute> substitutes) {
+	private static double wind(WeatherDay weather) {
 		Wind wind = weather.wind();
 		if (wind == null) {
-			substitutes.add(Substitute.WIND_TWO_METRES_PER_SECOND);
 			return Wind.UNKNOWN;
 		}
 		return Math.max(Wind.CALMEST, wind.atTwoMetres());

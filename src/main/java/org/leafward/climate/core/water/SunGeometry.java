@@ -1,5 +1,8 @@
 package org.leafward.climate.core.water;
 
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+
 /**
  * The sun as the evapotranspiration formulas need it. Source: FAO Irrigation and Drainage
  * Paper 56, chapter 3, by equation number. The declination of equation 24 is up to 1.2°
@@ -15,7 +18,16 @@ public final class SunGeometry {
 
 	private static final double YEAR = 2 * Math.PI / 365;
 
+	/** What hangs on the day alone is computed once for the 366 days. */
+	private static final double[] INVERSE_DISTANCE = days((day) -> 1 + 0.033 * Math.cos(YEAR * day));
+
+	private static final double[] DECLINATION = days((day) -> 0.409 * Math.sin(YEAR * day - 1.39));
+
 	private SunGeometry() {
+	}
+
+	private static double[] days(IntToDoubleFunction formula) {
+		return IntStream.rangeClosed(0, 366).mapToDouble(formula).toArray();
 	}
 
 	/**
@@ -24,7 +36,7 @@ public final class SunGeometry {
 	 * @return about 1
 	 */
 	public static double inverseDistance(int day) {
-		return 1 + 0.033 * Math.cos(YEAR * Bounds.day(day));
+		return INVERSE_DISTANCE[Bounds.day(day)];
 	}
 
 	/**
@@ -33,7 +45,7 @@ public final class SunGeometry {
 	 * @return radians north
 	 */
 	public static double declination(int day) {
-		return 0.409 * Math.sin(YEAR * Bounds.day(day) - 1.39);
+		return DECLINATION[Bounds.day(day)];
 	}
 
 	/**
@@ -66,7 +78,7 @@ public final class SunGeometry {
 	 */
 	public static double extraterrestrial(double latitude, int day) {
 		double sunset = sunsetAngle(latitude, day);
-		return extraterrestrial(latitude, day, -sunset, sunset);
+		return between(latitude, day, -sunset, sunset);
 	}
 
 	/**
@@ -80,8 +92,10 @@ public final class SunGeometry {
 	 */
 	public static double extraterrestrial(double latitude, int day, double from, double to) {
 		double sunset = sunsetAngle(latitude, day);
-		double begin = Math.max(from, -sunset);
-		double end = Math.min(to, sunset);
+		return between(latitude, day, Math.max(from, -sunset), Math.min(to, sunset));
+	}
+
+	private static double between(double latitude, int day, double begin, double end) {
 		if (end <= begin) {
 			return 0;
 		}

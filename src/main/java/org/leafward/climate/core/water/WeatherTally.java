@@ -3,15 +3,13 @@ package org.leafward.climate.core.water;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.stream.IntStream;
 import org.leafward.climate.Station;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
+import org.leafward.measure.NumberWords;
 
 /** Counts what a series was made from, and says it. */
 final class WeatherTally {
@@ -20,9 +18,9 @@ final class WeatherTally {
 
 	private final int[] rain;
 
-	private final Map<ReferenceEt.Method, Integer> methods = new EnumMap<>(ReferenceEt.Method.class);
+	private final int[] methods = new int[ReferenceEt.Method.values().length];
 
-	private final Map<Substitute, Integer> substitutes = new EnumMap<>(Substitute.class);
+	private final int[] substitutes = new int[Substitute.values().length];
 
 	WeatherTally(int stations) {
 		this.temperatures = new int[stations];
@@ -31,8 +29,8 @@ final class WeatherTally {
 
 	void temperatures(int station, ReferenceEt amount) {
 		this.temperatures[station]++;
-		this.methods.merge(amount.method(), 1, Integer::sum);
-		amount.substitutes().forEach((substitute) -> this.substitutes.merge(substitute, 1, Integer::sum));
+		this.methods[amount.method().ordinal()]++;
+		amount.substitutes().forEach((substitute) -> this.substitutes[substitute.ordinal()]++);
 	}
 
 	void rain(int station) {
@@ -44,13 +42,21 @@ final class WeatherTally {
 		for (int at = 0; at < stations.size(); at++) {
 			steps.add(station(stations.get(at), at));
 		}
-		this.methods.forEach((method, days) -> steps.add(new Explanation("Evapotranspiration by " + method.words(),
-				days(days), null, method.source(), List.of())));
-		this.substitutes.forEach((substitute, days) -> steps.add(Explanation.of(substitute.words(), days(days))));
+		for (ReferenceEt.Method method : ReferenceEt.Method.values()) {
+			if (this.methods[method.ordinal()] > 0) {
+				steps.add(new Explanation("Evapotranspiration by " + method.words(),
+						days(this.methods[method.ordinal()]), null, method.source(), List.of()));
+			}
+		}
+		for (Substitute substitute : Substitute.values()) {
+			if (this.substitutes[substitute.ordinal()] > 0) {
+				steps.add(Explanation.of(substitute.words(), days(this.substitutes[substitute.ordinal()])));
+			}
+		}
 		long all = ChronoUnit.DAYS.between(from, to) + 1;
 		return new Explanation("Weather of " + DayWords.of(new DayWindow(from, to)),
-				"%d of %d days with temperatures, %d with rain".formatted(IntStream.of(this.temperatures).sum(), all,
-						IntStream.of(this.rain).sum()),
+				IntStream.of(this.temperatures).sum() + " of " + all + " days with temperatures, "
+						+ IntStream.of(this.rain).sum() + " with rain",
 				"Each day from the nearest station that has it, where 100 m of height count like 10 km; rain as it fell there.",
 				null, steps);
 	}
@@ -58,11 +64,11 @@ final class WeatherTally {
 	private Explanation station(NearStation near, int at) {
 		Station station = near.climate().station();
 		return new Explanation(
-				"%s (%s%s)".formatted(station.name(), station.id().value(),
-						station.invented() ? ", invented station" : ""),
-				"temperatures of %s, rain of %s".formatted(days(this.temperatures[at]), days(this.rain[at])),
-				String.format(Locale.ROOT, "%.1f km away; the place is taken as %.2f °C %s, 6.5 °C per km of height.",
-						near.distance(), Math.abs(near.colderBy()), (near.colderBy() >= 0) ? "colder" : "warmer"),
+				station.name() + " (" + station.id().value() + (station.invented() ? ", invented station)" : ")"),
+				"temperatures of " + days(this.temperatures[at]) + ", rain of " + days(this.rain[at]),
+				NumberWords.fixed(near.distance(), 1) + " km away; the place is taken as "
+						+ NumberWords.fixed(Math.abs(near.colderBy()), 2)
+						+ ((near.colderBy() >= 0) ? " °C colder" : " °C warmer") + ", 6.5 °C per km of height.",
 				"Lapse rate of the ICAO Standard Atmosphere (Doc 7488)", List.of());
 	}
 

@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.leafward.climate.ChillSoFar;
 import org.leafward.climate.HeatSoFar;
 import org.leafward.climate.TemperatureSeason;
+import org.leafward.climate.TemperatureShift;
 import org.leafward.climate.TemperatureThreshold;
 import org.leafward.climate.core.DailyRecord;
 import org.leafward.climate.core.Element;
@@ -25,6 +26,8 @@ import static org.assertj.core.api.Assertions.within;
 class SeasonCourseTests {
 
 	private static final TemperatureThreshold BASE = new TemperatureThreshold(50, true);
+
+	private static final TemperatureShift LEVEL = TemperatureShift.height(0);
 
 	private static final SeasonPeriod NORMALS = new SeasonPeriod(2014, 2025);
 
@@ -99,8 +102,8 @@ class SeasonCourseTests {
 
 	@Test
 	void tooFewYearsAreNoNormal() {
-		HeatSoFar heat = HeatCourse.of(record("2026-04-30", null, null), new SeasonPeriod(2020, 2025), 0, NORTH, BASE,
-				List.of(), List.of(100));
+		HeatSoFar heat = HeatCourse.of(record("2026-04-30", null, null), new SeasonPeriod(2020, 2025), LEVEL, NORTH,
+				BASE, List.of(), List.of(100));
 		assertThat(heat.normal()).isEmpty();
 		assertThat(heat.missing()).contains("Fewer than 10");
 		assertThat(heat.latest().sum()).isCloseTo(61 * 12.6, within(1e-6));
@@ -108,8 +111,8 @@ class SeasonCourseTests {
 
 	@Test
 	void theSouthCountsFromSeptember() {
-		HeatSoFar heat = HeatCourse.of(record("2026-10-31", null, null), NORMALS, 0, new Season(2026, Hemisphere.SOUTH),
-				BASE, List.of(), List.of(100));
+		HeatSoFar heat = HeatCourse.of(record("2026-10-31", null, null), NORMALS, LEVEL,
+				new Season(2026, Hemisphere.SOUTH), BASE, List.of(), List.of(100));
 		assertThat(heat.from()).isEqualTo(LocalDate.of(2026, 9, 1));
 		assertThat(heat.latest().sum()).isCloseTo(61 * 12.6, within(1e-6));
 		assertThat(heat.normal()).hasSize(303)
@@ -120,8 +123,8 @@ class SeasonCourseTests {
 
 	@Test
 	void temperaturesStandBesideTheirMeans() {
-		TemperatureSeason season = TemperatureCourse.of(record("2026-04-30", "2026-04-01", "2026-04-02"), NORMALS, 1,
-				NORTH);
+		TemperatureSeason season = TemperatureCourse.of(record("2026-04-30", "2026-04-01", "2026-04-02"), NORMALS,
+				TemperatureShift.height(1), NORTH);
 		assertThat(season.days()).hasSize(365);
 		assertThat(season.missingDays()).isEqualTo(2);
 		assertThat(season.days().get(0))
@@ -139,7 +142,7 @@ class SeasonCourseTests {
 			cold.set(Element.TMIN, day, 50);
 			cold.set(Element.TMAX, day, 50);
 		}
-		ChillSoFar chill = ChillCourse.of(cold.build(), NORMALS, 0, new Season(2027, Hemisphere.NORTH), 42);
+		ChillSoFar chill = ChillCourse.of(cold.build(), NORMALS, LEVEL, new Season(2027, Hemisphere.NORTH), 42);
 		assertThat(chill.until()).isEqualTo(LocalDate.of(2026, 11, 24));
 		// 85 days from 1 September, 24 days from 1 November.
 		assertThat(chill.observed().utah()).isEqualTo(85 * 24);
@@ -148,14 +151,15 @@ class SeasonCourseTests {
 		assertThat(chill.normalSoFar().portions()).isEqualTo(chill.observed().portions());
 		assertThat(chill.normalWhole().hours()).isEqualTo(120 * 24);
 		assertThat(chill.years()).isEqualTo(12);
-		ChillSoFar later = ChillCourse.of(cold.build(), NORMALS, 0, new Season(2028, Hemisphere.NORTH), 42);
+		ChillSoFar later = ChillCourse.of(cold.build(), NORMALS, LEVEL, new Season(2028, Hemisphere.NORTH), 42);
 		assertThat(later.observed()).isNull();
 		assertThat(later.missing()).isEqualTo("No day of this winter has been observed.");
 		assertThat(later.normalWhole()).isEqualTo(chill.normalWhole());
 	}
 
 	private static HeatSoFar heat(DailyRecord record, double colderBy, List<ForecastDay> forecast) {
-		return HeatCourse.of(record, NORMALS, colderBy, NORTH, BASE, forecast, List.of(100, 780, 1000));
+		return HeatCourse.of(record, NORMALS, TemperatureShift.height(colderBy), NORTH, BASE, forecast,
+				List.of(100, 780, 1000));
 	}
 
 	private static HeatSoFar.Goal goal(HeatSoFar heat, int sum) {

@@ -6,8 +6,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.leafward.climate.WeatherState;
-import org.leafward.climate.WeatherState.Kind;
+import org.leafward.climate.DroughtReading;
+import org.leafward.climate.NamedState;
+import org.leafward.climate.StateQuestion;
+import org.leafward.measure.Explanation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -23,23 +25,86 @@ class StateRulesTests {
 	@ParameterizedTest
 	@CsvSource({ "0.0,true,false", "0.1,false,false", "-2.1,true,false", "-2.2,true,true" })
 	void knowsFrostAndHardFreeze(double minimum, boolean frost, boolean hard) {
-		List<DayFigures> forecast = List.of(ahead(1, minimum, 10.0, 2.0, 60.0));
-		assertThat(holds(Kind.FROST_AHEAD, List.of(), forecast)).isEqualTo(frost);
-		assertThat(holds(Kind.HARD_FREEZE_AHEAD, List.of(), forecast)).isEqualTo(hard);
+		List<DayFigures> forecast = List.of(ahead(1, minimum, 10.0, 2.0, 60.0), ahead(2, 5.0, 10.0, 2.0, 60.0),
+				ahead(3, 5.0, 10.0, 2.0, 60.0));
+		assertThat(holds(NamedState.FROST_AHEAD, List.of(), forecast)).isEqualTo(frost);
+		assertThat(holds(NamedState.HARD_FREEZE_AHEAD, List.of(), forecast)).isEqualTo(hard);
 	}
 
 	@Test
 	void looksThreeDaysAheadAndNoFarther() {
-		assertThat(holds(Kind.FROST_AHEAD, List.of(), List.of(ahead(3, -5.0, 5.0, 2.0, 60.0)))).isTrue();
-		assertThat(holds(Kind.FROST_AHEAD, List.of(),
-				List.of(ahead(0, 5.0, 9.0, 2.0, 60.0), ahead(4, -5.0, 5.0, 2.0, 60.0))))
+		assertThat(holds(NamedState.FROST_AHEAD, List.of(), List.of(ahead(3, -5.0, 5.0, 2.0, 60.0)))).isTrue();
+		assertThat(holds(NamedState.FROST_AHEAD, List.of(),
+				List.of(ahead(0, 5.0, 9.0, 2.0, 60.0), ahead(1, 5.0, 9.0, 2.0, 60.0), ahead(2, 5.0, 9.0, 2.0, 60.0),
+						ahead(3, 5.0, 9.0, 2.0, 60.0), ahead(4, -5.0, 5.0, 2.0, 60.0))))
 			.isFalse();
+	}
+
+	/** Frost may lie in what a short or gappy forecast leaves out. */
+	@Test
+	void aForecastOfTwoDaysSaysYesButNeverNo() {
+		List<DayFigures> mild = List.of(ahead(0, 5.0, 9.0, 2.0, 60.0), ahead(1, 5.0, 9.0, 2.0, 60.0));
+		assertThat(holds(NamedState.FROST_AHEAD, List.of(), mild)).isNull();
+		assertThat(ask("forecast-min-at-least-36f", mild)).isNull();
+		assertThat(ask("forecast-min-at-least-45f", mild)).isFalse();
+		assertThat(ask("forecast-min-at-most-45f", mild)).isTrue();
+		List<DayFigures> gap = List.of(ahead(1, 5.0, 9.0, 2.0, 60.0), ahead(2, null, 9.0, 2.0, 60.0),
+				ahead(3, 5.0, 9.0, 2.0, 60.0));
+		assertThat(holds(NamedState.FROST_AHEAD, List.of(), gap)).isNull();
+		assertThat(ask("forecast-max-at-most-84f", gap)).isTrue();
+	}
+
+	/** 85 °F is 29.4 °C in tenths, 84 °F 28.9; both ways round at any threshold. */
+	@ParameterizedTest
+	@CsvSource({ "forecast-max-at-least-85f,29.4,true", "forecast-max-at-least-85f,29.3,false",
+			"forecast-max-at-most-84f,28.9,true", "forecast-max-at-most-84f,29.0,false",
+			"forecast-max-at-least-29.5c,29.4,false", "forecast-min-at-most-minus-5c,29.4,false",
+			// NWS chart: 90 °F (32.2 °C) and 60 % feel like 100 °F
+			"heat-index-at-least-99f,32.2,true", "heat-index-at-least-102f,32.2,false",
+			"heat-index-at-most-99f,32.2,false", "heat-index-at-most-102f,32.2,true",
+			"forecast-wind-at-most-10mph,20,true", "forecast-wind-at-most-4mph,20,false" })
+	void asksForAnyThreshold(String question, double maximum, boolean holds) {
+		assertThat(ask(question, List.of(ahead(1, 15.0, 20.0, 1.0, 60.0), ahead(2, 15.0, maximum, 2.0, 60.0),
+				ahead(3, 15.0, 20.0, 1.0, 60.0))))
+			.isEqualTo(holds);
+	}
+
+	@Test
+	void dryDaysAheadNeedEachDayOfTheForecast() {
+		List<DayFigures> days = List.of(dayWithRain(0, 0.0), dayWithRain(1, 0.2), dayWithRain(2, 0.3));
+		assertThat(ask("dry-ahead-2d", days)).isTrue();
+		assertThat(ask("dry-ahead-3d", days)).isFalse();
+		assertThat(ask("dry-ahead-9d", days)).isFalse();
+		assertThat(ask("dry-ahead-3d", days.subList(0, 2))).isNull();
+	}
+
+	@Test
+	void countsAnyNumberOfDryDays() {
+		List<DayFigures> week = rain(7, 1.5);
+		assertThat(new StateRules(TODAY, week, List.of(), null).answer(StateQuestion.parse("dry-days-7d")).holds())
+			.isTrue();
+		assertThat(new StateRules(TODAY, week, List.of(), null).answer(StateQuestion.parse("dry-days-8d")).holds())
+			.as("the eighth day is not known")
+			.isNull();
+		assertThat(
+				new StateRules(TODAY, rain(9, 1.5), List.of(), null).answer(StateQuestion.parse("dry-days-9d")).holds())
+			.as("13.5 mm in all")
+			.isFalse();
+	}
+
+	@ParameterizedTest
+	@CsvSource({ ",drought-at-least-d0,false", "0,drought-at-least-d0,true", "0,drought-at-least-d1,false",
+			"1,drought-at-least-d1,true", "4,drought-at-least-d1,true", "2,drought-at-least-d3,false" })
+	void droughtIsAtLeastAClass(Integer severity, String question, boolean holds) {
+		DroughtReading reading = new DroughtReading(TODAY, -1, severity, "words", Explanation.of("a", "b"));
+		StateRules rules = new StateRules(TODAY, List.of(), List.of(), reading);
+		assertThat(rules.answer(StateQuestion.parse(question)).holds()).isEqualTo(holds);
 	}
 
 	@Test
 	void neverTakesTheUnknownForANo() {
-		assertThat(new StateRules(TODAY, List.of(), List.of()).all()).hasSameSizeAs(Kind.values())
-			.allSatisfy((state) -> assertThat(state.holds()).as(state.kind().words()).isNull());
+		assertThat(new StateRules(TODAY, List.of(), List.of(), null).named()).hasSameSizeAs(NamedState.values())
+			.allSatisfy((state) -> assertThat(state.holds()).as(state.code()).isNull());
 	}
 
 	@ParameterizedTest
@@ -50,46 +115,55 @@ class StateRulesTests {
 	void knowsAHotDryWind(double maximum, double wind, double humidity, double rainThisWeek, boolean holds) {
 		List<DayFigures> observed = rain(21, 0);
 		observed.set(18, past(3, rainThisWeek));
-		assertThat(holds(Kind.HOT_DRY_WIND, observed, List.of(ahead(1, 15.0, maximum, wind, humidity))))
+		assertThat(holds(NamedState.HOT_DRY_WIND, observed, List.of(ahead(1, 15.0, maximum, wind, humidity),
+				ahead(2, 15.0, 20.0, 2.0, 60.0), ahead(3, 15.0, 20.0, 2.0, 60.0))))
 			.isEqualTo(holds);
 	}
 
 	@Test
 	void aHotDayWithoutWindAndHumidityIsNotSettled() {
 		DayFigures day = new DayFigures(TODAY, 15.0, 36.0, null, null, null, null);
-		assertThat(holds(Kind.HOT_DRY_WIND, rain(21, 0), List.of(day))).isNull();
+		assertThat(holds(NamedState.HOT_DRY_WIND, rain(21, 0), List.of(day))).isNull();
 	}
 
 	@Test
 	void countsDrySpellsByDayAndByTotal() {
-		assertThat(holds(Kind.LONG_DRY_SPELL, rain(21, 0.5), List.of())).isTrue();
-		assertThat(holds(Kind.LONG_DRY_SPELL, rain(21, 0.7), List.of())).as("14.7 mm in all").isFalse();
-		assertThat(holds(Kind.DRY_SPELL, rain(21, 0.7), List.of())).as("9.8 mm in two weeks").isTrue();
+		assertThat(holds(NamedState.LONG_DRY_SPELL, rain(21, 0.5), List.of())).isTrue();
+		assertThat(holds(NamedState.LONG_DRY_SPELL, rain(21, 0.7), List.of())).as("14.7 mm in all").isFalse();
+		assertThat(holds(NamedState.DRY_SPELL, rain(21, 0.7), List.of())).as("9.8 mm in two weeks").isTrue();
 		List<DayFigures> shower = rain(21, 0);
 		shower.set(12, past(9, 6.4));
-		assertThat(holds(Kind.DRY_SPELL, shower, List.of())).as("a quarter of an inch in a day").isFalse();
+		assertThat(holds(NamedState.DRY_SPELL, shower, List.of())).as("a quarter of an inch in a day").isFalse();
 		List<DayFigures> gap = rain(21, 0);
 		gap.remove(20);
-		assertThat(holds(Kind.DRY_SPELL, gap, List.of())).as("yesterday is not known").isNull();
+		assertThat(holds(NamedState.DRY_SPELL, gap, List.of())).as("yesterday is not known").isNull();
 	}
 
 	@Test
 	void knowsThawAndSnowOfTheDay() {
 		DayFigures day = new DayFigures(TODAY, -3.0, 4.5, null, 80.0, null, null);
-		assertThat(holds(Kind.THAW_DAY, List.of(), List.of(day))).isTrue();
-		assertThat(holds(Kind.HEAVY_SNOW, List.of(), List.of(day))).isTrue();
+		assertThat(holds(NamedState.THAW_DAY, List.of(), List.of(day))).isTrue();
+		assertThat(holds(NamedState.HEAVY_SNOW, List.of(), List.of(day))).isTrue();
 		DayFigures less = new DayFigures(TODAY, -3.0, 4.4, null, 76.0, null, null);
-		assertThat(holds(Kind.THAW_DAY, List.of(), List.of(less))).isFalse();
-		assertThat(holds(Kind.HEAVY_SNOW, List.of(), List.of(less))).isFalse();
+		assertThat(holds(NamedState.THAW_DAY, List.of(), List.of(less))).isFalse();
+		assertThat(holds(NamedState.HEAVY_SNOW, List.of(), List.of(less))).isFalse();
 	}
 
-	private static Boolean holds(Kind kind, List<DayFigures> observed, List<DayFigures> forecast) {
-		return new StateRules(TODAY, observed, forecast).all()
+	private static Boolean holds(NamedState kind, List<DayFigures> observed, List<DayFigures> forecast) {
+		return new StateRules(TODAY, observed, forecast, null).named()
 			.stream()
-			.filter((state) -> state.kind() == kind)
+			.filter((state) -> state.code().equals(kind.code()))
 			.findFirst()
 			.orElseThrow()
 			.holds();
+	}
+
+	private static Boolean ask(String question, List<DayFigures> forecast) {
+		return new StateRules(TODAY, List.of(), forecast, null).answer(StateQuestion.parse(question)).holds();
+	}
+
+	private static DayFigures dayWithRain(int days, Double rain) {
+		return new DayFigures(TODAY.plusDays(days), null, null, rain, null, null, null);
 	}
 
 	private static DayFigures ahead(int days, Double minimum, Double maximum, Double wind, Double humidity) {

@@ -187,7 +187,7 @@ class NceiSourceTests {
 	}
 
 	private short minimum(String day) {
-		DailyRecord record = this.node.inside().tables().observations().read(OutsideFixture.STATION);
+		DailyRecord record = this.node.inside().tables().observations().read(OutsideFixture.STATION).record();
 		return record.value(Element.TMIN, LocalDate.parse(day));
 	}
 

@@ -1,0 +1,172 @@
+package org.leafward.register;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.leafward.accounts.PersonId;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.NotThere;
+import org.leafward.register.store.PlantingRepository;
+import org.leafward.register.store.SiteEntity;
+import org.leafward.register.store.SiteRepository;
+import org.leafward.register.store.WateringEntity;
+import org.leafward.register.store.WateringRepository;
+import org.springframework.data.domain.PageRequest;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * The waterings of sites. They enter the water balance of a bed when it is asked for;
+ * nothing is planned from them, so no event tells of them.
+ */
+@Service
+public class Waterings {
+
+	/** A bound against scripts. */
+	private static final int MOST_A_DAY = 20;
+
+	private static final int LONGEST_YEARS = 4;
+
+	private final WateringRepository waterings;
+
+	private final SiteRepository sites;
+
+	private final PlantingRepository plantings;
+
+	private final Clock clock;
+
+	Waterings(WateringRepository waterings, SiteRepository sites, PlantingRepository plantings, Clock clock) {
+		this.waterings = waterings;
+		this.sites = sites;
+		this.plantings = plantings;
+		this.clock = clock;
+	}
+
+	/**
+	 * Records a watering.
+	 * @param site where
+	 * @param watering what was given
+	 * @param by who enters it; null for an operator
+	 * @return the watering
+	 * @throws NotThere when there is no such site
+	 * @throws BadInput when the day is to come or more than a year ago, the planting is
+	 * not one of the site's, or the place got more than 200 mm on the day
+	 */
+	@Transactional
+	public Watering record(SiteId site, NewWatering watering, @Nullable PersonId by) {
+		Site found = this.sites.hold(site.value())
+			.map(SiteEntity::toSite)
+			.orElseThrow(() -> new NotThere("There is no site " + site));
+		checkDay(watering.day(), LocalDate.ofInstant(this.clock.instant(), found.zone()));
+		PlantingId planting = watering.planting();
+		if (planting != null) {
+			checkPlanting(site, planting);
+		}
+		List<Watering> sameDay = between(site, watering.day(), watering.day());
+		if (sameDay.size() >= MOST_A_DAY) {
+			throw new BadInput("one site has at most %d waterings on a day".formatted(MOST_A_DAY), "day",
+					"enter the sum of several as one");
+		}
+		double already = sameDay.stream()
+			.filter((one) -> Objects.equals(one.planting(), planting))
+			.mapToDouble(Watering::millimetres)
+			.sum();
+		if (already + watering.millimetres() > NewWatering.MOST_MILLIMETRES) {
+			throw new BadInput(
+					"with the %.1f mm that are recorded already, %s would have got more than %.0f mm".formatted(already,
+							watering.day(), NewWatering.MOST_MILLIMETRES),
+					"amount", "check the amount, or undo one of the others");
+		}
+		return this.waterings
+			.save(new WateringEntity(UUID.randomUUID(), site, watering, by,
+					this.clock.instant().truncatedTo(ChronoUnit.MICROS)))
+			.toWatering();
+	}
+
+	private static void checkDay(LocalDate day, LocalDate today) {
+		if (day.isAfter(today)) {
+			throw new BadInput("%s is still to come".formatted(day), "day", "record a watering once it is done");
+		}
+		if (day.isBefore(today.minusYears(1))) {
+			throw new BadInput("%s is more than a year ago".formatted(day), "day",
+					"give a day from %s on".formatted(today.minusYears(1)));
+		}
+	}
+
+	private void checkPlanting(SiteId site, PlantingId planting) {
+		if (this.plantings.findById(planting.value()).filter((row) -> row.toPlanting().site().equals(site)).isEmpty()) {
+			throw new BadInput("%s is not a planting of this site".formatted(planting), "planting",
+					"choose one of its plantings, or none for the whole site");
+		}
+	}
+
+	/**
+	 * Takes a watering back.
+	 * @param site where it was recorded
+	 * @param watering the watering
+	 * @throws NotThere when the site has no such watering
+	 */
+	@Transactional
+	public void remove(SiteId site, WateringId watering) {
+		WateringEntity row = this.waterings.findById(watering.value())
+			.filter((found) -> found.toWatering().site().equals(site))
+			.orElseThrow(() -> new NotThere("There is no watering " + watering));
+		this.waterings.delete(row);
+	}
+
+	/**
+	 * The waterings of a period.
+	 * @param site where
+	 * @param from first day
+	 * @param to last day, at most four years later
+	 * @return by day, then as they were entered
+	 * @throws BadInput when the period is longer
+	 */
+	@Transactional(readOnly = true)
+	public List<Watering> between(SiteId site, LocalDate from, LocalDate to) {
+		if (to.isAfter(from.plusYears(LONGEST_YEARS))) {
+			throw new BadInput("%s to %s is longer than %d years".formatted(from, to, LONGEST_YEARS), "from, to",
+					"ask for less at a time");
+		}
+		return this.waterings.between(site.value(), from, to).stream().map(WateringEntity::toWatering).toList();
+	}
+
+	/**
+	 * A page of the waterings, the latest day first.
+	 * @param site where
+	 * @param page from 0
+	 * @param size 1 to 200
+	 * @return never null
+	 */
+	@Transactional(readOnly = true)
+	public List<Watering> latest(SiteId site, int page, int size) {
+		return this.waterings.latest(site.value(), PageRequest.of(page, size))
+			.stream()
+			.map(WateringEntity::toWatering)
+			.toList();
+	}
+
+	/**
+	 * What a bed got: the waterings of the whole site and its own.
+	 * @param site where
+	 * @param planting whose bed; null for ground that only gets what the whole site gets
+	 * @param from first day
+	 * @param to last day, at most four years later
+	 * @return mm by day, for days with a watering
+	 */
+	@Transactional(readOnly = true)
+	public Map<LocalDate, Double> depths(SiteId site, @Nullable PlantingId planting, LocalDate from, LocalDate to) {
+		Map<LocalDate, Double> depths = new HashMap<>();
+		between(site, from, to).stream()
+			.filter((one) -> one.planting() == null || one.planting().equals(planting))
+			.forEach((one) -> depths.merge(one.day(), one.millimetres(), Double::sum));
+		return depths;
+	}
+
+}
