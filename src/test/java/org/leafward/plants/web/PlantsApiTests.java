@@ -20,8 +20,13 @@ class PlantsApiTests {
 				  "botanicalName": "Quercus rubra",
 				  "commonName": "northern red oak",
 				  "groups": ["oak", "deciduous-shade-tree", "woody"],
-				  "traits": ["bacterial-leaf-scorch-host"],
+				  "traits": ["bacterial-leaf-scorch-host", "scorch-prone"],
 				  "zones": {"coldest": 4, "warmest": 8},
+				  "blooms": "late-spring",
+				  "bloomsOn": "old-wood",
+				  "light": "full-sun",
+				  "tolerance": {"drought": "moderate", "soilSalt": "high", "saltSpray": "moderate"},
+				  "susceptibleTo": ["bacterial-leaf-scorch", "oak-wilt", "leaf-scorch"],
 				  "sources": [{"publisher": "American Phytopathological Society"}]
 				}
 				""");
