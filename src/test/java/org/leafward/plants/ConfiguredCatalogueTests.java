@@ -57,14 +57,16 @@ class ConfiguredCatalogueTests {
 
 	@Test
 	void everyTroubleIsUsedAndHasWords() {
-		assertThat(catalogue.all()
-			.stream()
-			.flatMap((one) -> one.habits().troubles().stream())
-			.collect(Collectors.toSet())).isEqualTo(catalogue.troubles().keySet());
+		assertThat(
+				catalogue.all().stream().flatMap((one) -> one.habits().troubles().stream()).collect(Collectors.toSet()))
+			.isEqualTo(catalogue.troubles().keySet());
 		assertThat(catalogue.troubles()).containsEntry("oak-wilt", "Oak wilt");
 	}
 
-	/** A group is a name for readers of rules; who belongs to the fine one belongs to the coarse one. */
+	/**
+	 * A group is a name for readers of rules; who belongs to the fine one belongs to the
+	 * coarse one.
+	 */
 	@ParameterizedTest
 	@CsvSource({ "boxwood, evergreen", "holly, evergreen", "pine, needled-evergreen", "spruce-fir, needled-evergreen",
 			"oak, woody", "maple, woody", "stone-fruit, fruit-tree", "grafted-rose, rose", "rose-repeat, rose",

@@ -22,7 +22,10 @@ final class ReferenceTaxa {
 	 */
 	static List<Map<String, String>> rows(String name) {
 		try {
-			List<List<String>> rows = Files.readAllLines(SharedData.file(name)).stream().map(ReferenceTaxa::row).toList();
+			List<List<String>> rows = Files.readAllLines(SharedData.file(name))
+				.stream()
+				.map(ReferenceTaxa::row)
+				.toList();
 			return rows.subList(1, rows.size()).stream().map((row) -> {
 				Map<String, String> fields = new LinkedHashMap<>();
 				for (int i = 0; i < row.size(); i++) {

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import static org.assertj.core.api.Assertions.assertThat;
 
 /**
- * The catalogue against the reference tables of species and crops, which name a source for
- * each cell that is more than common knowledge.
+ * The catalogue against the reference tables of species and crops, which name a source
+ * for each cell that is more than common knowledge.
  */
 class ReferenceTaxaTests {
 
@@ -61,7 +61,9 @@ class ReferenceTaxaTests {
 		return names.stream().map(NameSearch::fold).toList();
 	}
 
-	/** A caladium is lifted before the nights turn cold, so it stands with the warm bulbs. */
+	/**
+	 * A caladium is lifted before the nights turn cold, so it stands with the warm bulbs.
+	 */
 	@Test
 	void everyTaxonIsInItsGroupsAndHasItsTraits() {
 		assertThat(rows).allSatisfy((row) -> {
@@ -106,8 +108,8 @@ class ReferenceTaxaTests {
 				.containsExactly(row.get("drought_tolerance"), row.get("salt_tolerance_soil"),
 						row.get("salt_tolerance_spray"));
 			if (habits.bloomsOn() != null) {
-				assertThat(row.get("blooms_on")).isEqualTo((habits.bloomsOn() == BloomsOn.BOTH) ? "old and new wood"
-						: word(habits.bloomsOn()));
+				assertThat(row.get("blooms_on"))
+					.isEqualTo((habits.bloomsOn() == BloomsOn.BOTH) ? "old and new wood" : word(habits.bloomsOn()));
 			}
 			if (habits.blooms() != null && habits.blooms() != BloomTime.ALL_YEAR) {
 				assertThat(word(habits.blooms())).isEqualTo(row.get("bloom_time"));
