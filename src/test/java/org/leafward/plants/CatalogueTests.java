@@ -130,8 +130,8 @@ class CatalogueTests {
 					"plants/one.yaml:4:76: there is no trait 'thick-bark'; use one that is defined under 'traits', or define it there",
 					"plants/two.yaml:6:12: 'Quercus alba' is in the catalogue twice; remove one of the two entries",
 					"plants/two.yaml:7:70: the zones end before they begin; write the coldest zone as 'from'",
-					"plants/two.yaml:8:88: there is no trouble 'gout'; use one that is defined under 'troubles', or define it there",
-					"plants/two.yaml:8:128: there is no reference 'some-list'; use one that is defined under 'references', or define it there");
+					"plants/two.yaml:8:86: there is no trouble 'gout'; use one that is defined under 'troubles', or define it there",
+					"plants/two.yaml:8:127: there is no reference 'some-list'; use one that is defined under 'references', or define it there");
 	}
 
 	@Test

@@ -50,8 +50,14 @@ class ReferenceTaxaTests {
 		assertThat(rows).allSatisfy((row) -> {
 			Species species = named(row);
 			assertThat(names(species)).contains(NameSearch.fold(row.get("accepted_botanical_name")));
-			assertThat(catalogue.search(row.get("common_name"), 3)).as(row.get("common_name")).contains(species);
+			String common = withoutRemark(row.get("common_name"));
+			assertThat(catalogue.search(common, 3)).as(common).contains(species);
 		});
+	}
+
+	/** "fox grape (Concord type)" is called fox grape. */
+	private static String withoutRemark(String name) {
+		return name.replaceAll(" \\(.*", "");
 	}
 
 	private static List<String> names(Species species) {
@@ -132,7 +138,7 @@ class ReferenceTaxaTests {
 		List<Map<String, String>> crops = ReferenceTaxa.rows("knowledge/crop-timing.csv");
 		assertThat(crops).hasSize(54).allSatisfy((crop) -> {
 			Species species = catalogue.search(crop.get("botanical_name"), 1).get(0);
-			String name = crop.get("crop").replaceAll(" \\(.*", "");
+			String name = withoutRemark(crop.get("crop"));
 			assertThat(catalogue.search(name, 3)).as(name).contains(species);
 			String kind = crop.get("kind").startsWith("vegetable") ? "vegetable" : "annual";
 			assertThat(species.groups()).contains(kind, kind + "-" + crop.get("frost_class").replace(' ', '-'));

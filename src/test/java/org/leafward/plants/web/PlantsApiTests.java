@@ -27,7 +27,10 @@ class PlantsApiTests {
 				  "light": "full-sun",
 				  "tolerance": {"drought": "moderate", "soilSalt": "high", "saltSpray": "moderate"},
 				  "susceptibleTo": ["bacterial-leaf-scorch", "oak-wilt", "leaf-scorch"],
-				  "sources": [{"publisher": "American Phytopathological Society"}]
+				  "sources": [
+				    {"fact": "host of Xylella fastidiosa", "publisher": "American Phytopathological Society"},
+				    {"fact": "high tolerance of salt in soil"}
+				  ]
 				}
 				""");
 	}
@@ -37,7 +40,7 @@ class PlantsApiTests {
 		assertThat(this.mvc.get().uri("/api/v1/species?search=oak&size=3&page=0")).hasStatusOk()
 			.bodyJson()
 			.hasPathSatisfying("$.items.length()", (length) -> length.assertThat().isEqualTo(3))
-			.hasPathSatisfying("$.total", (total) -> total.assertThat().isEqualTo(9))
+			.hasPathSatisfying("$.total", (total) -> total.assertThat().isEqualTo(13))
 			.hasPathSatisfying("$.items[0].id", (id) -> id.assertThat().isEqualTo("hydrangea-quercifolia"));
 		assertThat(this.mvc.get().uri("/api/v1/species?search=oak&size=3&page=99")).hasStatusOk()
 			.bodyJson()
