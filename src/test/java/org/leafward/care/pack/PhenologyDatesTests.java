@@ -92,7 +92,8 @@ class PhenologyDatesTests {
 			"bud-break, quercus-rubra, 04-20, 05-05", "leaf-expanded, acer-saccharum, 05-01, 05-25",
 			"bloom-start, rhododendron-catawbiense, 05-05, 05-25", "candle-expanded, pinus-mugo, 05-20, 06-15",
 			"bloom-start, rosa-hybrid-tea, 05-20, 06-07", "bloom-start, hydrangea-macrophylla, 06-05, 06-30",
-			"bloom-start, hibiscus-syriacus, 07-01, 07-25", "harvest-start, fragaria-x-ananassa, 05-20, 06-15",
+			"bloom-start, hibiscus-syriacus, 07-01, 07-25", "bloom-start, philadelphus-coronarius, 05-20, 06-12",
+			"bloom-start, hamamelis-virginiana, 10-05, 11-05", "harvest-start, fragaria-x-ananassa, 05-20, 06-15",
 			"leaf-drop, acer-saccharum, 11-01, 11-15", "leaf-drop, tilia-cordata, 11-03, 11-20",
 			"leaf-drop, quercus-rubra, 11-12, 12-05" })
 	void fallsWhereItFallsInNewYork(String phase, String plant, String from, String to) {
