@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /** The species catalogue, held in memory. Immutable. */
 public final class Catalogue {
@@ -23,19 +22,37 @@ public final class Catalogue {
 
 	private final SortedMap<String, String> traits;
 
+	private final SortedMap<String, String> troubles;
+
+	private final NameSearch names;
+
 	/**
-	 * Creates a catalogue.
+	 * Creates a catalogue without troubles.
 	 * @param species the species, each with an id of its own
 	 * @param groups name and words of each plant group
 	 * @param traits name and words of each trait
 	 */
 	public Catalogue(Collection<Species> species, Map<String, String> groups, Map<String, String> traits) {
+		this(species, groups, traits, Map.of());
+	}
+
+	/**
+	 * Creates a catalogue.
+	 * @param species the species, each with an id of its own
+	 * @param groups name and words of each plant group
+	 * @param traits name and words of each trait
+	 * @param troubles name and words of each disease, pest and disorder
+	 */
+	public Catalogue(Collection<Species> species, Map<String, String> groups, Map<String, String> traits,
+			Map<String, String> troubles) {
 		species.stream()
-			.sorted(Comparator.comparing((Species one) -> fold(one.commonName()))
+			.sorted(Comparator.comparing((Species one) -> one.commonName().toLowerCase(Locale.ROOT))
 				.thenComparing((one) -> one.id().value()))
 			.forEach((one) -> this.byId.put(one.id(), one));
 		this.groups = new TreeMap<>(groups);
 		this.traits = new TreeMap<>(traits);
+		this.troubles = new TreeMap<>(troubles);
+		this.names = new NameSearch(this.byId.values());
 	}
 
 	/**
@@ -56,21 +73,18 @@ public final class Catalogue {
 	}
 
 	/**
-	 * Finds species by any of their names, without regard to case: names that begin with
-	 * the text first, then names with a word that begins with it, then names that contain
-	 * it; within each by common name.
+	 * Finds species by any of their names, common, botanical and former ones, without
+	 * regard to case and accents: the name itself first, then names that begin with the
+	 * text, names with a word that begins with it, names that contain it, and last names
+	 * that are a slip away (one in a word of five letters or more, two from nine); within
+	 * each by common name.
 	 * @param text what was typed; blank finds everything
 	 * @param limit most that are wanted, 1 to 1000
 	 * @return never null
 	 */
 	public List<Species> search(String text, int limit) {
-		String wanted = fold(text.strip());
-		return this.byId.values()
-			.stream()
-			.filter((species) -> rank(species, wanted) < 3)
-			.sorted(Comparator.comparingInt((species) -> rank(species, wanted)))
-			.limit(Math.max(1, Math.min(limit, MOST)))
-			.toList();
+		List<Species> found = this.names.find(text);
+		return found.subList(0, Math.min(found.size(), Math.max(1, Math.min(limit, MOST))));
 	}
 
 	/**
@@ -89,25 +103,12 @@ public final class Catalogue {
 		return Collections.unmodifiableSortedMap(this.traits);
 	}
 
-	private static int rank(Species species, String wanted) {
-		return Stream.concat(Stream.of(species.commonName(), species.botanicalName()), species.synonyms().stream())
-			.mapToInt((name) -> rank(fold(name), wanted))
-			.min()
-			.orElse(3);
-	}
-
-	private static int rank(String name, String wanted) {
-		if (name.startsWith(wanted)) {
-			return 0;
-		}
-		if (name.contains(" " + wanted)) {
-			return 1;
-		}
-		return name.contains(wanted) ? 2 : 3;
-	}
-
-	private static String fold(String text) {
-		return text.toLowerCase(Locale.ROOT);
+	/**
+	 * The diseases, pests and disorders that species can be susceptible to.
+	 * @return name to words for readers, by name
+	 */
+	public SortedMap<String, String> troubles() {
+		return Collections.unmodifiableSortedMap(this.troubles);
 	}
 
 }

