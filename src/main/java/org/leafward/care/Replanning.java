@@ -17,6 +17,7 @@ import org.leafward.care.core.plan.PlanDiff;
 import org.leafward.care.core.plan.PlannedTask;
 import org.leafward.care.core.plan.Planner;
 import org.leafward.care.core.plan.Subject;
+import org.leafward.care.core.rule.SiteFacts;
 import org.leafward.care.store.ExplanationTable;
 import org.leafward.care.store.ReplanTable;
 import org.leafward.care.store.TaskTable;
@@ -120,6 +121,7 @@ public class Replanning {
 		Season current = Season.containing(today, hemisphere);
 		List<Season> seasons = List.of(current.previous(), current, current.next());
 		PlaceMarkers markers = this.climate.markersAt(site.place());
+		SiteFacts ground = new SiteFacts("", site.county(), site.soil(), Set.of());
 		Planner planner = new Planner(this.packs.all());
 		List<PlannedTask> planned = new ArrayList<>();
 		List<Gap> gaps = new ArrayList<>();
@@ -130,7 +132,7 @@ public class Replanning {
 						"The species %s is no longer in the catalogue.".formatted(planting.species().value())));
 				continue;
 			}
-			Plan plan = planner.plan(new Subject(planting, species.get(), hemisphere), markers, seasons);
+			Plan plan = planner.plan(new Subject(planting, species.get(), hemisphere, ground), markers, seasons);
 			planned.addAll(plan.tasks());
 			gaps.addAll(plan.gaps());
 		}

@@ -4,12 +4,18 @@ import java.time.DateTimeException;
 import java.time.MonthDay;
 import java.util.Arrays;
 import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.rule.Anchor;
+import org.leafward.care.core.rule.Bounds;
 import org.leafward.care.core.rule.CalendarAnchor;
+import org.leafward.care.core.rule.Days;
+import org.leafward.care.core.rule.EventAnchor;
 import org.leafward.care.core.rule.FixedDay;
 import org.leafward.care.core.rule.MarkerAnchor;
+import org.leafward.care.core.rule.PhaseAnchor;
 import org.leafward.care.core.rule.PlantingDateAnchor;
 import org.leafward.care.pack.PackDraft.AnchorDraft;
 import org.leafward.climate.HeatGoal;
@@ -20,26 +26,47 @@ import org.leafward.climate.TemperatureThreshold;
 /** Turns anchors as written into values, and says where they don't hold together. */
 final class AnchorReader {
 
+	/** What an anchor can hang on. */
+	static final String KINDS = "marker, phase, event, planting-date, day-of-year";
+
 	private static final int MEDIAN = 50;
 
 	private final Complaints complaints;
 
-	AnchorReader(Complaints complaints) {
+	private final KnownPhases phases;
+
+	private final BySpecies bySpecies;
+
+	/**
+	 * Creates a reader for the anchors of one rule.
+	 * @param complaints gathers what is wrong
+	 * @param phases the names that anchors can hang on
+	 * @param bySpecies reads entries by species of that rule
+	 */
+	AnchorReader(Complaints complaints, KnownPhases phases, BySpecies bySpecies) {
 		this.complaints = complaints;
+		this.phases = phases;
+		this.bySpecies = bySpecies;
 	}
 
 	@Nullable Anchor read(AnchorDraft draft, String path) {
-		long kinds = Stream.of(draft.marker(), draft.plantingDate(), draft.dayOfYear())
+		long kinds = Stream.of(draft.marker(), draft.phase(), draft.event(), draft.plantingDate(), draft.dayOfYear())
 			.filter(Objects::nonNull)
 			.count();
 		if (kinds != 1) {
 			this.complaints.add(path,
 					(kinds == 0) ? "the anchor names nothing to hang on" : "the anchor names two things",
-					"write one of: marker, planting-date, day-of-year");
+					"write one of: " + KINDS);
 			return null;
 		}
 		if (draft.marker() != null) {
 			return marker(draft, draft.marker(), path);
+		}
+		if (draft.phase() != null) {
+			return phase(draft, draft.phase(), path);
+		}
+		if (draft.event() != null) {
+			return event(draft, draft.event(), path);
 		}
 		return (draft.dayOfYear() != null) ? calendar(draft, draft.dayOfYear(), path) : plantingDate(draft, path);
 	}
@@ -53,10 +80,9 @@ final class AnchorReader {
 		sound &= kind.needsGoal() ? heat(draft, code, path) : temperature(draft, kind, path);
 		FixedDay start = bound(draft.start(), path + "/start");
 		sound &= (start != null) == (draft.start() != null);
-		FixedDay notBefore = bound(draft.notBefore(), path + "/not-before");
-		FixedDay notAfter = bound(draft.notAfter(), path + "/not-after");
-		sound &= (notBefore != null) == (draft.notBefore() != null) && (notAfter != null) == (draft.notAfter() != null);
-		if (!sound) {
+		Bounds bounds = bounds(draft, path);
+		Days days = days(draft, path);
+		if (!sound || bounds == null || days == null) {
 			return null;
 		}
 		String degrees = kind.needsGoal() ? draft.base() : draft.threshold();
@@ -64,7 +90,43 @@ final class AnchorReader {
 				: new HeatGoal(draft.sum(), (start != null) ? start.northern() : HeatGoal.USUAL_START);
 		MarkerKey key = new MarkerKey(kind, (degrees != null) ? TemperatureThreshold.parse(degrees) : null,
 				Objects.requireNonNullElse(draft.probability(), MEDIAN), goal);
-		return new MarkerAnchor(key, days(draft), nextSeason(draft), notBefore, notAfter);
+		return new MarkerAnchor(key, days, nextSeason(draft), bounds);
+	}
+
+	private @Nullable Anchor phase(AnchorDraft draft, String name, String path) {
+		boolean sound = withoutMarkerEntries(draft, path, "a phase")
+				& without(draft.whyFixed(), path, "why-fixed", "a phase")
+				& known(name, this.phases.phases(), path + "/phase", "phase");
+		Bounds bounds = bounds(draft, path);
+		Days days = days(draft, path);
+		return (sound && bounds != null && days != null) ? new PhaseAnchor(name, days, nextSeason(draft), bounds)
+				: null;
+	}
+
+	private @Nullable Anchor event(AnchorDraft draft, String name, String path) {
+		boolean sound = withoutMarkerEntries(draft, path, "an event") & withoutBounds(draft, path, "an event")
+				& without(draft.whyFixed(), path, "why-fixed", "an event")
+				& without(draft.season(), path, "season", "an event")
+				& known(name, this.phases.events(), path + "/event", "event");
+		Days days = days(draft, path);
+		return (sound && days != null) ? new EventAnchor(name, days) : null;
+	}
+
+	private boolean known(String name, Set<String> names, String path, String what) {
+		if (!names.contains(name)) {
+			this.complaints
+				.add(path, "there is no %s '%s'".formatted(what, name), names.isEmpty() ? "add it in config/phenology"
+						: "use one of config/phenology, or add it there: " + String.join(", ", new TreeSet<>(names)));
+		}
+		return names.contains(name);
+	}
+
+	private @Nullable Bounds bounds(AnchorDraft draft, String path) {
+		FixedDay notBefore = bound(draft.notBefore(), path + "/not-before");
+		FixedDay notAfter = bound(draft.notAfter(), path + "/not-after");
+		boolean sound = (notBefore != null) == (draft.notBefore() != null)
+				&& (notAfter != null) == (draft.notAfter() != null);
+		return sound ? new Bounds(notBefore, notAfter) : null;
 	}
 
 	private boolean heat(AnchorDraft draft, String code, String path) {
@@ -90,14 +152,18 @@ final class AnchorReader {
 
 	private @Nullable Anchor plantingDate(AnchorDraft draft, String path) {
 		boolean sound = withoutMarkerEntries(draft, path, "the planting date");
+		sound &= withoutBounds(draft, path, "the planting date");
 		sound &= without(draft.whyFixed(), path, "why-fixed", "the planting date");
 		sound &= without(draft.season(), path, "season", "the planting date");
-		return sound ? new PlantingDateAnchor(days(draft)) : null;
+		Days days = days(draft, path);
+		return (sound && days != null) ? new PlantingDateAnchor(days) : null;
 	}
 
 	private @Nullable Anchor calendar(AnchorDraft draft, String written, String path) {
 		boolean sound = withoutMarkerEntries(draft, path, "a day of the year");
+		sound &= withoutBounds(draft, path, "a day of the year");
 		sound &= without(draft.days(), path, "days", "a day of the year");
+		sound &= without(draft.daysBySpecies(), path, "days-by-species", "a day of the year");
 		if (draft.whyFixed() == null) {
 			this.complaints.add(path, "a day of the year needs a reason",
 					"add 'why-fixed', or hang the window on a marker");
@@ -111,8 +177,11 @@ final class AnchorReader {
 	private boolean withoutMarkerEntries(AnchorDraft draft, String path, String anchor) {
 		return without(draft.threshold(), path, "threshold", anchor) & without(draft.base(), path, "base", anchor)
 				& without(draft.sum(), path, "sum", anchor) & without(draft.start(), path, "start", anchor)
-				& without(draft.probability(), path, "probability", anchor)
-				& without(draft.notBefore(), path, "not-before", anchor)
+				& without(draft.probability(), path, "probability", anchor);
+	}
+
+	private boolean withoutBounds(AnchorDraft draft, String path, String anchor) {
+		return without(draft.notBefore(), path, "not-before", anchor)
 				& without(draft.notAfter(), path, "not-after", anchor);
 	}
 
@@ -141,8 +210,14 @@ final class AnchorReader {
 		return null;
 	}
 
-	private static int days(AnchorDraft draft) {
-		return Objects.requireNonNullElse(draft.days(), 0);
+	private @Nullable Days days(AnchorDraft draft, String path) {
+		if (draft.days() != null && draft.daysBySpecies() != null) {
+			this.complaints.add(path + "/days", "the days are written once for all and once by species",
+					"keep either days or days-by-species");
+			return null;
+		}
+		return new Days(Objects.requireNonNullElse(draft.days(), 0),
+				this.bySpecies.read(draft.daysBySpecies(), true, path + "/days-by-species"));
 	}
 
 	private static boolean nextSeason(AnchorDraft draft) {

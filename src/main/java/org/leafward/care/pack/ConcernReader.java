@@ -1,16 +1,23 @@
 package org.leafward.care.pack;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.rule.Concern;
+import org.leafward.care.core.rule.Where;
 import org.leafward.care.core.rule.YearsSincePlanting;
 import org.leafward.care.pack.PackDraft.ConcernDraft;
+import org.leafward.care.pack.PackDraft.WhereDraft;
 import org.leafward.care.pack.PackDraft.YearsDraft;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.Placement;
+import org.leafward.register.SiteFeature;
+import org.leafward.register.SoilTexture;
 
 /** Turns concerns as written into values, and finds names the catalogue doesn't have. */
 final class ConcernReader {
@@ -25,10 +32,14 @@ final class ConcernReader {
 	}
 
 	Concern read(ConcernDraft draft, String path) {
-		if (draft.groups() == null && draft.species() == null && draft.traits() == null
+		boolean aboutSite = draft.site() != null;
+		if (aboutSite) {
+			withoutPlants(draft, path);
+		}
+		else if (draft.groups() == null && draft.species() == null && draft.traits() == null
 				&& !Boolean.TRUE.equals(draft.wintersIndoors()) && !Boolean.TRUE.equals(draft.saltExposed())) {
 			this.complaints.add(path, "the rule doesn't say which plants it concerns",
-					"add at least one of: groups, species, traits, winters-indoors: true, salt-exposed: true");
+					"add at least one of: groups, species, traits, winters-indoors: true, salt-exposed: true, site");
 		}
 		return new Concern(names(draft.groups(), path + "/groups", this.known.groups(), "plant group"),
 				species(draft.species(), path + "/species"),
@@ -36,7 +47,47 @@ final class ConcernReader {
 				names(draft.exceptGroups(), path + "/except-groups", this.known.groups(), "plant group"),
 				species(draft.exceptSpecies(), path + "/except-species"), placement(draft.placement()),
 				draft.wintersIndoors(), draft.saltExposed(),
-				years(draft.yearsSincePlanting(), path + "/years-since-planting"));
+				years(draft.yearsSincePlanting(), path + "/years-since-planting"),
+				values(draft.soils(), SoilTexture.class), where(draft.where()),
+				values(draft.site(), SiteFeature.class));
+	}
+
+	static Where where(@Nullable WhereDraft draft) {
+		return (draft == null) ? Where.ANYWHERE
+				: new Where(Set.copyOf(orEmpty(draft.regions())), Set.copyOf(orEmpty(draft.counties())));
+	}
+
+	/** A rule about a site as a whole says nothing about plants. */
+	private void withoutPlants(ConcernDraft draft, String path) {
+		Map<String, Object> plants = new LinkedHashMap<>();
+		put(plants, "groups", draft.groups());
+		put(plants, "species", draft.species());
+		put(plants, "traits", draft.traits());
+		put(plants, "except-groups", draft.exceptGroups());
+		put(plants, "except-species", draft.exceptSpecies());
+		put(plants, "placement", draft.placement());
+		put(plants, "winters-indoors", draft.wintersIndoors());
+		put(plants, "salt-exposed", draft.saltExposed());
+		put(plants, "years-since-planting", draft.yearsSincePlanting());
+		plants.keySet()
+			.forEach((entry) -> this.complaints.add(path + "/" + entry,
+					"a rule about a site as a whole takes no '%s'".formatted(entry), "remove it, or remove 'site'"));
+	}
+
+	private static void put(Map<String, Object> plants, String entry, @Nullable Object written) {
+		if (written != null) {
+			plants.put(entry, written);
+		}
+	}
+
+	private static <E extends Enum<E>> Set<E> values(@Nullable List<String> codes, Class<E> type) {
+		return orEmpty(codes).stream()
+			.map((code) -> Enum.valueOf(type, code.toUpperCase(Locale.ROOT).replace('-', '_')))
+			.collect(Collectors.toSet());
+	}
+
+	private static List<String> orEmpty(@Nullable List<String> list) {
+		return (list != null) ? list : List.of();
 	}
 
 	private Set<SpeciesId> species(@Nullable List<String> written, String path) {
@@ -46,7 +97,7 @@ final class ConcernReader {
 	}
 
 	private Set<String> names(@Nullable List<String> written, String path, Set<String> names, String what) {
-		List<String> list = (written != null) ? written : List.of();
+		List<String> list = orEmpty(written);
 		for (int i = 0; i < list.size(); i++) {
 			if (!names.contains(list.get(i))) {
 				this.complaints.add(path + "/" + i, "there is no %s '%s'".formatted(what, list.get(i)),

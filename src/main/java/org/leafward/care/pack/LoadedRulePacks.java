@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.leafward.care.RulePacks;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.RulePack;
@@ -30,7 +31,8 @@ class LoadedRulePacks implements RulePacks {
 
 	LoadedRulePacks(KnowledgeFiles files, KnowledgeReader reader, Catalogue catalogue) {
 		List<KnowledgeFile> found = files.of("rulepacks");
-		this.packs = new RulePackReader(reader, KnownPlants.of(catalogue)).read(found)
+		this.packs = new RulePackReader(reader, KnownPlants.of(catalogue), new KnownPhases(Set.of(), Set.of()))
+			.read(found)
 			.stream()
 			.sorted(Comparator.comparing(RulePack::id))
 			.toList();

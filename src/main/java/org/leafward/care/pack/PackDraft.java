@@ -11,12 +11,12 @@ import org.jspecify.annotations.Nullable;
 record PackDraft(String pack, int version, String title, String region, List<RuleDraft> rules) {
 
 	/** A rule as written. */
-	record RuleDraft(String id, String kind, String work, String title, ConcernDraft concerns, @Nullable AnchorDraft from,
-			@Nullable AnchorDraft to, @Nullable Integer everyDays, @Nullable Integer shortestDays,
-			@Nullable Boolean untilPlanted, @Nullable Boolean dayByDay, @Nullable Integer daysAhead,
-			@Nullable WeatherDraft weather, @Nullable List<VariantDraft> regions, @Nullable List<String> despite,
-			@Nullable EffortDraft effort, @Nullable List<String> skills, @Nullable List<String> tools,
-			@Nullable RampDraft ramp, WordsDraft text, List<SourceDraft> sources) {
+	record RuleDraft(String id, String kind, String work, String title, ConcernDraft concerns,
+			@Nullable AnchorDraft from, @Nullable AnchorDraft to, @Nullable Integer everyDays,
+			@Nullable Integer shortestDays, @Nullable Boolean untilPlanted, @Nullable Boolean dayByDay,
+			@Nullable Integer daysAhead, @Nullable WeatherDraft weather, @Nullable List<VariantDraft> regions,
+			@Nullable List<String> despite, @Nullable EffortDraft effort, @Nullable List<String> skills,
+			@Nullable List<String> tools, @Nullable RampDraft ramp, WordsDraft text, List<SourceDraft> sources) {
 	}
 
 	/** The plantings as written. */
@@ -32,9 +32,10 @@ record PackDraft(String pack, int version, String title, String region, List<Rul
 
 	/** An anchor as written. */
 	record AnchorDraft(@Nullable String marker, @Nullable String threshold, @Nullable String base,
-			@Nullable Integer sum, @Nullable String start, @Nullable Integer probability,
-			@Nullable String phase, @Nullable String event, @Nullable Boolean plantingDate, @Nullable String dayOfYear, @Nullable String whyFixed,
-			@Nullable Integer days, @Nullable Map<String, Integer> daysBySpecies, @Nullable String season, @Nullable String notBefore, @Nullable String notAfter) {
+			@Nullable Integer sum, @Nullable String start, @Nullable Integer probability, @Nullable String phase,
+			@Nullable String event, @Nullable Boolean plantingDate, @Nullable String dayOfYear,
+			@Nullable String whyFixed, @Nullable Integer days, @Nullable Map<String, Integer> daysBySpecies,
+			@Nullable String season, @Nullable String notBefore, @Nullable String notAfter) {
 	}
 
 	/** Places as written. */
@@ -68,8 +69,8 @@ record PackDraft(String pack, int version, String title, String region, List<Rul
 	}
 
 	/** The words as written. */
-	record WordsDraft(String what, @Nullable String amount, @Nullable Map<String, String> amountBySpecies, String why, @Nullable String otherwise,
-			@Nullable String caution) {
+	record WordsDraft(String what, @Nullable String amount, @Nullable Map<String, String> amountBySpecies, String why,
+			@Nullable String otherwise, @Nullable String caution) {
 	}
 
 	/** A source as written. */

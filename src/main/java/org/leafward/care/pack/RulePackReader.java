@@ -21,9 +21,12 @@ final class RulePackReader {
 
 	private final KnownPlants known;
 
-	RulePackReader(KnowledgeReader reader, KnownPlants known) {
+	private final KnownPhases phases;
+
+	RulePackReader(KnowledgeReader reader, KnownPlants known, KnownPhases phases) {
 		this.reader = reader;
 		this.known = known;
+		this.phases = phases;
 	}
 
 	/**
@@ -58,7 +61,7 @@ final class RulePackReader {
 	}
 
 	private List<Rule> rules(PackDraft draft, Complaints complaints) {
-		RuleReader ruleReader = new RuleReader(this.known, complaints);
+		RuleReader ruleReader = new RuleReader(this.known, this.phases, complaints);
 		List<Rule> rules = new ArrayList<>();
 		Set<String> ids = new HashSet<>();
 		for (int i = 0; i < draft.rules().size(); i++) {

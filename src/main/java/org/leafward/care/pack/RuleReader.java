@@ -1,50 +1,61 @@
 package org.leafward.care.pack;
 
-import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskText;
-import org.leafward.care.core.rule.Anchor;
 import org.leafward.care.core.rule.Concern;
-import org.leafward.care.core.rule.Grade;
-import org.leafward.care.core.rule.Ramp;
-import org.leafward.care.core.rule.RampStep;
+import org.leafward.care.core.rule.Effort;
 import org.leafward.care.core.rule.Rule;
-import org.leafward.care.core.rule.Source;
-import org.leafward.care.core.rule.Span;
 import org.leafward.care.core.rule.Timing;
-import org.leafward.care.pack.PackDraft.AnchorDraft;
-import org.leafward.care.pack.PackDraft.RampDraft;
+import org.leafward.care.core.rule.Variant;
+import org.leafward.care.core.rule.Weather;
+import org.leafward.care.core.rule.Work;
 import org.leafward.care.pack.PackDraft.RuleDraft;
-import org.leafward.care.pack.PackDraft.SourceDraft;
+import org.leafward.care.pack.PackDraft.WordsDraft;
+import org.leafward.plants.SpeciesId;
 
 /** Turns rules as written into values, and finds what the schema can't see. */
 final class RuleReader {
 
+	private final KnownPlants known;
+
+	private final KnownPhases phases;
+
 	private final Complaints complaints;
 
-	private final AnchorReader anchors;
-
-	private final ConcernReader concerns;
-
-	RuleReader(KnownPlants known, Complaints complaints) {
+	RuleReader(KnownPlants known, KnownPhases phases, Complaints complaints) {
+		this.known = known;
+		this.phases = phases;
 		this.complaints = complaints;
-		this.anchors = new AnchorReader(complaints);
-		this.concerns = new ConcernReader(known, complaints);
 	}
 
 	@Nullable Rule read(RuleDraft draft, String path) {
 		TaskKind kind = kind(draft.kind());
-		Concern concern = this.concerns.read(draft.concerns(), path + "/concerns");
-		Timing timing = (kind == TaskKind.RAMP_DAY) ? ramp(draft, path) : span(draft, path);
-		List<Source> sources = sources(draft.sources(), path + "/sources");
-		PackDraft.WordsDraft words = draft.text();
+		Concern concern = new ConcernReader(this.known, this.complaints).read(draft.concerns(), path + "/concerns");
+		BySpecies bySpecies = new BySpecies(this.known, this.known.of(concern), this.complaints);
+		AnchorReader anchors = new AnchorReader(this.complaints, this.phases, bySpecies);
+		SourceReader sources = new SourceReader(this.complaints);
+		Timing timing = new TimingReader(this.complaints, anchors).read(draft, kind, path);
+		Weather weather = new WeatherReader(this.complaints).read(draft.weather(), path + "/weather");
+		List<Variant> variants = new VariantReader(this.complaints, anchors, sources).read(draft, kind, path);
+		WordsDraft words = draft.text();
 		TaskText text = new TaskText(draft.title(), words.what(), words.amount(), words.why(), words.otherwise(),
 				words.caution());
-		return (timing != null) ? new Rule(draft.id(), kind, concern, timing, text, sources) : null;
+		Map<SpeciesId, String> amounts = bySpecies.read(words.amountBySpecies(), words.amount() == null,
+				path + "/text/amount-by-species");
+		Set<String> despite = despite(draft, kind, path);
+		Effort effort = effort(draft, kind, path);
+		if (timing == null) {
+			return null;
+		}
+		return new Rule(draft.id(), kind, work(draft.work()), concern, timing, variants, weather, despite, effort, text,
+				amounts, sources.read(draft.sources(), path + "/sources"));
 	}
 
 	private static TaskKind kind(String code) {
@@ -56,94 +67,35 @@ final class RuleReader {
 		};
 	}
 
-	private @Nullable Timing span(RuleDraft draft, String path) {
-		Anchor from = end(draft.from(), path, "from");
-		Anchor to = end(draft.to(), path, "to");
-		if (draft.ramp() != null) {
-			this.complaints.add(path + "/ramp", "only rules of the kind ramp have steps",
-					"write kind: ramp, or remove it");
-			return null;
-		}
-		if (from == null || to == null) {
-			return null;
-		}
-		return new Span(from, to, Objects.requireNonNullElse(draft.everyDays(), 0),
-				Objects.requireNonNullElse(draft.shortestDays(), 1), Boolean.TRUE.equals(draft.untilPlanted()));
+	private static Work work(String code) {
+		return Work.valueOf(code.toUpperCase(Locale.ROOT).replace('-', '_'));
 	}
 
-	private @Nullable Anchor end(@Nullable AnchorDraft draft, String path, String name) {
-		if (draft == null) {
-			this.complaints.add(path, "'%s' is missing".formatted(name),
-					"add '%s' with one of: marker, planting-date, day-of-year".formatted(name));
-			return null;
-		}
-		return this.anchors.read(draft, path + "/" + name);
+	private static boolean asks(TaskKind kind) {
+		return kind == TaskKind.DO || kind == TaskKind.RAMP_DAY;
 	}
 
-	private @Nullable Timing ramp(RuleDraft draft, String path) {
-		AnchorDraft written = (draft.to() != null) ? draft.to() : draft.from();
-		RampDraft ramp = draft.ramp();
-		boolean sound = true;
-		if (ramp == null) {
-			this.complaints.add(path, "a ramp needs steps", "add 'ramp' with days and steps");
-			sound = false;
+	private Set<String> despite(RuleDraft draft, TaskKind kind, String path) {
+		if (draft.despite() == null) {
+			return Set.of();
 		}
-		if (written == null || (draft.from() != null && draft.to() != null)) {
-			this.complaints.add(path, "a ramp hangs on one end",
-					"write 'from' when it begins on the anchor, or 'to' when it ends there, but not both");
-			return null;
+		if (!asks(kind)) {
+			this.complaints.add(path + "/despite", "only a do or a ramp goes before a hold-off", "remove it");
 		}
-		for (String entry : spanEntries(draft)) {
-			this.complaints.add(path + "/" + entry, "a ramp takes no '%s'".formatted(entry), "remove it");
-			sound = false;
-		}
-		Anchor anchor = this.anchors.read(written, path + ((draft.to() != null) ? "/to" : "/from"));
-		if (ramp == null || anchor == null) {
-			return null;
-		}
-		int sum = ramp.steps().stream().mapToInt(PackDraft.StepDraft::days).sum();
-		if (sum != ramp.days()) {
-			this.complaints.add(path + "/ramp/days",
-					"the ramp has %d days, its steps add up to %d".formatted(ramp.days(), sum),
-					"change 'days' or the steps so that they agree");
-			sound = false;
-		}
-		List<RampStep> steps = ramp.steps()
-			.stream()
-			.map((step) -> new RampStep(step.days(), step.place(), step.hours(), step.text()))
-			.toList();
-		return sound ? new Ramp(anchor, draft.to() != null, steps) : null;
+		return new HashSet<>(draft.despite());
 	}
 
-	private static List<String> spanEntries(RuleDraft draft) {
-		List<String> entries = new ArrayList<>();
-		if (draft.everyDays() != null) {
-			entries.add("every-days");
+	private Effort effort(RuleDraft draft, TaskKind kind, String path) {
+		Set<String> skills = Set.copyOf(Objects.requireNonNullElse(draft.skills(), List.of()));
+		List<String> tools = Objects.requireNonNullElse(draft.tools(), List.of());
+		if (draft.effort() == null) {
+			return new Effort(0, Effort.Per.PLANTING, skills, tools);
 		}
-		if (draft.shortestDays() != null) {
-			entries.add("shortest-days");
+		if (kind == TaskKind.HOLD_OFF) {
+			this.complaints.add(path + "/effort", "holding off is no work", "remove it");
 		}
-		if (draft.untilPlanted() != null) {
-			entries.add("until-planted");
-		}
-		return entries;
-	}
-
-	private List<Source> sources(List<SourceDraft> drafts, String path) {
-		List<Source> sources = new ArrayList<>();
-		for (int i = 0; i < drafts.size(); i++) {
-			SourceDraft draft = drafts.get(i);
-			Grade grade = Arrays.stream(Grade.values())
-				.filter((one) -> one.code().equals(draft.grade()))
-				.findFirst()
-				.orElseThrow();
-			if (grade == Grade.READ_IN_SOURCE && (draft.publisher() == null || draft.address() == null)) {
-				this.complaints.add(path + "/" + i, "a source that was read has a publisher and an address",
-						"add them, or lower the grade");
-			}
-			sources.add(new Source(draft.title(), draft.publisher(), draft.address(), grade));
-		}
-		return sources;
+		return new Effort(draft.effort().minutes(), Effort.Per.valueOf(draft.effort().per().toUpperCase(Locale.ROOT)),
+				skills, tools);
 	}
 
 }

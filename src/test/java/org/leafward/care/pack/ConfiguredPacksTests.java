@@ -18,6 +18,7 @@ import org.leafward.care.core.rule.PlantingDateAnchor;
 import org.leafward.care.core.rule.Ramp;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.RulePack;
+import org.leafward.care.core.rule.SiteFacts;
 import org.leafward.care.core.rule.Span;
 import org.leafward.knowledge.KnowledgeFiles;
 import org.leafward.knowledge.KnowledgeReader;
@@ -26,11 +27,16 @@ import org.leafward.plants.CatalogueFixture;
 import org.leafward.plants.Species;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.Placement;
+import org.leafward.register.SiteFeature;
+import org.leafward.register.SoilTexture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 /** The packs that come with the server. */
 class ConfiguredPacksTests {
+
+	private static final SiteFacts LOAM = new SiteFacts("US-MI", "Washtenaw", SoilTexture.LOAM,
+			Set.of(SiteFeature.values()));
 
 	private static Catalogue catalogue;
 
@@ -110,7 +116,7 @@ class ConfiguredPacksTests {
 	void aPlantThatWintersIndoorsIsNeverAskedToStandOutsideInWinter() {
 		Species fig = catalogue.find(new SpeciesId("ficus-carica")).orElseThrow();
 		PlantFacts facts = new PlantFacts(fig.id(), Set.copyOf(fig.groups()), fig.traits(), Placement.CONTAINER, true,
-				false, 2);
+				false, 2, LOAM);
 		assertThat(references(facts)).containsExactlyInAnyOrder("houseplants/harden-off-outdoors",
 				"houseplants/step-down-indoors", "houseplants/bring-in", "houseplants/water-less-in-winter");
 	}
@@ -119,7 +125,7 @@ class ConfiguredPacksTests {
 	void aBoxwoodByTheRoadGetsWhatABoxwoodByTheRoadNeeds() {
 		Species boxwood = catalogue.find(new SpeciesId("buxus-sempervirens")).orElseThrow();
 		PlantFacts facts = new PlantFacts(boxwood.id(), Set.copyOf(boxwood.groups()), boxwood.traits(),
-				Placement.GROUND, false, true, 3);
+				Placement.GROUND, false, true, 3, LOAM);
 		assertThat(references(facts))
 			.contains("evergreens/no-late-pruning", "evergreens/fall-deep-watering", "evergreens/final-soak",
 					"evergreens/winter-watering", "evergreens/hang-burlap", "evergreens/rinse-salt-spray",
@@ -155,7 +161,7 @@ class ConfiguredPacksTests {
 			.flatMap((placement) -> Stream.of(true, false)
 				.flatMap((indoors) -> Stream.of(0, 1, 3)
 					.map((years) -> new PlantFacts(species.id(), Set.copyOf(species.groups()), species.traits(),
-							placement, indoors, true, years))));
+							placement, indoors, true, years, LOAM))));
 	}
 
 	private static Set<String> references(PlantFacts facts) {

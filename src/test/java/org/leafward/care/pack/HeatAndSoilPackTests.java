@@ -18,10 +18,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 /** A pack that hangs on sums of heat, the soil and cool days. */
 class HeatAndSoilPackTests {
 
+	private static final KnownPhases NONE = new KnownPhases(Set.of(), Set.of());
+
 	private static List<Rule> rules() throws IOException {
 		Path path = Path.of("src/test/resources/rulepacks/valid/heat-and-soil.yaml");
-		KnownPlants known = new KnownPlants(Set.of("boxwood"), Set.of(), Set.of());
-		return new RulePackReader(new KnowledgeReader(), known)
+		KnownPlants known = KnownPlants.of(Set.of("boxwood"), List.of(), Set.of());
+		return new RulePackReader(new KnowledgeReader(), known, NONE)
 			.read(List.of(new KnowledgeFile("rulepacks/heat-and-soil.yaml", Files.readAllBytes(path))))
 			.get(0)
 			.rules();

@@ -15,6 +15,8 @@ import org.leafward.knowledge.BrokenKnowledge;
 import org.leafward.knowledge.KnowledgeFile;
 import org.leafward.knowledge.KnowledgeReader;
 import org.leafward.knowledge.Problem;
+import org.leafward.plants.Species;
+import org.leafward.plants.SpeciesId;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
@@ -30,8 +32,16 @@ class InvalidPacksTests {
 
 	private static final Pattern EXPECTED = Pattern.compile("# expect (\\d+):(\\d+) (.+)");
 
-	private static final KnownPlants KNOWN = new KnownPlants(Set.of("boxwood"), Set.of("buxus-sempervirens"),
+	private static final KnownPlants KNOWN = KnownPlants.of(Set.of("boxwood", "oak"),
+			List.of(species("buxus-sempervirens", "boxwood"), species("buxus-microphylla", "boxwood"),
+					species("quercus-alba", "oak")),
 			Set.of("thin-bark"));
+
+	private static final KnownPhases PHASES = new KnownPhases(Set.of("bud-break", "leaf-drop"), Set.of("wound"));
+
+	private static Species species(String id, String group) {
+		return new Species(new SpeciesId(id), id, id, List.of(), List.of(group), Set.of());
+	}
 
 	private record Expected(int line, int column, String words) {
 
@@ -82,6 +92,7 @@ class InvalidPacksTests {
 				rules:
 				  - id: one
 				    kind: watch
+				    work: scout
 				    title: Look
 				    concerns: {groups: [boxwood]}
 				    from: {marker: ground-freeze}
@@ -99,7 +110,7 @@ class InvalidPacksTests {
 
 	private static List<Problem> problems(KnowledgeFile... files) {
 		BrokenKnowledge broken = catchThrowableOfType(BrokenKnowledge.class,
-				() -> new RulePackReader(new KnowledgeReader(), KNOWN).read(List.of(files)));
+				() -> new RulePackReader(new KnowledgeReader(), KNOWN, PHASES).read(List.of(files)));
 		assertThat(broken).isNotNull();
 		return broken.problems();
 	}

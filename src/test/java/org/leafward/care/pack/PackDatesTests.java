@@ -44,13 +44,14 @@ class PackDatesTests {
 
 	private static LocalDate date(Anchor anchor) {
 		if (anchor instanceof PlantingDateAnchor planting) {
-			return LocalDate.of(2026, 5, 4).plusDays(planting.days());
+			return LocalDate.of(2026, 5, 4).plusDays(planting.days().days());
 		}
 		MarkerAnchor marker = (MarkerAnchor) anchor;
 		int year = marker.nextSeason() ? 2027 : 2026;
 		String day = DATES.get(marker.marker().code());
 		assertThat(day).as(marker.marker().code()).isNotNull();
-		return marker.dateFrom(LocalDate.parse(year + "-" + day), new Season(year, Hemisphere.NORTH));
+		LocalDate counted = LocalDate.parse(year + "-" + day).plusDays(marker.days().days());
+		return marker.bounds().keep(counted, new Season(year, Hemisphere.NORTH));
 	}
 
 	@Test

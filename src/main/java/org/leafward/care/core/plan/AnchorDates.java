@@ -6,13 +6,16 @@ import java.util.List;
 import java.util.Optional;
 import org.leafward.care.core.rule.Anchor;
 import org.leafward.care.core.rule.CalendarAnchor;
+import org.leafward.care.core.rule.EventAnchor;
 import org.leafward.care.core.rule.MarkerAnchor;
+import org.leafward.care.core.rule.PhaseAnchor;
 import org.leafward.care.core.rule.PlantingDateAnchor;
 import org.leafward.climate.PlaceMarkers;
 import org.leafward.climate.SeasonMarker;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
 import org.leafward.measure.Season;
+import org.leafward.plants.SpeciesId;
 
 /** Turns anchors into dates of one season, with their steps. */
 final class AnchorDates {
@@ -23,8 +26,11 @@ final class AnchorDates {
 
 	private final Season season;
 
-	AnchorDates(PlaceMarkers markers, LocalDate plantedOn, Season season) {
+	private final SpeciesId species;
+
+	AnchorDates(PlaceMarkers markers, SpeciesId species, LocalDate plantedOn, Season season) {
 		this.markers = markers;
+		this.species = species;
 		this.plantedOn = plantedOn;
 		this.season = season;
 	}
@@ -42,8 +48,11 @@ final class AnchorDates {
 		if (anchor instanceof MarkerAnchor marker) {
 			return date(label, marker);
 		}
-		LocalDate date = (anchor instanceof PlantingDateAnchor planting) ? this.plantedOn.plusDays(planting.days())
-				: fixed((CalendarAnchor) anchor);
+		if (anchor instanceof PhaseAnchor || anchor instanceof EventAnchor) {
+			return Optional.empty();
+		}
+		LocalDate date = (anchor instanceof PlantingDateAnchor planting)
+				? this.plantedOn.plusDays(planting.days().of(this.species)) : fixed((CalendarAnchor) anchor);
 		return Optional
 			.of(new Dated(date, Explanation.of(label, DayWords.of(date)).withDetail(sentence(anchor.words()))));
 	}
@@ -57,20 +66,22 @@ final class AnchorDates {
 		return this.markers.on(anchor.marker(), target.year()).map((marker) -> dated(label, anchor, target, marker));
 	}
 
-	private static Dated dated(String label, MarkerAnchor anchor, Season target, SeasonMarker marker) {
-		LocalDate date = anchor.dateFrom(marker.date(), target);
+	private Dated dated(String label, MarkerAnchor anchor, Season target, SeasonMarker marker) {
+		int offset = anchor.days().of(this.species);
+		LocalDate counted = marker.date().plusDays(offset);
+		LocalDate date = anchor.bounds().keep(counted, target);
 		List<Explanation> steps = new ArrayList<>();
 		steps.add(marker.explanation());
-		if (anchor.days() != 0) {
-			int days = Math.abs(anchor.days());
+		if (offset != 0) {
+			int days = Math.abs(offset);
 			steps.add(Explanation
-				.of("The rule %s %d %s".formatted((anchor.days() < 0) ? "goes back" : "adds", days,
-						(days == 1) ? "day" : "days"), DayWords.of(marker.date().plusDays(anchor.days())))
+				.of("The rule %s %d %s".formatted((offset < 0) ? "goes back" : "adds", days,
+						(days == 1) ? "day" : "days"), DayWords.of(counted))
 				.withDetail("Counted from %s.".formatted(DayWords.of(marker.date()))));
 		}
-		if (!date.equals(marker.date().plusDays(anchor.days()))) {
+		if (!date.equals(counted)) {
 			steps.add(Explanation.of("The rule keeps to the calendar here", DayWords.of(date))
-				.withDetail("Whatever the weather, this day comes %s.".formatted(anchor.boundWords())));
+				.withDetail("Whatever the weather, this day comes %s.".formatted(anchor.bounds().words())));
 		}
 		return new Dated(date,
 				Explanation.of(label, DayWords.of(date)).withDetail(sentence(anchor.words())).withSteps(steps));
@@ -83,7 +94,8 @@ final class AnchorDates {
 
 	/** Why {@link #date} was empty. */
 	String why(Anchor anchor) {
-		return (anchor instanceof MarkerAnchor marker) ? this.markers.whyMissing(marker.marker()) : "";
+		return (anchor instanceof MarkerAnchor marker) ? this.markers.whyMissing(marker.marker())
+				: "There is no date yet for: %s.".formatted(anchor.words());
 	}
 
 }

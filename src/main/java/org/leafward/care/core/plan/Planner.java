@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskText;
 import org.leafward.care.core.rule.Anchor;
+import org.leafward.care.core.rule.EventAnchor;
 import org.leafward.care.core.rule.Ramp;
 import org.leafward.care.core.rule.RampStep;
 import org.leafward.care.core.rule.Rule;
@@ -84,15 +85,14 @@ public final class Planner {
 			this.rule = rule;
 			this.subject = subject;
 			this.season = season;
-			this.dates = new AnchorDates(markers, subject.planting().plantedOn(), season);
+			this.dates = new AnchorDates(markers, subject.species().id(), subject.planting().plantedOn(), season);
 		}
 
 		void into(List<PlannedTask> tasks, List<Gap> gaps) {
 			if (this.rule.timing() instanceof Ramp ramp) {
 				date("Hangs on", ramp.anchor(), gaps).ifPresent((anchor) -> ramp(ramp, anchor, tasks));
 			}
-			else {
-				Span span = (Span) this.rule.timing();
+			else if (this.rule.timing() instanceof Span span) {
 				Optional<AnchorDates.Dated> from = date("Begins", span.from(), gaps);
 				Optional<AnchorDates.Dated> to = date("Ends", span.to(), gaps);
 				if (from.isPresent() && to.isPresent()) {
@@ -103,7 +103,7 @@ public final class Planner {
 
 		private Optional<AnchorDates.Dated> date(String label, Anchor anchor, List<Gap> gaps) {
 			Optional<AnchorDates.Dated> date = this.dates.date(label, anchor);
-			if (date.isEmpty()) {
+			if (date.isEmpty() && !(anchor instanceof EventAnchor)) {
 				gaps.add(new Gap(this.subject.planting().id(), this.pack.reference(this.rule), this.rule.title(),
 						this.season.year(), this.dates.why(anchor)));
 			}

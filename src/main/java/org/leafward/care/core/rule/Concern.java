@@ -1,8 +1,10 @@
 package org.leafward.care.core.rule;
 
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.leafward.plants.Species;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.Placement;
 import org.leafward.register.SiteFeature;
@@ -48,13 +50,25 @@ public record Concern(Set<String> groups, Set<SpeciesId> species, Set<String> tr
 	 * @return true when every condition holds
 	 */
 	public boolean appliesTo(PlantFacts plant) {
-		return this.site.isEmpty() && named(plant) && plant.traits().containsAll(this.traits)
-				&& Collections.disjoint(this.exceptGroups, plant.groups())
-				&& !this.exceptSpecies.contains(plant.species())
+		return addresses(plant.species(), plant.groups(), plant.traits())
 				&& (this.placement == null || this.placement == plant.placement())
 				&& (this.wintersIndoors == null || this.wintersIndoors == plant.wintersIndoors())
 				&& (this.saltExposed == null || this.saltExposed == plant.saltExposed())
 				&& this.years.contains(plant.yearsSincePlanting()) && fits(plant.ground());
+	}
+
+	/**
+	 * Whether a rule with this concern can be for plantings of a species.
+	 * @param plant the species
+	 * @return true when its groups, traits and exceptions fit
+	 */
+	public boolean addresses(Species plant) {
+		return addresses(plant.id(), plant.groups(), plant.traits());
+	}
+
+	private boolean addresses(SpeciesId id, Collection<String> itsGroups, Set<String> itsTraits) {
+		return this.site.isEmpty() && named(id, itsGroups) && itsTraits.containsAll(this.traits)
+				&& Collections.disjoint(this.exceptGroups, itsGroups) && !this.exceptSpecies.contains(id);
 	}
 
 	/**
@@ -71,9 +85,9 @@ public record Concern(Set<String> groups, Set<SpeciesId> species, Set<String> tr
 				&& this.where.contains(ground.region(), ground.county());
 	}
 
-	private boolean named(PlantFacts plant) {
-		return (this.groups.isEmpty() && this.species.isEmpty()) || !Collections.disjoint(this.groups, plant.groups())
-				|| this.species.contains(plant.species());
+	private boolean named(SpeciesId id, Collection<String> itsGroups) {
+		return (this.groups.isEmpty() && this.species.isEmpty()) || !Collections.disjoint(this.groups, itsGroups)
+				|| this.species.contains(id);
 	}
 
 }

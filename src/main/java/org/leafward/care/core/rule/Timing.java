@@ -1,7 +1,9 @@
 package org.leafward.care.core.rule;
 
-/** When a rule's care falls: a {@link Span} of days, a {@link Ramp}, or
- * single days that the weather picks. */
+/**
+ * When a rule's care falls: a {@link Span} of days, a {@link Ramp}, or single days that
+ * the weather picks.
+ */
 public sealed interface Timing permits Span, Ramp, DayByDay {
 
 	/**

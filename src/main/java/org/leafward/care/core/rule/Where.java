@@ -8,8 +8,8 @@ import java.util.stream.Collectors;
  * States or provinces and counties.
  *
  * @param regions codes of ISO 3166-2 such as US-MI
- * @param counties names as sites give them, compared without regard to case; with
- * regions as well, only the counties of that name there
+ * @param counties names as sites give them, compared without regard to case; with regions
+ * as well, only the counties of that name there
  */
 public record Where(Set<String> regions, Set<String> counties) {
 

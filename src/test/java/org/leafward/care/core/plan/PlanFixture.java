@@ -9,13 +9,20 @@ import java.util.Set;
 import java.util.UUID;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskText;
+import org.leafward.care.core.rule.Bounds;
 import org.leafward.care.core.rule.Concern;
+import org.leafward.care.core.rule.Days;
+import org.leafward.care.core.rule.Effort;
 import org.leafward.care.core.rule.Grade;
 import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.RulePack;
+import org.leafward.care.core.rule.SiteFacts;
 import org.leafward.care.core.rule.Source;
 import org.leafward.care.core.rule.Timing;
+import org.leafward.care.core.rule.Weather;
+import org.leafward.care.core.rule.Where;
+import org.leafward.care.core.rule.Work;
 import org.leafward.care.core.rule.YearsSincePlanting;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.MarkerKind;
@@ -31,6 +38,7 @@ import org.leafward.register.Placement;
 import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
 import org.leafward.register.SiteId;
+import org.leafward.register.SoilTexture;
 
 /**
  * Small subjects, rules and markers for planning. The dates are those of the zone 6
@@ -46,6 +54,8 @@ final class PlanFixture {
 
 	static final MarkerKey THAW = key(MarkerKind.GROUND_THAW, null, 50);
 
+	static final SiteFacts LOAM = new SiteFacts("US-MI", "Washtenaw", SoilTexture.LOAM, Set.of());
+
 	private PlanFixture() {
 	}
 
@@ -54,11 +64,11 @@ final class PlanFixture {
 	}
 
 	static MarkerAnchor on(MarkerKey key, int days) {
-		return new MarkerAnchor(key, days, false, null, null);
+		return new MarkerAnchor(key, Days.of(days), false, Bounds.NONE);
 	}
 
 	static MarkerAnchor onNext(MarkerKey key, int days) {
-		return new MarkerAnchor(key, days, true, null, null);
+		return new MarkerAnchor(key, Days.of(days), true, Bounds.NONE);
 	}
 
 	static FixedMarkers markers() {
@@ -73,14 +83,15 @@ final class PlanFixture {
 						Placement.GROUND, false, false),
 				new Species(new SpeciesId("buxus-sempervirens"), "Buxus sempervirens", "common boxwood", List.of(),
 						List.of("boxwood", "broadleaf-evergreen"), Set.of(), null, List.of()),
-				Hemisphere.NORTH);
+				Hemisphere.NORTH, LOAM);
 	}
 
 	static Rule rule(String id, TaskKind kind, Timing timing) {
-		return new Rule(id, kind,
+		return new Rule(id, kind, Work.PRUNE,
 				new Concern(Set.of("boxwood"), Set.of(), Set.of(), Set.of(), Set.of(), null, null, null,
-						YearsSincePlanting.ANY),
-				timing, new TaskText("Do " + id, "Do it.", null, "It helps.", null, null),
+						YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of()),
+				timing, List.of(), Weather.ANY, Set.of(), Effort.UNKNOWN,
+				new TaskText("Do " + id, "Do it.", null, "It helps.", null, null), Map.of(),
 				List.of(new Source("Practice", null, null, Grade.COMMON_PRACTICE)));
 	}
 

@@ -113,7 +113,7 @@ class PlannerTests {
 	@Test
 	void mirrorsTheYearInTheSouth() {
 		Subject north = boxwoodPlantedOn("2015-04-01");
-		Subject south = new Subject(north.planting(), north.species(), Hemisphere.SOUTH);
+		Subject south = new Subject(north.planting(), north.species(), Hemisphere.SOUTH, PlanFixture.LOAM);
 		PlanFixture.FixedMarkers markers = new PlanFixture.FixedMarkers().with(SPRING, "10-20");
 		Plan plan = new Planner(List.of(pack(rule("sow", TaskKind.DO, new Span(on(SPRING, 0), on(SPRING, 10), 0, 1)))))
 			.plan(south, markers, List.of(new Season(2027, Hemisphere.SOUTH)));

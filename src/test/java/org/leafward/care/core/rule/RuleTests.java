@@ -3,6 +3,7 @@ package org.leafward.care.core.rule;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +18,7 @@ import org.leafward.measure.Hemisphere;
 import org.leafward.measure.Season;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.Placement;
+import org.leafward.register.SoilTexture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -32,12 +34,14 @@ class RuleTests {
 
 	private static final SpeciesId BOXWOOD = new SpeciesId("buxus-sempervirens");
 
+	private static final SiteFacts LOAM = new SiteFacts("US-MI", "Washtenaw", SoilTexture.LOAM, Set.of());
+
 	private static final Concern ALL = new Concern(Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), null, null, null,
-			YearsSincePlanting.ANY);
+			YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of());
 
 	private static PlantFacts boxwood(Placement placement, boolean indoors, boolean salt, int years) {
 		return new PlantFacts(BOXWOOD, Set.of("boxwood", "evergreen"), Set.of("salt-sensitive"), placement, indoors,
-				salt, years);
+				salt, years, LOAM);
 	}
 
 	private static final PlantFacts PLAIN = boxwood(Placement.GROUND, false, false, 3);
@@ -54,23 +58,24 @@ class RuleTests {
 	}
 
 	private static Concern concern(Set<String> groups, Set<SpeciesId> species, Set<String> traits) {
-		return new Concern(groups, species, traits, Set.of(), Set.of(), null, null, null, YearsSincePlanting.ANY);
+		return new Concern(groups, species, traits, Set.of(), Set.of(), null, null, null, YearsSincePlanting.ANY,
+				Set.of(), Where.ANYWHERE, Set.of());
 	}
 
 	@Test
 	void exceptionsWinOverNames() {
 		assertThat(new Concern(Set.of("evergreen"), Set.of(), Set.of(), Set.of("boxwood"), Set.of(), null, null, null,
-				YearsSincePlanting.ANY)
+				YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of())
 			.appliesTo(PLAIN)).isFalse();
 		assertThat(new Concern(Set.of("evergreen"), Set.of(), Set.of(), Set.of(), Set.of(BOXWOOD), null, null, null,
-				YearsSincePlanting.ANY)
+				YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of())
 			.appliesTo(PLAIN)).isFalse();
 	}
 
 	@Test
 	void conditionsThatAreLeftOutHoldEitherWay() {
 		Concern potIndoorsSalt = new Concern(Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), Placement.CONTAINER,
-				true, false, YearsSincePlanting.ANY);
+				true, false, YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of());
 		assertThat(potIndoorsSalt.appliesTo(boxwood(Placement.CONTAINER, true, false, 0))).isTrue();
 		assertThat(potIndoorsSalt.appliesTo(boxwood(Placement.GROUND, true, false, 0))).isFalse();
 		assertThat(potIndoorsSalt.appliesTo(boxwood(Placement.CONTAINER, false, false, 0))).isFalse();
@@ -81,18 +86,18 @@ class RuleTests {
 	@CsvSource({ "-1, false", "0, true", "1, true", "2, false" })
 	void yearsCountFromTheSeasonOfPlanting(int years, boolean applies) {
 		Concern young = new Concern(Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), null, null, null,
-				new YearsSincePlanting(0, 2));
+				new YearsSincePlanting(0, 2), Set.of(), Where.ANYWHERE, Set.of());
 		assertThat(young.appliesTo(boxwood(Placement.GROUND, false, false, years))).isEqualTo(applies);
 		assertThat(ALL.appliesTo(boxwood(Placement.GROUND, false, false, years))).isEqualTo(years >= 0);
 	}
 
 	@Test
 	void boundsMoveADateThatFallsOutside() {
-		MarkerAnchor bounded = new MarkerAnchor(FALL, -56, false, new FixedDay(MonthDay.of(8, 10)),
-				new FixedDay(MonthDay.of(8, 20)));
-		assertThat(bounded.dateFrom(LocalDate.of(2026, 10, 8), NORTH)).isEqualTo("2026-08-13");
-		assertThat(bounded.dateFrom(LocalDate.of(2026, 9, 20), NORTH)).isEqualTo("2026-08-10");
-		assertThat(bounded.dateFrom(LocalDate.of(2026, 11, 20), NORTH)).isEqualTo("2026-08-20");
+		MarkerAnchor bounded = new MarkerAnchor(FALL, Days.of(-56), false,
+				new Bounds(new FixedDay(MonthDay.of(8, 10)), new FixedDay(MonthDay.of(8, 20))));
+		assertThat(bounded.bounds().keep(LocalDate.of(2026, 10, 8).minusDays(56), NORTH)).isEqualTo("2026-08-13");
+		assertThat(bounded.bounds().keep(LocalDate.of(2026, 9, 20).minusDays(56), NORTH)).isEqualTo("2026-08-10");
+		assertThat(bounded.bounds().keep(LocalDate.of(2026, 11, 20).minusDays(56), NORTH)).isEqualTo("2026-08-20");
 	}
 
 	@Test
@@ -108,18 +113,16 @@ class RuleTests {
 
 	@Test
 	void anchorsSpeakForThemselves() {
-		assertThat(new MarkerAnchor(FALL, -56, false, null, null).words())
+		assertThat(new MarkerAnchor(FALL, Days.of(-56), false, Bounds.NONE).words())
 			.isEqualTo("56 days before the middle date of the first fall freeze at 32 °F (0 °C)");
-		assertThat(new MarkerAnchor(new MarkerKey(MarkerKind.GROUND_THAW, null, 50), 1, true, null, null).words())
-			.isEqualTo("1 day after the middle date of the ground thawing of the following season");
-		assertThat(new MarkerAnchor(new MarkerKey(MarkerKind.LAST_SPRING_FREEZE, FALL.threshold(), 10), 10, false, null,
-				null)
+		assertThat(new MarkerAnchor(new MarkerKey(MarkerKind.GROUND_THAW, null, 50), Days.of(1), true, Bounds.NONE)
+			.words()).isEqualTo("1 day after the middle date of the ground thawing of the following season");
+		assertThat(new MarkerAnchor(new MarkerKey(MarkerKind.LAST_SPRING_FREEZE, FALL.threshold(), 10), Days.of(10),
+				false, Bounds.NONE)
 			.words())
 			.isEqualTo("10 days after the late date (in 10 of 100 seasons it comes on or after it) of the last spring "
 					+ "freeze at 32 °F (0 °C)");
-		assertThat(new MarkerAnchor(new MarkerKey(MarkerKind.FIRST_FALL_FREEZE, FALL.threshold(), 10), -7, false,
-				new FixedDay(MonthDay.of(8, 31)), null)
-			.boundWords()).isEqualTo("not before 31 August");
+		assertThat(new Bounds(new FixedDay(MonthDay.of(8, 31)), null).words()).isEqualTo("not before 31 August");
 		assertThat(new PlantingDateAnchor(0).words()).isEqualTo("on the planting date");
 		assertThat(new CalendarAnchor(new FixedDay(MonthDay.of(11, 1)), false, "the law names it").words())
 			.isEqualTo("1 November, a fixed date: the law names it");
@@ -150,12 +153,18 @@ class RuleTests {
 
 	@Test
 	void aRuleWithoutSourceOrWithTheWrongTimingIsRefused() {
-		TaskText text = new TaskText("Do it", "Do it.", null, "It helps.", null, null);
 		Span span = new Span(new PlantingDateAnchor(0), new PlantingDateAnchor(1), 0, 1);
 		Source source = new Source("Sample", null, null, Grade.FROM_MEMORY);
-		assertThatIllegalArgumentException().isThrownBy(() -> new Rule("one", TaskKind.DO, ALL, span, text, List.of()));
+		assertThatIllegalArgumentException().isThrownBy(() -> rule(TaskKind.DO, span, List.of()));
+		assertThatIllegalArgumentException().isThrownBy(() -> rule(TaskKind.RAMP_DAY, span, List.of(source)));
 		assertThatIllegalArgumentException()
-			.isThrownBy(() -> new Rule("one", TaskKind.RAMP_DAY, ALL, span, text, List.of(source)));
+			.isThrownBy(() -> rule(TaskKind.DO, new DayByDay(span.from(), span.to(), 0), List.of(source)));
+	}
+
+	private static Rule rule(TaskKind kind, Timing timing, List<Source> sources) {
+		TaskText text = new TaskText("Do it", "Do it.", null, "It helps.", null, null);
+		return new Rule("one", kind, Work.PRUNE, ALL, timing, List.of(), Weather.ANY, Set.of(), Effort.UNKNOWN, text,
+				Map.of(), sources);
 	}
 
 }
