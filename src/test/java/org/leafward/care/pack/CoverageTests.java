@@ -45,7 +45,8 @@ class CoverageTests {
 	void everyRowHasRulesOrAReason() {
 		assertThat(rows()).allSatisfy((row) -> {
 			assertThat(row.row()).matches("CW\\d{3}|CROP:.+");
-			assertThat(row.rules().isEmpty()).as("%s of %s", row.row(), row.file()).isNotEqualTo(row.whyNot().isEmpty());
+			assertThat(row.rules().isEmpty()).as("%s of %s", row.row(), row.file())
+				.isNotEqualTo(row.whyNot().isEmpty());
 			assertThat(row.whyNot()).matches("|.{30,}\\.");
 		});
 	}
@@ -65,14 +66,17 @@ class CoverageTests {
 
 	/** The first field holds no comma or quote in either table. */
 	private static List<String> firstFields(String name, String prefix) {
-		return lines(SharedData.file(name)).skip(1).map((line) -> prefix + line.substring(0, line.indexOf(','))).toList();
+		return lines(SharedData.file(name)).skip(1)
+			.map((line) -> prefix + line.substring(0, line.indexOf(',')))
+			.toList();
 	}
 
 	private static List<Row> rows() {
 		try (Stream<Path> files = Files.list(Path.of("shared/coverage"))) {
-			return files.filter((file) -> file.toString().endsWith(".csv")).sorted().flatMap((file) -> lines(file)
-				.skip(1)
-				.map((line) -> row(file.getFileName().toString(), line))).toList();
+			return files.filter((file) -> file.toString().endsWith(".csv"))
+				.sorted()
+				.flatMap((file) -> lines(file).skip(1).map((line) -> row(file.getFileName().toString(), line)))
+				.toList();
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);

@@ -51,8 +51,8 @@ class PackDatesTests {
 			"11-20");
 
 	/**
-	 * Sums of heat above 50 °F from 1 March there, assumed to fit the same notes (lace bug
-	 * nymphs in April, euonymus scale in June, Japanese beetles in July).
+	 * Sums of heat above 50 °F from 1 March there, assumed to fit the same notes (lace
+	 * bug nymphs in April, euonymus scale in June, Japanese beetles in July).
 	 */
 	private static final NavigableMap<Integer, String> HEAT = new TreeMap<>(
 			Map.of(50, "04-18", 100, "04-28", 200, "05-09", 300, "05-18", 500, "06-03", 900, "06-30", 1700, "08-06"));
