@@ -2,6 +2,7 @@ package org.leafward.care;
 
 import java.util.List;
 import java.util.Optional;
+import org.leafward.care.core.check.Contradiction;
 import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.RulePack;
@@ -21,6 +22,12 @@ public interface RulePacks {
 	 * @return empty when there is no such rule
 	 */
 	Optional<Rule> find(String reference);
+
+	/**
+	 * Tasks that fall into a hold-off from the same work.
+	 * @return each pair of rules once; where it is not settled, the hold-off goes before
+	 */
+	List<Contradiction> contradictions();
 
 	/**
 	 * The phases and events that rules hang on.

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.leafward.care.RulePacks;
+import org.leafward.care.core.check.Contradiction;
 import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.RulePack;
@@ -18,17 +19,23 @@ import org.leafward.knowledge.KnowledgeFile;
 import org.leafward.knowledge.KnowledgeFiles;
 import org.leafward.knowledge.KnowledgeReader;
 import org.leafward.plants.Catalogue;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Service;
 
 /** The rule packs as they were when the server started. */
 @Service
 class LoadedRulePacks implements RulePacks {
 
+	private static final Logger LOG = LoggerFactory.getLogger(LoadedRulePacks.class);
+
 	private final List<RulePack> packs;
 
 	private final Map<String, Rule> rules = new LinkedHashMap<>();
 
 	private final Phenology phenology;
+
+	private final List<Contradiction> contradictions;
 
 	private final String fingerprint;
 
@@ -37,10 +44,10 @@ class LoadedRulePacks implements RulePacks {
 		List<KnowledgeFile> phases = files.of("phenology");
 		KnownPlants known = KnownPlants.of(catalogue);
 		this.phenology = new PhenologyReader(reader, known).read(phases);
-		this.packs = new RulePackReader(reader, known, KnownPhases.of(this.phenology)).read(found)
-			.stream()
-			.sorted(Comparator.comparing(RulePack::id))
-			.toList();
+		RulePackReader.Packs read = new RulePackReader(reader, known, this.phenology).read(found);
+		this.contradictions = List.copyOf(read.contradictions());
+		log();
+		this.packs = read.packs().stream().sorted(Comparator.comparing(RulePack::id)).toList();
 		this.packs.forEach((pack) -> pack.rules().forEach((rule) -> this.rules.put(pack.reference(rule), rule)));
 		this.fingerprint = fingerprint(Stream.concat(found.stream(), phases.stream()).toList());
 	}
@@ -53,6 +60,18 @@ class LoadedRulePacks implements RulePacks {
 	@Override
 	public Optional<Rule> find(String reference) {
 		return Optional.ofNullable(this.rules.get(reference));
+	}
+
+	private void log() {
+		List<Contradiction> open = this.contradictions.stream().filter((one) -> !one.settled()).toList();
+		LOG.info("{} task(s) fall into hold-offs, {} of them go before", this.contradictions.size(),
+				this.contradictions.size() - open.size());
+		open.forEach((one) -> LOG.info("{}", one.words()));
+	}
+
+	@Override
+	public List<Contradiction> contradictions() {
+		return this.contradictions;
 	}
 
 	@Override

@@ -89,6 +89,10 @@ final class RuleReader {
 		Set<String> skills = Set.copyOf(Objects.requireNonNullElse(draft.skills(), List.of()));
 		List<String> tools = Objects.requireNonNullElse(draft.tools(), List.of());
 		if (draft.effort() == null) {
+			if (asks(kind)) {
+				this.complaints.add(path, "the rule doesn't say how much work it is",
+						"add 'effort', for example effort: {minutes: 20, per: planting}");
+			}
 			return new Effort(0, Effort.Per.PLANTING, skills, tools);
 		}
 		if (kind == TaskKind.HOLD_OFF) {

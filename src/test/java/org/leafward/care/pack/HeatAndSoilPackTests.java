@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.Anchor;
 import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.Rule;
@@ -18,13 +19,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 /** A pack that hangs on sums of heat, the soil and cool days. */
 class HeatAndSoilPackTests {
 
-	private static final KnownPhases NONE = new KnownPhases(Set.of(), Set.of());
-
 	private static List<Rule> rules() throws IOException {
 		Path path = Path.of("src/test/resources/rulepacks/valid/heat-and-soil.yaml");
 		KnownPlants known = KnownPlants.of(Set.of("boxwood"), List.of(), Set.of());
-		return new RulePackReader(new KnowledgeReader(), known, NONE)
+		return new RulePackReader(new KnowledgeReader(), known, Phenology.NONE)
 			.read(List.of(new KnowledgeFile("rulepacks/heat-and-soil.yaml", Files.readAllBytes(path))))
+			.packs()
 			.get(0)
 			.rules();
 	}

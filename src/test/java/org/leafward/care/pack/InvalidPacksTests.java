@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,8 +23,6 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 class InvalidPacksTests {
 
 	private static final Path FOLDER = Path.of("src/test/resources/rulepacks/invalid");
-
-	private static final KnownPhases PHASES = new KnownPhases(Set.of("bud-break", "leaf-drop"), Set.of("wound"));
 
 	static List<Path> files() throws IOException {
 		try (Stream<Path> files = Files.list(FOLDER)) {
@@ -73,7 +70,8 @@ class InvalidPacksTests {
 
 	private static List<Problem> problems(KnowledgeFile... files) {
 		BrokenKnowledge broken = catchThrowableOfType(BrokenKnowledge.class,
-				() -> new RulePackReader(new KnowledgeReader(), PlantsFixture.KNOWN, PHASES).read(List.of(files)));
+				() -> new RulePackReader(new KnowledgeReader(), PlantsFixture.KNOWN, PlantsFixture.PHENOLOGY)
+					.read(List.of(files)));
 		assertThat(broken).isNotNull();
 		return broken.problems();
 	}

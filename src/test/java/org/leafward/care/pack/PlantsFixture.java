@@ -2,6 +2,9 @@ package org.leafward.care.pack;
 
 import java.util.List;
 import java.util.Set;
+import org.leafward.care.core.phase.LoggedEvent;
+import org.leafward.care.core.phase.Phase;
+import org.leafward.care.core.phase.Phenology;
 import org.leafward.plants.Species;
 import org.leafward.plants.SpeciesId;
 
@@ -12,6 +15,9 @@ final class PlantsFixture {
 			species("buxus-microphylla", "boxwood"), species("quercus-alba", "oak"));
 
 	static final KnownPlants KNOWN = KnownPlants.of(Set.of("boxwood", "oak"), SPECIES, Set.of("thin-bark"));
+
+	static final Phenology PHENOLOGY = new Phenology(List.of(new Phase("bud-break", "bud break", "Look.", List.of())),
+			List.of(new LoggedEvent("wound", "a wound")));
 
 	private PlantsFixture() {
 	}
