@@ -43,6 +43,12 @@ record ReferenceClimate(String name, int lastFreeze, int springSpread, int first
 
 	private static final int SOIL_DELAY = 10;
 
+	/** A quarter of the delay at 4 inches, as in the model of the soil. */
+	private static final int UPPER_SOIL_DELAY = 3;
+
+	/** Days between the last icy road and the last freeze; an assumption of ours. */
+	private static final int ICE_BEFORE_LAST_FREEZE = 21;
+
 	private static final int YEAR = 365;
 
 	/** The standard normal quantile of 90 %. */
@@ -75,7 +81,11 @@ record ReferenceClimate(String name, int lastFreeze, int springSpread, int first
 			case DAYS_COOL_TO -> this.high.coolsTo(degrees, 0);
 			case GROUND_THAW, SOIL_WARMS_TO -> air.warmsTo(degrees, SOIL_DELAY);
 			case GROUND_FREEZE, SOIL_COOLS_TO -> air.coolsTo(degrees, SOIL_DELAY);
+			case UPPER_SOIL_WARMS_TO -> air.warmsTo(degrees, UPPER_SOIL_DELAY);
+			case UPPER_SOIL_COOLS_TO -> air.coolsTo(degrees, UPPER_SOIL_DELAY);
+			case DE_ICING_END -> OptionalInt.of(this.lastFreeze - ICE_BEFORE_LAST_FREEZE);
 			case DEGREE_DAYS -> heat(key.goal(), threshold, air);
+			case DAYLIGHT_LENGTHENS_TO, DAYLIGHT_SHORTENS_TO -> OptionalInt.empty();
 		};
 	}
 
