@@ -145,7 +145,7 @@ class ConfiguredPacksTests {
 			.contains("evergreens/no-late-pruning", "evergreens/fall-deep-watering", "evergreens/final-soak",
 					"evergreens/winter-watering", "evergreens/rinse-salt-spray", "salt/raise-salt-screen",
 					"salt/leach-salt", "boxwood/last-light-trim")
-			.doesNotContain("evergreens/hang-burlap", "evergreens/potted-evergreens", "trees/oak-no-pruning",
+			.doesNotContain("evergreens/hang-burlap", "evergreens/potted-evergreens", "oaks/oak-no-pruning",
 					"houseplants/bring-in", "new-plantings/water-second-season");
 	}
 

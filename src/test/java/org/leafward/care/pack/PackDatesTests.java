@@ -40,15 +40,18 @@ class PackDatesTests {
 			Map.entry("nights-warm-to 55F p50", "05-26"), Map.entry("nights-cool-to 55F p50", "09-15"),
 			Map.entry("nights-cool-to 50F p50", "09-27"), Map.entry("nights-cool-to 45F p50", "10-08"),
 			Map.entry("days-cool-to 50F p50", "11-08"), Map.entry("soil-warms-to 45F p50", "03-28"),
-			Map.entry("soil-warms-to 50F p50", "04-10"), Map.entry("soil-cools-to 40F p50", "11-28"));
+			Map.entry("soil-warms-to 40F p50", "03-18"), Map.entry("soil-warms-to 50F p50", "04-10"),
+			Map.entry("soil-cools-to 40F p50", "11-28"));
 
 	/**
 	 * Phases there, assumed to fit the same notes (candles in mid-June, wrapping in late
 	 * October as two weeks before leaf drop).
 	 */
-	private static final Map<String, String> PHASES = Map.of("bud-swell", "03-28", "bud-break", "04-15",
-			"leaf-expanded", "05-22", "bloom-end", "05-05", "candle-expanded", "06-14", "leaf-drop", "11-02", "dormant",
-			"11-20");
+	private static final Map<String, String> PHASES = Map.ofEntries(Map.entry("forsythia-bloom", "04-05"),
+			Map.entry("bud-swell", "03-28"), Map.entry("bud-break", "04-15"), Map.entry("half-inch-green", "04-22"),
+			Map.entry("leaf-expanded", "05-22"), Map.entry("bloom-start", "04-24"), Map.entry("bloom-end", "05-05"),
+			Map.entry("candle-expanded", "06-14"), Map.entry("harvest-end", "07-31"), Map.entry("leaf-drop", "11-02"),
+			Map.entry("dormant", "11-20"));
 
 	/**
 	 * Sums of heat above 50 °F from 1 March there, assumed to fit the same notes (lace
@@ -105,13 +108,13 @@ class PackDatesTests {
 			evergreens/plant-in-fall         | 2026-08-20 | 2026-08-31 | begins, late August
 			evergreens/no-late-planting      | 2026-10-14 | 2026-10-29 | begins, mid-October to 29 October
 			evergreens/take-down-burlap      | 2026-04-03 | 2026-04-03 | begins, early date of the last freeze
-			trees/oak-no-pruning             | 2026-03-01 | 2026-04-01 | begins, by 1 April, mid-March in warm springs
-			trees/oak-pruning-window         | 2026-11-01 | 2026-11-30 | begins, November
+			oaks/oak-no-pruning              | 2026-03-01 | 2026-04-01 | begins, by 1 April, mid-March in warm springs
+			oaks/oak-pruning-window          | 2026-11-01 | 2026-11-30 | begins, November
 			trees/trunk-wrap-on              | 2026-10-15 | 2026-10-31 | begins, late October
 			trees/trunk-wrap-off             | 2026-03-15 | 2026-03-31 | begins, March
 			trees/leaf-scorch-watch          | 2026-07-10 | 2026-07-20 | begins, mid-July
 			salt/leach-salt                  | 2026-03-05 | 2026-03-05 | begins, as soon as the soil thaws
-			shrubs/hydrangea-no-cutting      | 2026-08-08 | 2026-08-08 | begins, after the first week of August
+			roses-and-hydrangeas/hydrangea-no-cutting | 2026-08-08 | 2026-08-08 | begins, after the first week of August
 			shrubs/spring-bloomers-no-pruning| 2026-07-10 | 2026-07-20 | begins, mid-July
 			edibles/set-out-cool-crops       | 2026-03-23 | 2026-03-23 | begins, brassicas 23 March to 6 April
 			edibles/set-out-tomatoes         | 2026-04-27 | 2026-04-27 | begins, 27 April at the median
@@ -121,6 +124,16 @@ class PackDatesTests {
 			winter-shelter/rodent-guards     | 2026-11-01 | 2026-11-30 | begins, rodent guards in November
 			winter-shelter/anti-desiccant-second | 2026-01-20 | 2026-02-05 | begins, midwinter thaw
 			evergreens/winter-injury-survey  | 2026-03-10 | 2026-03-31 | begins, first survey in March
+			oaks/late-season-caution         | 2026-08-01 | 2026-08-01 | begins, the day after July
+			fruit/apples-and-pears           | 2026-02-10 | 2026-02-28 | begins, fruit trees late in February
+			fruit/grapes                     | 2026-02-01 | 2026-02-28 | begins, grapes in February
+			roses-and-hydrangeas/smooth-hydrangea-cut-back | 2026-02-10 | 2026-02-28 | begins, February
+			roses-and-hydrangeas/mound-roses | 2026-11-01 | 2026-11-30 | begins, rose mounds in November
+			roses-and-hydrangeas/unmound-roses | 2026-03-25 | 2026-04-05 | begins, late March to early April
+			roses-and-hydrangeas/hydrangea-shaping | 2026-07-01 | 2026-07-01 | begins, July to the first week of August
+			grasses-and-perennials/cut-warm-grasses | 2026-03-01 | 2026-03-31 | begins, grasses in March
+			oaks/oak-wilt-sample             | 2026-06-01 | 2026-06-01 | begins, oak wilt samples in June
+			tree-health/leaf-scorch-sample   | 2026-08-01 | 2026-08-01 | begins, Xylella samples in August
 			bulbs-and-perennials/winter-mulch-on | 2026-12-10 | 2026-12-10 | begins, after the surface has frozen
 			""")
 	void beginsWhenTheGardeningYearSaysSo(String reference, LocalDate earliest, LocalDate latest, String why) {
