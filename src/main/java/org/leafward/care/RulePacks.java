@@ -2,6 +2,7 @@ package org.leafward.care;
 
 import java.util.List;
 import java.util.Optional;
+import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.RulePack;
 
@@ -22,7 +23,14 @@ public interface RulePacks {
 	Optional<Rule> find(String reference);
 
 	/**
-	 * A fingerprint of the packs, the same on any machine for the same files.
+	 * The phases and events that rules hang on.
+	 * @return as config/phenology has them
+	 */
+	Phenology phenology();
+
+	/**
+	 * A fingerprint of the packs and the phenology, the same on any machine for the same
+	 * files.
 	 * @return SHA-256 over file names and contents, 64 hexadecimal digits
 	 */
 	String fingerprint();

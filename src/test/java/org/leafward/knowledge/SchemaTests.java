@@ -22,7 +22,7 @@ class SchemaTests {
 	private static final String POINTER = "# yaml-language-server: $schema=";
 
 	@ParameterizedTest
-	@ValueSource(strings = { "plants-1.json", "rulepack-1.json" })
+	@ValueSource(strings = { "plants-1.json", "rulepack-1.json", "phenology-1.json" })
 	void everyEntryIsDescribedAndNothingUnknownIsLetThrough(String name) throws IOException {
 		JsonNode schema = JsonMapper.shared().readTree(Files.readString(SCHEMAS.resolve(name)));
 		List<String> wrong = new ArrayList<>();
@@ -41,7 +41,8 @@ class SchemaTests {
 			JsonNode child = node.get(key);
 			if (path.endsWith("/properties")) {
 				entries++;
-				JsonNode target = child.has("$ref") ? root.at(child.get("$ref").asString().substring(1)) : child;
+				boolean here = child.path("$ref").asString("").startsWith("#");
+				JsonNode target = here ? root.at(child.get("$ref").asString().substring(1)) : child;
 				if (!child.has("description") && !target.has("description")) {
 					wrong.add(path + "/" + key + " has no description");
 				}
@@ -58,7 +59,8 @@ class SchemaTests {
 		List<Path> files;
 		try (Stream<Path> found = Files.walk(Path.of("config"))) {
 			files = found.filter(Files::isRegularFile)
-				.filter((file) -> file.getParent().endsWith("plants") || file.getParent().endsWith("rulepacks"))
+				.filter((file) -> List.of("plants", "rulepacks", "phenology")
+					.contains(file.getParent().getFileName().toString()))
 				.toList();
 		}
 		assertThat(files).hasSizeGreaterThan(10).allSatisfy((file) -> {

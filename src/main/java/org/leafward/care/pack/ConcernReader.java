@@ -14,6 +14,7 @@ import org.leafward.care.core.rule.YearsSincePlanting;
 import org.leafward.care.pack.PackDraft.ConcernDraft;
 import org.leafward.care.pack.PackDraft.WhereDraft;
 import org.leafward.care.pack.PackDraft.YearsDraft;
+import org.leafward.care.pack.PhenologyDraft.PlantsDraft;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.Placement;
 import org.leafward.register.SiteFeature;
@@ -50,6 +51,12 @@ final class ConcernReader {
 				years(draft.yearsSincePlanting(), path + "/years-since-planting"),
 				values(draft.soils(), SoilTexture.class), where(draft.where()),
 				values(draft.site(), SiteFeature.class));
+	}
+
+	Concern read(PlantsDraft draft, String path) {
+		return Concern.of(names(draft.groups(), path + "/groups", this.known.groups(), "plant group"),
+				species(draft.species(), path + "/species"),
+				names(draft.traits(), path + "/traits", this.known.traits(), "trait"));
 	}
 
 	static Where where(@Nullable WhereDraft draft) {

@@ -9,8 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Stream;
 import org.leafward.care.RulePacks;
+import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.RulePack;
 import org.leafward.knowledge.KnowledgeFile;
@@ -27,17 +28,21 @@ class LoadedRulePacks implements RulePacks {
 
 	private final Map<String, Rule> rules = new LinkedHashMap<>();
 
+	private final Phenology phenology;
+
 	private final String fingerprint;
 
 	LoadedRulePacks(KnowledgeFiles files, KnowledgeReader reader, Catalogue catalogue) {
 		List<KnowledgeFile> found = files.of("rulepacks");
-		this.packs = new RulePackReader(reader, KnownPlants.of(catalogue), new KnownPhases(Set.of(), Set.of()))
-			.read(found)
+		List<KnowledgeFile> phases = files.of("phenology");
+		KnownPlants known = KnownPlants.of(catalogue);
+		this.phenology = new PhenologyReader(reader, known).read(phases);
+		this.packs = new RulePackReader(reader, known, KnownPhases.of(this.phenology)).read(found)
 			.stream()
 			.sorted(Comparator.comparing(RulePack::id))
 			.toList();
 		this.packs.forEach((pack) -> pack.rules().forEach((rule) -> this.rules.put(pack.reference(rule), rule)));
-		this.fingerprint = fingerprint(found);
+		this.fingerprint = fingerprint(Stream.concat(found.stream(), phases.stream()).toList());
 	}
 
 	@Override
@@ -48,6 +53,11 @@ class LoadedRulePacks implements RulePacks {
 	@Override
 	public Optional<Rule> find(String reference) {
 		return Optional.ofNullable(this.rules.get(reference));
+	}
+
+	@Override
+	public Phenology phenology() {
+		return this.phenology;
 	}
 
 	@Override

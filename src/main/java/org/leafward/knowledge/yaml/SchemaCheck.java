@@ -1,7 +1,9 @@
 package org.leafward.knowledge.yaml;
 
+import com.networknt.schema.AbsoluteIri;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
@@ -10,6 +12,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.leafward.knowledge.Problem;
 import tools.jackson.databind.JsonNode;
 
@@ -18,8 +21,11 @@ public final class SchemaCheck {
 
 	private static final int MOST = 200;
 
-	private static final SchemaRegistry REGISTRY = SchemaRegistry
-		.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+	private static final String HOME = "https://leafward.org/";
+
+	/** Schemas that refer to each other find each other on the class path. */
+	private static final SchemaRegistry REGISTRY = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12,
+			(builder) -> builder.schemas(SchemaCheck::byAddress));
 
 	private final Schema schema;
 
@@ -34,12 +40,20 @@ public final class SchemaCheck {
 	 * @throws IllegalArgumentException when there is no such resource
 	 */
 	public static SchemaCheck load(String resource) {
+		String text = text(resource);
+		if (text == null) {
+			throw new IllegalArgumentException("no schema " + resource);
+		}
+		return new SchemaCheck(REGISTRY.getSchema(text, InputFormat.JSON));
+	}
+
+	private static @Nullable String byAddress(String address) {
+		return address.startsWith(HOME) ? text(address.substring(HOME.length())) : null;
+	}
+
+	private static @Nullable String text(String resource) {
 		try (InputStream stream = SchemaCheck.class.getClassLoader().getResourceAsStream(resource)) {
-			if (stream == null) {
-				throw new IllegalArgumentException("no schema " + resource);
-			}
-			String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-			return new SchemaCheck(REGISTRY.getSchema(text, InputFormat.JSON));
+			return (stream != null) ? new String(stream.readAllBytes(), StandardCharsets.UTF_8) : null;
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(resource, ex);
@@ -56,13 +70,20 @@ public final class SchemaCheck {
 		if (root == null) {
 			return document.problems();
 		}
-		SchemaWords words = new SchemaWords(document, this.schema.getSchemaNode());
+		SchemaWords words = new SchemaWords(document, this::document);
 		return this.schema.validate(root)
 			.stream()
 			.map(words::problem)
 			.sorted(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column))
 			.limit(MOST)
 			.toList();
+	}
+
+	/** The whole schema that a keyword stands in, this one or one that it refers to. */
+	private JsonNode document(SchemaLocation keyword) {
+		AbsoluteIri address = keyword.getAbsoluteIri();
+		return (address == null || address.equals(this.schema.getSchemaLocation().getAbsoluteIri()))
+				? this.schema.getSchemaNode() : REGISTRY.getSchema(new SchemaLocation(address)).getSchemaNode();
 	}
 
 }

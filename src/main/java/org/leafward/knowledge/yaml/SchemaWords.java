@@ -1,10 +1,12 @@
 package org.leafward.knowledge.yaml;
 
 import com.networknt.schema.Error;
+import com.networknt.schema.SchemaLocation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import org.leafward.knowledge.Problem;
 import tools.jackson.databind.JsonNode;
 
@@ -13,9 +15,9 @@ import tools.jackson.databind.JsonNode;
  * phrases ("a temperature such as 32F"), so that they can follow "write".
  *
  * @param document the document
- * @param schema its schema
+ * @param schemas gives the whole schema that a keyword stands in
  */
-record SchemaWords(YamlDocument document, JsonNode schema) {
+record SchemaWords(YamlDocument document, Function<SchemaLocation, JsonNode> schemas) {
 
 	private static final Map<String, String> TYPES = Map.of("string", "text", "integer", "a whole number", "number",
 			"a number", "boolean", "true or false", "array", "a list", "object", "entries of the form 'name: value'",
@@ -77,7 +79,7 @@ record SchemaWords(YamlDocument document, JsonNode schema) {
 	/** The schema that the violated keyword belongs to. */
 	private JsonNode around(Error error) {
 		String keyword = String.valueOf(error.getSchemaLocation().getFragment());
-		return this.schema.at(keyword.substring(0, keyword.lastIndexOf('/')));
+		return this.schemas.apply(error.getSchemaLocation()).at(keyword.substring(0, keyword.lastIndexOf('/')));
 	}
 
 	private String wanted(Error error) {

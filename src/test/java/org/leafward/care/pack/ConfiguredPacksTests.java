@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.leafward.care.TaskKind;
 import org.leafward.care.core.rule.Anchor;
 import org.leafward.care.core.rule.CalendarAnchor;
+import org.leafward.care.core.rule.DayByDay;
 import org.leafward.care.core.rule.Grade;
 import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.PlantFacts;
@@ -90,6 +91,9 @@ class ConfiguredPacksTests {
 	}
 
 	private static List<Anchor> anchors(Rule rule) {
+		if (rule.timing() instanceof DayByDay days) {
+			return List.of(days.from(), days.to());
+		}
 		return (rule.timing() instanceof Span span) ? List.of(span.from(), span.to())
 				: List.of(((Ramp) rule.timing()).anchor());
 	}
@@ -103,13 +107,16 @@ class ConfiguredPacksTests {
 	}
 
 	@Test
-	void everyRuleConcernsSomePlanting() {
+	void everyRuleConcernsSomePlantingOrSite() {
 		Set<String> reached = catalogue.all()
 			.stream()
 			.flatMap(ConfiguredPacksTests::plantings)
 			.flatMap((one) -> references(one).stream())
 			.collect(Collectors.toSet());
-		assertThat(reached).hasSameSizeAs(rules());
+		assertThat(packs.all()).allSatisfy((pack) -> assertThat(pack.rules())
+			.filteredOn((rule) -> !rule.concern().appliesTo(LOAM) && !reached.contains(pack.reference(rule)))
+			.extracting(pack::reference)
+			.isEmpty());
 	}
 
 	@Test
@@ -118,7 +125,8 @@ class ConfiguredPacksTests {
 		PlantFacts facts = new PlantFacts(fig.id(), Set.copyOf(fig.groups()), fig.traits(), Placement.CONTAINER, true,
 				false, 2, LOAM);
 		assertThat(references(facts)).containsExactlyInAnyOrder("houseplants/harden-off-outdoors",
-				"houseplants/step-down-indoors", "houseplants/bring-in", "houseplants/water-less-in-winter");
+				"houseplants/step-down-indoors", "houseplants/bring-in", "houseplants/water-less-in-winter",
+				"watering/pots-in-heat", "watering/flush-pots");
 	}
 
 	@Test
@@ -128,10 +136,10 @@ class ConfiguredPacksTests {
 				Placement.GROUND, false, true, 3, LOAM);
 		assertThat(references(facts))
 			.contains("evergreens/no-late-pruning", "evergreens/fall-deep-watering", "evergreens/final-soak",
-					"evergreens/winter-watering", "evergreens/hang-burlap", "evergreens/rinse-salt-spray",
-					"new-plantings/leach-salt", "boxwood/last-light-trim")
-			.doesNotContain("evergreens/potted-evergreens", "trees/oak-no-pruning", "houseplants/bring-in",
-					"new-plantings/water-second-season");
+					"evergreens/winter-watering", "evergreens/rinse-salt-spray", "salt/raise-salt-screen",
+					"salt/leach-salt", "boxwood/last-light-trim")
+			.doesNotContain("evergreens/hang-burlap", "evergreens/potted-evergreens", "trees/oak-no-pruning",
+					"houseplants/bring-in", "new-plantings/water-second-season");
 	}
 
 	@Test
@@ -159,9 +167,12 @@ class ConfiguredPacksTests {
 	private static Stream<PlantFacts> plantings(Species species) {
 		return Stream.of(Placement.values())
 			.flatMap((placement) -> Stream.of(true, false)
-				.flatMap((indoors) -> Stream.of(0, 1, 3)
-					.map((years) -> new PlantFacts(species.id(), Set.copyOf(species.groups()), species.traits(),
-							placement, indoors, true, years, LOAM))));
+				.flatMap((indoors) -> Stream.of(true, false)
+					.flatMap((salt) -> Stream.of(SoilTexture.SAND, SoilTexture.LOAM, SoilTexture.CLAY)
+						.flatMap((soil) -> Stream.of(0, 1, 3, 6)
+							.map((years) -> new PlantFacts(species.id(), Set.copyOf(species.groups()), species.traits(),
+									placement, indoors, salt, years,
+									new SiteFacts("US-MI", "Washtenaw", soil, Set.of())))))));
 	}
 
 	private static Set<String> references(PlantFacts facts) {

@@ -5,8 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,42 +13,19 @@ import org.leafward.knowledge.BrokenKnowledge;
 import org.leafward.knowledge.KnowledgeFile;
 import org.leafward.knowledge.KnowledgeReader;
 import org.leafward.knowledge.Problem;
-import org.leafward.plants.Species;
-import org.leafward.plants.SpeciesId;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 /**
- * Each file in rulepacks/invalid begins with the problems it must be told, one a line:
- * line, column, and words that must be said. Lines and columns were counted in the text,
- * not taken from the reader.
+ * Each file in rulepacks/invalid begins with the problems it must be told; see
+ * {@link ExpectedProblems}.
  */
 class InvalidPacksTests {
 
 	private static final Path FOLDER = Path.of("src/test/resources/rulepacks/invalid");
 
-	private static final Pattern EXPECTED = Pattern.compile("# expect (\\d+):(\\d+) (.+)");
-
-	private static final KnownPlants KNOWN = KnownPlants.of(Set.of("boxwood", "oak"),
-			List.of(species("buxus-sempervirens", "boxwood"), species("buxus-microphylla", "boxwood"),
-					species("quercus-alba", "oak")),
-			Set.of("thin-bark"));
-
 	private static final KnownPhases PHASES = new KnownPhases(Set.of("bud-break", "leaf-drop"), Set.of("wound"));
-
-	private static Species species(String id, String group) {
-		return new Species(new SpeciesId(id), id, id, List.of(), List.of(group), Set.of());
-	}
-
-	private record Expected(int line, int column, String words) {
-
-		boolean meets(Problem problem) {
-			return problem.line() == this.line && problem.column() == this.column
-					&& (problem.what() + "; " + problem.mend()).contains(this.words);
-		}
-
-	}
 
 	static List<Path> files() throws IOException {
 		try (Stream<Path> files = Files.list(FOLDER)) {
@@ -66,20 +41,8 @@ class InvalidPacksTests {
 	@ParameterizedTest
 	@MethodSource("files")
 	void tellsEachProblemAtItsPlace(Path path) throws IOException {
-		List<Expected> expected = Files.readAllLines(path)
-			.stream()
-			.map(EXPECTED::matcher)
-			.filter(Matcher::matches)
-			.map((found) -> new Expected(Integer.parseInt(found.group(1)), Integer.parseInt(found.group(2)),
-					found.group(3)))
-			.toList();
-		List<Problem> problems = problems(
-				new KnowledgeFile("rulepacks/" + path.getFileName(), Files.readAllBytes(path)));
-		assertThat(expected).isNotEmpty();
-		assertThat(problems).as("problems of %s", path.getFileName()).hasSameSizeAs(expected);
-		for (Expected one : expected) {
-			assertThat(problems).as("problems of %s", path.getFileName()).anyMatch(one::meets);
-		}
+		ExpectedProblems.of(path)
+			.assertToldBy(problems(new KnowledgeFile("rulepacks/" + path.getFileName(), Files.readAllBytes(path))));
 	}
 
 	@Test
@@ -110,7 +73,7 @@ class InvalidPacksTests {
 
 	private static List<Problem> problems(KnowledgeFile... files) {
 		BrokenKnowledge broken = catchThrowableOfType(BrokenKnowledge.class,
-				() -> new RulePackReader(new KnowledgeReader(), KNOWN, PHASES).read(List.of(files)));
+				() -> new RulePackReader(new KnowledgeReader(), PlantsFixture.KNOWN, PHASES).read(List.of(files)));
 		assertThat(broken).isNotNull();
 		return broken.problems();
 	}

@@ -2,12 +2,17 @@ package org.leafward.care.pack;
 
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.leafward.care.core.rule.Anchor;
+import org.leafward.care.core.rule.CalendarAnchor;
+import org.leafward.care.core.rule.EventAnchor;
 import org.leafward.care.core.rule.MarkerAnchor;
+import org.leafward.care.core.rule.PhaseAnchor;
 import org.leafward.care.core.rule.PlantingDateAnchor;
 import org.leafward.care.core.rule.Span;
 import org.leafward.knowledge.KnowledgeFiles;
@@ -33,7 +38,24 @@ class PackDatesTests {
 			Map.entry("first-fall-freeze 28F p50", "10-28"), Map.entry("first-fall-freeze 28F p90", "11-14"),
 			Map.entry("ground-freeze p50", "12-10"), Map.entry("ground-thaw p50", "03-05"),
 			Map.entry("nights-warm-to 55F p50", "05-26"), Map.entry("nights-cool-to 55F p50", "09-15"),
-			Map.entry("nights-cool-to 50F p50", "09-27"), Map.entry("nights-cool-to 45F p50", "10-08"));
+			Map.entry("nights-cool-to 50F p50", "09-27"), Map.entry("nights-cool-to 45F p50", "10-08"),
+			Map.entry("days-cool-to 50F p50", "11-08"), Map.entry("soil-warms-to 45F p50", "03-28"),
+			Map.entry("soil-warms-to 50F p50", "04-10"), Map.entry("soil-cools-to 40F p50", "11-28"));
+
+	/**
+	 * Phases there, assumed to fit the same notes (candles in mid-June, wrapping in late
+	 * October as two weeks before leaf drop).
+	 */
+	private static final Map<String, String> PHASES = Map.of("bud-swell", "03-28", "bud-break", "04-15",
+			"leaf-expanded", "05-22", "bloom-end", "05-05", "candle-expanded", "06-14", "leaf-drop", "11-02", "dormant",
+			"11-20");
+
+	/**
+	 * Sums of heat above 50 °F from 1 March there, assumed to fit the same notes (lace
+	 * bug nymphs in April, euonymus scale in June, Japanese beetles in July).
+	 */
+	private static final NavigableMap<Integer, String> HEAT = new TreeMap<>(
+			Map.of(50, "04-18", 100, "04-28", 200, "05-09", 300, "05-18", 500, "06-03", 900, "06-30", 1700, "08-06"));
 
 	private static LoadedRulePacks packs;
 
@@ -46,9 +68,22 @@ class PackDatesTests {
 		if (anchor instanceof PlantingDateAnchor planting) {
 			return LocalDate.of(2026, 5, 4).plusDays(planting.days().days());
 		}
+		if (anchor instanceof PhaseAnchor phase) {
+			int year = phase.nextSeason() ? 2027 : 2026;
+			assertThat(PHASES).containsKey(phase.phase());
+			LocalDate counted = LocalDate.parse(year + "-" + PHASES.get(phase.phase())).plusDays(phase.days().days());
+			return phase.bounds().keep(counted, new Season(year, Hemisphere.NORTH));
+		}
+		if (anchor instanceof EventAnchor event) {
+			return LocalDate.of(2026, 5, 10).plusDays(event.days().days());
+		}
+		if (anchor instanceof CalendarAnchor calendar) {
+			return calendar.day().in(new Season(2026, Hemisphere.NORTH));
+		}
 		MarkerAnchor marker = (MarkerAnchor) anchor;
 		int year = marker.nextSeason() ? 2027 : 2026;
-		String day = DATES.get(marker.marker().code());
+		String day = (marker.marker().goal() != null) ? HEAT.ceilingEntry(marker.marker().goal().sum()).getValue()
+				: DATES.get(marker.marker().code());
 		assertThat(day).as(marker.marker().code()).isNotNull();
 		LocalDate counted = LocalDate.parse(year + "-" + day).plusDays(marker.days().days());
 		return marker.bounds().keep(counted, new Season(year, Hemisphere.NORTH));
@@ -75,11 +110,17 @@ class PackDatesTests {
 			trees/trunk-wrap-on              | 2026-10-15 | 2026-10-31 | begins, late October
 			trees/trunk-wrap-off             | 2026-03-15 | 2026-03-31 | begins, March
 			trees/leaf-scorch-watch          | 2026-07-10 | 2026-07-20 | begins, mid-July
-			new-plantings/leach-salt         | 2026-03-05 | 2026-03-05 | begins, as soon as the soil thaws
+			salt/leach-salt                  | 2026-03-05 | 2026-03-05 | begins, as soon as the soil thaws
 			shrubs/hydrangea-no-cutting      | 2026-08-08 | 2026-08-08 | begins, after the first week of August
 			shrubs/spring-bloomers-no-pruning| 2026-07-10 | 2026-07-20 | begins, mid-July
 			edibles/set-out-cool-crops       | 2026-03-23 | 2026-03-23 | begins, brassicas 23 March to 6 April
 			edibles/set-out-tomatoes         | 2026-04-27 | 2026-04-27 | begins, 27 April at the median
+			feeding/no-late-nitrogen         | 2026-07-15 | 2026-08-01 | begins, last nitrogen in July
+			evergreen-pruning/pinch-candles  | 2026-06-10 | 2026-06-20 | begins, pine candles in mid-June
+			winter-shelter/set-stakes        | 2026-11-01 | 2026-11-30 | begins, stakes in November
+			winter-shelter/rodent-guards     | 2026-11-01 | 2026-11-30 | begins, rodent guards in November
+			winter-shelter/anti-desiccant-second | 2026-01-20 | 2026-02-05 | begins, midwinter thaw
+			evergreens/winter-injury-survey  | 2026-03-10 | 2026-03-31 | begins, first survey in March
 			bulbs-and-perennials/winter-mulch-on | 2026-12-10 | 2026-12-10 | begins, after the surface has frozen
 			""")
 	void beginsWhenTheGardeningYearSaysSo(String reference, LocalDate earliest, LocalDate latest, String why) {

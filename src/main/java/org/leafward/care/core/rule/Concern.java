@@ -34,6 +34,9 @@ public record Concern(Set<String> groups, Set<SpeciesId> species, Set<String> tr
 		@Nullable Boolean saltExposed, YearsSincePlanting years, Set<SoilTexture> soils, Where where,
 		Set<SiteFeature> site) {
 
+	/** Every planting. */
+	public static final Concern ANY_PLANT = Concern.of(Set.of(), Set.of(), Set.of());
+
 	public Concern {
 		groups = Set.copyOf(groups);
 		species = Set.copyOf(species);
@@ -42,6 +45,18 @@ public record Concern(Set<String> groups, Set<SpeciesId> species, Set<String> tr
 		exceptSpecies = Set.copyOf(exceptSpecies);
 		soils = Set.copyOf(soils);
 		site = Set.copyOf(site);
+	}
+
+	/**
+	 * Plantings by what they are alone.
+	 * @param groups any of these plant groups
+	 * @param species or any of these species
+	 * @param traits and all of these traits
+	 * @return the concern
+	 */
+	public static Concern of(Set<String> groups, Set<SpeciesId> species, Set<String> traits) {
+		return new Concern(groups, species, traits, Set.of(), Set.of(), null, null, null, YearsSincePlanting.ANY,
+				Set.of(), Where.ANYWHERE, Set.of());
 	}
 
 	/**
