@@ -151,7 +151,7 @@ class ConfiguredPacksTests {
 
 	@Test
 	void hardeningOffTakesTwoWeeksAndEndsTheDayBeforePlanting() {
-		Ramp ramp = (Ramp) packs.find("edibles/harden-off-seedlings").orElseThrow().timing();
+		Ramp ramp = (Ramp) packs.find("hardening/harden-off-seedlings").orElseThrow().timing();
 		assertThat(ramp.days()).isEqualTo(14);
 		assertThat(ramp.endsAtAnchor()).isTrue();
 		assertThat(ramp.anchor()).isEqualTo(new PlantingDateAnchor(-1));

@@ -40,8 +40,11 @@ class PackDatesTests {
 			Map.entry("nights-warm-to 55F p50", "05-26"), Map.entry("nights-cool-to 55F p50", "09-15"),
 			Map.entry("nights-cool-to 50F p50", "09-27"), Map.entry("nights-cool-to 45F p50", "10-08"),
 			Map.entry("days-cool-to 50F p50", "11-08"), Map.entry("soil-warms-to 45F p50", "03-28"),
-			Map.entry("soil-warms-to 40F p50", "03-18"), Map.entry("soil-warms-to 50F p50", "04-10"),
-			Map.entry("soil-cools-to 40F p50", "11-28"));
+			Map.entry("soil-warms-to 50F p50", "04-10"), Map.entry("soil-cools-to 40F p50", "11-28"),
+			Map.entry("last-spring-freeze 28F p50", "04-06"), Map.entry("soil-warms-to 40F p50", "03-18"),
+			Map.entry("soil-warms-to 55F p50", "04-24"), Map.entry("soil-warms-to 60F p50", "05-06"),
+			Map.entry("soil-warms-to 65F p50", "05-18"), Map.entry("soil-warms-to 70F p50", "06-05"),
+			Map.entry("soil-cools-to 60F p50", "10-06"), Map.entry("nights-cool-to 60F p50", "08-31"));
 
 	/**
 	 * Phases there, assumed to fit the same notes (candles in mid-June, wrapping in late
@@ -50,8 +53,8 @@ class PackDatesTests {
 	private static final Map<String, String> PHASES = Map.ofEntries(Map.entry("forsythia-bloom", "04-05"),
 			Map.entry("bud-swell", "03-28"), Map.entry("bud-break", "04-15"), Map.entry("half-inch-green", "04-22"),
 			Map.entry("leaf-expanded", "05-22"), Map.entry("bloom-start", "04-24"), Map.entry("bloom-end", "05-05"),
-			Map.entry("candle-expanded", "06-14"), Map.entry("harvest-end", "07-31"), Map.entry("leaf-drop", "11-02"),
-			Map.entry("dormant", "11-20"));
+			Map.entry("candle-expanded", "06-14"), Map.entry("harvest-start", "07-05"),
+			Map.entry("harvest-end", "10-15"), Map.entry("leaf-drop", "11-02"), Map.entry("dormant", "11-20"));
 
 	/**
 	 * Sums of heat above 50 °F from 1 March there, assumed to fit the same notes (lace
@@ -116,8 +119,9 @@ class PackDatesTests {
 			salt/leach-salt                  | 2026-03-05 | 2026-03-05 | begins, as soon as the soil thaws
 			roses-and-hydrangeas/hydrangea-no-cutting | 2026-08-08 | 2026-08-08 | begins, after the first week of August
 			shrubs/spring-bloomers-no-pruning| 2026-07-10 | 2026-07-20 | begins, mid-July
-			edibles/set-out-cool-crops       | 2026-03-23 | 2026-03-23 | begins, brassicas 23 March to 6 April
-			edibles/set-out-tomatoes         | 2026-04-27 | 2026-04-27 | begins, 27 April at the median
+			edibles/plant-garlic             | 2026-10-01 | 2026-10-31 | begins, garlic in October
+			lawns/seed-in-fall               | 2026-08-15 | 2026-08-15 | begins, seeding opens 15 August
+			safety/drain-irrigation          | 2026-09-30 | 2026-10-25 | begins, drain in fall before 28 °F
 			feeding/no-late-nitrogen         | 2026-07-15 | 2026-08-01 | begins, last nitrogen in July
 			evergreen-pruning/pinch-candles  | 2026-06-10 | 2026-06-20 | begins, pine candles in mid-June
 			winter-shelter/set-stakes        | 2026-11-01 | 2026-11-30 | begins, stakes in November
