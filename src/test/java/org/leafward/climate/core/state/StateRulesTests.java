@@ -81,13 +81,13 @@ class StateRulesTests {
 	@Test
 	void countsAnyNumberOfDryDays() {
 		List<DayFigures> week = rain(7, 1.5);
-		assertThat(new StateRules(TODAY, week, List.of(), null).answer(StateQuestion.parse("dry-days-7d")).holds())
+		assertThat(rules(week, List.of(), null).answer(StateQuestion.parse("dry-days-7d")).holds())
 			.isTrue();
-		assertThat(new StateRules(TODAY, week, List.of(), null).answer(StateQuestion.parse("dry-days-8d")).holds())
+		assertThat(rules(week, List.of(), null).answer(StateQuestion.parse("dry-days-8d")).holds())
 			.as("the eighth day is not known")
 			.isNull();
 		assertThat(
-				new StateRules(TODAY, rain(9, 1.5), List.of(), null).answer(StateQuestion.parse("dry-days-9d")).holds())
+				rules(rain(9, 1.5), List.of(), null).answer(StateQuestion.parse("dry-days-9d")).holds())
 			.as("13.5 mm in all")
 			.isFalse();
 	}
@@ -97,13 +97,13 @@ class StateRulesTests {
 			"1,drought-at-least-d1,true", "4,drought-at-least-d1,true", "2,drought-at-least-d3,false" })
 	void droughtIsAtLeastAClass(Integer severity, String question, boolean holds) {
 		DroughtReading reading = new DroughtReading(TODAY, -1, severity, "words", Explanation.of("a", "b"));
-		StateRules rules = new StateRules(TODAY, List.of(), List.of(), reading);
+		StateRules rules = rules(List.of(), List.of(), reading);
 		assertThat(rules.answer(StateQuestion.parse(question)).holds()).isEqualTo(holds);
 	}
 
 	@Test
 	void neverTakesTheUnknownForANo() {
-		assertThat(new StateRules(TODAY, List.of(), List.of(), null).named()).hasSameSizeAs(NamedState.values())
+		assertThat(rules(List.of(), List.of(), null).named()).hasSameSizeAs(NamedState.values())
 			.allSatisfy((state) -> assertThat(state.holds()).as(state.code()).isNull());
 	}
 
@@ -150,7 +150,7 @@ class StateRulesTests {
 	}
 
 	private static Boolean holds(NamedState kind, List<DayFigures> observed, List<DayFigures> forecast) {
-		return new StateRules(TODAY, observed, forecast, null).named()
+		return rules(observed, forecast, null).named()
 			.stream()
 			.filter((state) -> state.code().equals(kind.code()))
 			.findFirst()
@@ -159,7 +159,7 @@ class StateRulesTests {
 	}
 
 	private static Boolean ask(String question, List<DayFigures> forecast) {
-		return new StateRules(TODAY, List.of(), forecast, null).answer(StateQuestion.parse(question)).holds();
+		return rules(List.of(), forecast, null).answer(StateQuestion.parse(question)).holds();
 	}
 
 	private static DayFigures dayWithRain(int days, Double rain) {
