@@ -46,7 +46,8 @@ class EventContractTests {
 						LocalDate.parse("2020-01-03")),
 				new ForecastChanged("USW00094728", 40.7789, -73.9692, LocalDate.parse("2026-11-25"),
 						LocalDate.parse("2026-12-01")),
-				new WateringsChanged(SITE), new PlanChanged(SITE, PERSON, 3, 2, 1, Instant.parse("2026-11-25T12:00:00Z")));
+				new WateringsChanged(SITE),
+				new PlanChanged(SITE, PERSON, 3, 2, 1, Instant.parse("2026-11-25T12:00:00Z")));
 	}
 
 	@ParameterizedTest
