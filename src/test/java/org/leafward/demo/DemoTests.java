@@ -111,6 +111,17 @@ class DemoTests {
 	}
 
 	@Test
+	void timing() {
+		for (int round = 0; round < 6; round++) {
+			long start = System.nanoTime();
+			for (Site site : this.register.sites(0, 50)) {
+				this.replanning.derive(site.id());
+			}
+			System.out.println("TIMING " + (System.nanoTime() - start) / 6_000_000.0 + " ms a site");
+		}
+	}
+
+	@Test
 	void derivingAgainWritesNothing() {
 		String before = fingerprint();
 		for (Site site : this.register.sites(0, 50)) {
