@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.plan.Gap;
 import org.leafward.care.core.plan.Observed;
@@ -22,7 +21,6 @@ import org.leafward.plants.Catalogue;
 import org.leafward.plants.Species;
 import org.leafward.register.Planting;
 import org.leafward.register.Site;
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
 /** Plans a site with the rules in use: brings together what the planner asks for. */
@@ -39,11 +37,11 @@ class SitePlanner {
 
 	private volatile @Nullable Ready ready;
 
-	SitePlanner(Catalogue catalogue, LocalClimate climate, RulePacks packs, ObjectProvider<SiteWeather> weather) {
+	SitePlanner(Catalogue catalogue, LocalClimate climate, RulePacks packs, SiteWeather weather) {
 		this.catalogue = catalogue;
 		this.climate = climate;
 		this.packs = packs;
-		this.weather = weather.getIfAvailable(() -> (site, today) -> WeatherAnswers.UNKNOWN);
+		this.weather = weather;
 	}
 
 	/** A planner and the packs that it was made from. */
@@ -70,7 +68,7 @@ class SitePlanner {
 					() -> gaps.add(new Gap(planting.id(), "", planting.label(), current.year(),
 							"The species %s is no longer in the catalogue.".formatted(planting.species().value()))));
 		}
-		SiteFacts ground = new SiteFacts("", site.county(), site.soil(), Set.of());
+		SiteFacts ground = new SiteFacts(site.region(), site.county(), site.soil(), site.features());
 		WeatherAnswers answers = this.weather.at(site, today);
 		List<Season> seasons = List.of(current.previous(), current, current.next());
 		// All markers of a plan come from one version of each record.

@@ -17,13 +17,14 @@ import org.leafward.register.store.SiteEntity;
 import org.leafward.register.store.SiteRepository;
 import org.leafward.register.store.WateringEntity;
 import org.leafward.register.store.WateringRepository;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * The waterings of sites. They enter the water balance of a bed when it is asked for;
- * nothing is planned from them, so no event tells of them.
+ * The waterings of sites. They enter the water balance of a bed when it is asked for, and
+ * so the tasks that wait for dry or moist soil.
  */
 @Service
 public class Waterings {
@@ -41,11 +42,15 @@ public class Waterings {
 
 	private final Clock clock;
 
-	Waterings(WateringRepository waterings, SiteRepository sites, PlantingRepository plantings, Clock clock) {
+	private final ApplicationEventPublisher events;
+
+	Waterings(WateringRepository waterings, SiteRepository sites, PlantingRepository plantings, Clock clock,
+			ApplicationEventPublisher events) {
 		this.waterings = waterings;
 		this.sites = sites;
 		this.plantings = plantings;
 		this.clock = clock;
+		this.events = events;
 	}
 
 	/**
@@ -83,10 +88,12 @@ public class Waterings {
 							watering.day(), NewWatering.MOST_MILLIMETRES),
 					"amount", "check the amount, or undo one of the others");
 		}
-		return this.waterings
+		Watering saved = this.waterings
 			.save(new WateringEntity(UUID.randomUUID(), site, watering, by,
 					this.clock.instant().truncatedTo(ChronoUnit.MICROS)))
 			.toWatering();
+		this.events.publishEvent(new WateringsChanged(site.value()));
+		return saved;
 	}
 
 	private static void checkDay(LocalDate day, LocalDate today) {
@@ -118,6 +125,7 @@ public class Waterings {
 			.filter((found) -> found.toWatering().site().equals(site))
 			.orElseThrow(() -> new NotThere("There is no watering " + watering));
 		this.waterings.delete(row);
+		this.events.publishEvent(new WateringsChanged(site.value()));
 	}
 
 	/**

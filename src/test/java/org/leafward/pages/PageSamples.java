@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.IntStream;
 
@@ -22,6 +23,7 @@ import org.leafward.measure.DayWindow;
 import org.leafward.measure.GeoPoint;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Site;
+import org.leafward.register.SiteFeature;
 import org.leafward.register.SiteId;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
@@ -34,7 +36,7 @@ final class PageSamples {
 
 	private static final Site SITE = new Site(new SiteId(ID), new PersonId(ID), "Alder Street schoolyard", "Elm County",
 			new GeoPoint(44.98, -93.27, 256), ZoneId.of("America/Chicago"), SoilTexture.SILT_LOAM, Sun.PART_SHADE,
-			Wind.SHELTERED);
+			Wind.SHELTERED, Microclimate.NONE, "US-MN", Set.of(SiteFeature.VOLUNTEERS));
 
 	private PageSamples() {
 	}
@@ -57,11 +59,11 @@ final class PageSamples {
 
 	record SiteForm(String owner, String name, String county, String latitude, String longitude, String elevationMetres,
 			String zone, String soil, String sun, String wind, String lie, Boolean nearWall, Boolean inTown,
-			String measuredOffsetCelsius) {
+			String measuredOffsetCelsius, String region, Boolean irrigation, Boolean volunteers) {
 	}
 
 	record PlaceForm(String latitude, String longitude, String elevationMetres, String lie, Boolean nearWall,
-			Boolean inTown, String measuredOffsetCelsius) {
+			Boolean inTown, String measuredOffsetCelsius, String region, Boolean irrigation, Boolean volunteers) {
 	}
 
 	record Chances(int percent, String spring, String fall, String length) {
@@ -153,13 +155,15 @@ final class PageSamples {
 		all.put("register/site-form",
 				model("section", "sites", "form",
 						new SiteForm(null, "Alder Street schoolyard", null, "144.98", null, null, "America/Chicago",
-								"LOAM", null, null, "hollow", true, null, "-12"),
+								"LOAM", null, null, "hollow", true, null, "-12", "Michigan", true, null),
 						"lies", choices("flat", "It lies on level, open ground"), "errors",
-						Map.of("latitude", "144.98 is outside -90 to 90: give latitude in degrees north"), "owners",
-						choices(ID.toString(), "Nora Field"), "soils", choices("SAND", "sand", "LOAM", "loam"), "suns",
-						choices("FULL_SUN", "full sun"), "winds", choices("AVERAGE", "average", "EXPOSED", "exposed")));
+						Map.of("latitude", "144.98 is outside -90 to 90: give latitude in degrees north", "region",
+								"'Michigan' is not the code of a state or province"),
+						"owners", choices(ID.toString(), "Nora Field"), "soils",
+						choices("SAND", "sand", "LOAM", "loam"), "suns", choices("FULL_SUN", "full sun"), "winds",
+						choices("AVERAGE", "average", "EXPOSED", "exposed")));
 		all.put("register/place-form", model("section", "sites", "site", SITE, "form",
-				new PlaceForm("44.98", "-93.27", "256", "hollow", false, true, "-12"), "errors",
+				new PlaceForm("44.98", "-93.27", "256", "hollow", false, true, "-12", "US-MN", false, true), "errors",
 				Map.of("measuredOffsetCelsius", "measured offset -12 is outside -10 to 10 °C"), "lies", choices("flat",
 						"It lies on level, open ground", "hollow", "It lies in a hollow where cold air gathers")));
 		all.put("register/freezes", model("section", "sites", "site", SITE, "lead",
