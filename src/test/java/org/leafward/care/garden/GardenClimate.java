@@ -56,7 +56,10 @@ enum GardenClimate {
 	/** Share of a day's departure that is left the next day. */
 	private static final double PERSISTENCE = 0.7;
 
-	private static final double DEPARTURE = 3.6;
+	/** Weather is the more unsteady the farther summer and winter lie apart. */
+	private static final double LEAST_DEPARTURE = 1.8;
+
+	private static final double DEPARTURE_BY_SWING = 0.24;
 
 	private static final double WET = 0.3;
 
@@ -114,7 +117,7 @@ enum GardenClimate {
 		for (LocalDate day = LocalDate.of(FIRST, 1, 1); day.getYear() <= LAST; day = day.plusDays(1)) {
 			spell = PERSISTENCE * spell + Math.sqrt(1 - PERSISTENCE * PERSISTENCE) * random.nextGaussian();
 			double wave = Math.cos(2 * Math.PI * (day.getDayOfYear() - this.coldest) / 365.25);
-			double air = this.mean - this.swing * wave + DEPARTURE * spell;
+			double air = this.mean - this.swing * wave + (LEAST_DEPARTURE + DEPARTURE_BY_SWING * this.swing) * spell;
 			boolean wet = random.nextDouble() < WET;
 			double reach = this.half * (wet ? 0.7 : 1.1) + 0.8 * random.nextGaussian();
 			builder.set(Element.TMIN, day, tenths(air - reach));
