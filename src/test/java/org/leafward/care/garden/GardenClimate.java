@@ -32,7 +32,7 @@ enum GardenClimate {
 	COLD_CONTINENTAL(4.8, 18, 18, 5.8, 46.9, -96.8, 275),
 
 	/** A valley of the Rocky Mountains at 2700 m: dry, nights cold all year. */
-	ALPINE(3.2, 11.5, 15, 8.5, 39.5, -106, 2700),
+	ALPINE(3.9, 11.5, 15, 6.8, 39.5, -106, 2700),
 
 	/** South Florida: no freeze in most years. */
 	FROST_FREE_COAST(24.8, 4.5, 20, 3.5, 25.8, -80.3, 3),

@@ -9,6 +9,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.leafward.care.core.plan.PlannedTask;
 import org.leafward.climate.PlaceMarkers;
@@ -48,22 +50,42 @@ class PublishedCalendarTests {
 	private String miss(String[] row) {
 		Garden garden = new Garden("published", place(row[1]), Hemisphere.NORTH, Garden.in(""),
 				LocalDate.of(Garden.SEASON, 1, 1), Map.of(), Map.of(), "%s | it | 1 | %s".formatted(row[2], row[3]));
-		List<PlannedTask> turns = GardenPlanner.plan(garden)
+		return GardenPlanner.plan(garden)
 			.tasks()
 			.stream()
-			.filter((task) -> task.rule().equals(row[0]) && task.season() == Garden.SEASON)
-			.sorted(Comparator.comparing((task) -> task.window().from()))
-			.toList();
-		if (turns.isEmpty()) {
-			return UNDATED;
-		}
-		LocalDate date = row[4].equals("from") ? turns.get(0).window().from()
-				: turns.get(turns.size() - 1).window().to();
-		LocalDate first = LocalDate.parse(Garden.SEASON + "-" + row[5]);
-		LocalDate last = LocalDate.parse(Garden.SEASON + "-" + row[6]);
-		long days = date.isBefore(first) ? ChronoUnit.DAYS.between(first, date)
-				: date.isAfter(last) ? ChronoUnit.DAYS.between(last, date) : 0;
-		return Long.toString(days);
+			.filter((task) -> task.rule().equals(row[0]))
+			.collect(Collectors.groupingBy(PlannedTask::season))
+			.values()
+			.stream()
+			.map((turns) -> days(turns, row))
+			.min(Comparator.comparingLong(Math::abs))
+			.map(Object::toString)
+			.orElse(UNDATED);
+	}
+
+	private static long days(List<PlannedTask> turns, String[] row) {
+		LocalDate from = turns.stream()
+			.map((task) -> task.window().from())
+			.min(Comparator.naturalOrder())
+			.orElseThrow();
+		LocalDate to = turns.stream().map((task) -> task.window().to()).max(Comparator.naturalOrder()).orElseThrow();
+		return switch (row[4]) {
+			case "from" -> outside(from, from, row);
+			case "to" -> outside(to, to, row);
+			default -> outside(from, to, row);
+		};
+	}
+
+	/**
+	 * Days after the published ones at which some days begin, or before them, negative.
+	 */
+	private static long outside(LocalDate from, LocalDate to, String[] row) {
+		return IntStream.rangeClosed(from.getYear() - 1, from.getYear() + 1).mapToObj((year) -> {
+			LocalDate first = LocalDate.parse(year + "-" + row[5]);
+			LocalDate last = LocalDate.parse(year + "-" + row[6]);
+			return to.isBefore(first) ? ChronoUnit.DAYS.between(first, to)
+					: from.isAfter(last) ? ChronoUnit.DAYS.between(last, from) : 0;
+		}).min(Comparator.comparingLong(Math::abs)).orElseThrow();
 	}
 
 	private static String key(String[] row) {
@@ -100,6 +122,7 @@ class PublishedCalendarTests {
 	@Test
 	void everyRowNamesItsSource() {
 		assertThat(SharedData.table("calendars/published.csv")).allSatisfy((row) -> {
+			assertThat(row[4]).isIn("from", "to", "on");
 			assertThat(row[7]).isIn("day", "third of a month", "month");
 			assertThat(row[8]).isNotBlank();
 			assertThat(row[9]).startsWith("http");
