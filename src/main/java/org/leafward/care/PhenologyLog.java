@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
-import org.leafward.care.store.ObservationTable;
+import org.leafward.care.store.PhenologyTable;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
 import org.leafward.measure.Season;
@@ -25,11 +25,11 @@ public class PhenologyLog {
 
 	private final SiteTurn turn;
 
-	private final ObservationTable observations;
+	private final PhenologyTable observations;
 
 	private final RulePacks packs;
 
-	PhenologyLog(SiteTurn turn, ObservationTable observations, RulePacks packs) {
+	PhenologyLog(SiteTurn turn, PhenologyTable observations, RulePacks packs) {
 		this.turn = turn;
 		this.observations = observations;
 		this.packs = packs;

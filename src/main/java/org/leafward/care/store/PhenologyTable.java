@@ -19,11 +19,11 @@ import org.springframework.stereotype.Repository;
 
 /** Observations as people enter them; {@link SeenTable} reads them for planning. */
 @Repository
-public class ObservationTable {
+public class PhenologyTable {
 
 	private final JdbcClient database;
 
-	ObservationTable(JdbcClient database) {
+	PhenologyTable(JdbcClient database) {
 		this.database = database;
 	}
 
@@ -58,7 +58,7 @@ public class ObservationTable {
 	public Optional<Observation> find(ObservationId id) {
 		return this.database.sql("select * from care.observation where id = ? and undone_at is null")
 			.param(id.value())
-			.query(ObservationTable::seen)
+			.query(PhenologyTable::seen)
 			.optional();
 	}
 
@@ -73,7 +73,7 @@ public class ObservationTable {
 		return this.database.sql("""
 				select * from care.observation where site = ? and undone_at is null
 				order by day desc, entered_at desc, id limit ? offset ?
-				""").params(site.value(), size, (long) page * size).query(ObservationTable::seen).list();
+				""").params(site.value(), size, (long) page * size).query(PhenologyTable::seen).list();
 	}
 
 	/**
