@@ -46,16 +46,19 @@ class DemoSeed implements ApplicationRunner {
 
 	private final Waterings waterings;
 
+	private final DemoCare care;
+
 	private final Clock clock;
 
 	DemoSeed(People people, Stations stations, Observations observations, Forecasts forecasts, Register register,
-			Waterings waterings, Clock clock) {
+			Waterings waterings, DemoCare care, Clock clock) {
 		this.people = people;
 		this.stations = stations;
 		this.observations = observations;
 		this.forecasts = forecasts;
 		this.register = register;
 		this.waterings = waterings;
+		this.care = care;
 		this.clock = clock;
 	}
 
@@ -83,6 +86,7 @@ class DemoSeed implements ApplicationRunner {
 				List<Planting> plantings = this.register.addPlantings(site.id(), place.plantings());
 				DemoWaterings.of(site.name(), plantings, today)
 					.forEach((watering) -> this.waterings.record(site.id(), watering, person));
+				this.care.tell(site, plantings, person, today);
 			}
 		}
 		LOG.info("The invented region is ready");

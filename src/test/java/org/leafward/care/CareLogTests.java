@@ -140,14 +140,14 @@ class CareLogTests {
 		assertThat(done.state()).isEqualTo(TaskState.DONE);
 		assertThat(done.sequence()).isEqualTo(task.sequence() + 1);
 		assertThat(done.changedAt()).isAfter(task.changedAt());
-		this.phenology.observe(this.site, bloomEnd(TODAY.minusDays(2)), this.ada);
+		this.phenology.observe(this.site, bloomEnd(TODAY.minusDays(1)), this.ada);
 		this.replanning.derive(this.site);
 		assertThat(task(AFTER_BLOOM, 2026)).isEqualTo(done);
 		this.log.undo(List.of(task.id()), this.ada);
 		CareTask back = task(AFTER_BLOOM, 2026);
 		assertThat(back.state()).isEqualTo(TaskState.PLANNED);
 		assertThat(back.window()).as("the plan of today, in the same transaction")
-			.isEqualTo(new DayWindow(TODAY.minusDays(2), TODAY.plusDays(19)));
+			.isEqualTo(new DayWindow(TODAY.minusDays(1), TODAY.plusDays(20)));
 		assertThat(this.log.latest(this.site, null, 0, 10)).isEmpty();
 		assertThat(history(task)).containsExactly("PLANNED DONE", "DONE PLANNED");
 		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> this.log.undo(List.of(task.id()), this.ada))
