@@ -28,7 +28,8 @@ import org.leafward.register.SiteId;
  * @param window first and last day, in the site's time zone
  * @param text the words
  * @param state where it stands
- * @param withdrawnBecause the reason, for withdrawn tasks
+ * @param withdrawnBecause the reason, for withdrawn and skipped tasks; one that was done
+ * all the same keeps it, in case that is undone
  * @param sequence number of visible changes since it was first planned
  * @param createdAt when it was first planned
  * @param changedAt when a reader last saw something change, whole seconds

@@ -56,10 +56,12 @@ class DemoSeed implements ApplicationRunner {
 
 	private final Replanning replanning;
 
+	private final DemoCare care;
+
 	private final Clock clock;
 
 	DemoSeed(People people, Stations stations, Observations observations, Forecasts forecasts, Register register,
-			Waterings waterings, Replanning replanning, Clock clock) {
+			Waterings waterings, Replanning replanning, DemoCare care, Clock clock) {
 		this.people = people;
 		this.stations = stations;
 		this.observations = observations;
@@ -67,6 +69,7 @@ class DemoSeed implements ApplicationRunner {
 		this.register = register;
 		this.waterings = waterings;
 		this.replanning = replanning;
+		this.care = care;
 		this.clock = clock;
 	}
 
@@ -94,6 +97,7 @@ class DemoSeed implements ApplicationRunner {
 				List<Planting> plantings = this.register.addPlantings(site.id(), place.plantings());
 				DemoWaterings.of(site.name(), plantings, today)
 					.forEach((watering) -> this.waterings.record(site.id(), watering, person));
+				this.care.tell(site, plantings, person, today);
 			}
 		}
 		// As on a server that has run for a while: the weather comes in after the plants,

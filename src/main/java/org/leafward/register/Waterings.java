@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
@@ -121,11 +122,26 @@ public class Waterings {
 	 */
 	@Transactional
 	public void remove(SiteId site, WateringId watering) {
-		WateringEntity row = this.waterings.findById(watering.value())
-			.filter((found) -> found.toWatering().site().equals(site))
-			.orElseThrow(() -> new NotThere("There is no watering " + watering));
-		this.waterings.delete(row);
-		this.events.publishEvent(new WateringsChanged(site.value()));
+		if (!removeIfThere(site, watering)) {
+			throw new NotThere("There is no watering " + watering);
+		}
+	}
+
+	/**
+	 * Takes a watering back, if it is there.
+	 * @param site where it was recorded
+	 * @param watering the watering
+	 * @return whether it was there
+	 */
+	@Transactional
+	public boolean removeIfThere(SiteId site, WateringId watering) {
+		Optional<WateringEntity> row = this.waterings.findById(watering.value())
+			.filter((found) -> found.toWatering().site().equals(site));
+		row.ifPresent((found) -> {
+			this.waterings.delete(found);
+			this.events.publishEvent(new WateringsChanged(site.value()));
+		});
+		return row.isPresent();
 	}
 
 	/**

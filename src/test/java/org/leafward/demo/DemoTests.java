@@ -133,6 +133,26 @@ class DemoTests {
 		assertThat(fingerprint()).isEqualTo(before);
 	}
 
+	@Test
+	void itsPeopleHaveWrittenDownWhatTheyDidAndSaw() {
+		assertThat(tell("select count(*) from care.log where task is not null")).isGreaterThanOrEqualTo(2);
+		assertThat(tell("select count(*) from care.task where state = 'SKIPPED'")).isPositive();
+		assertThat(tell("select count(*) from care.observation where kind = 'PHASE'")).isEqualTo(2);
+		// Hold-offs from pruning are in force on the day this runs on, but for some weeks
+		// in early summer, when spring bloomers and evergreens may both be cut.
+		int holdOffs = tell("""
+				select count(*) from care.task t join register.site s on s.id = t.site where t.kind = 'HOLD_OFF'
+					and t.rule like '%prun%' and t.planting is not null
+					and s.name in ('Tamsin Library garden', 'Larkmoor demonstration garden')
+					and current_date between t.from_day + 1 and t.to_day - 1
+				""");
+		assertThat(tell("select count(*) from care.log where inside_hold_off is not null") > 0).isEqualTo(holdOffs > 0);
+	}
+
+	private int tell(String count) {
+		return this.database.sql(count).query(Integer.class).single();
+	}
+
 	/** PostgreSQL's row versions: any update, even to equal values, would show. */
 	private String fingerprint() {
 		return this.database.sql("select md5(string_agg(id::text || xmin::text, ',' order by id)) from care.task")

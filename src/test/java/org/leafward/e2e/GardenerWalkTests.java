@@ -129,6 +129,47 @@ class GardenerWalkTests {
 	}
 
 	@Test
+	void aTaskIsNotedAsDoneWithOnePressAndTakenBack() {
+		WebElement line = this.page.findElement(By.cssSelector(".task:has(form[action='/tasks/done'])"));
+		String task = path(line.findElement(By.cssSelector(".task-title a")).getAttribute("href"));
+		follow(line.findElement(By.cssSelector("form[action='/tasks/done'] button")));
+		assertThat(heading()).isEqualTo("This week");
+		go(task);
+		assertThat(this.page.findElement(By.cssSelector(".standing")).getText()).startsWith("Done on ");
+		assertThat(this.page.findElement(By.tagName("main")).getText()).contains("logged by Ines Farrow");
+		press("Undo");
+		assertThat(this.page.findElement(By.cssSelector(".standing")).getText()).doesNotContain("Done");
+		this.page.findElements(By.tagName("summary"))
+			.stream()
+			.filter((summary) -> summary.getText().equals("Not this time"))
+			.findFirst()
+			.orElseThrow()
+			.click();
+		fill("reason", "The ground is too wet");
+		press("Leave it out");
+		assertThat(this.page.findElement(By.cssSelector(".standing")).getText())
+			.isEqualTo("Left out this time: The ground is too wet.");
+		press("Undo");
+		assertThat(this.page.findElement(By.tagName("main")).getText()).contains("Wanted after all");
+	}
+
+	@Test
+	void whatWasSeenIsEnteredAndTakenBack() {
+		go("/sites");
+		go(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")));
+		follow(this.page.findElement(By.partialLinkText("What was seen here")));
+		new Select(this.page.findElement(By.id("what"))).selectByVisibleText("leaf drop");
+		press("Enter it");
+		assertThat(this.page.findElement(By.cssSelector("[role=alert]")).getText()).contains("planting");
+		new Select(this.page.findElement(By.id("planting"))).selectByVisibleText("lilac");
+		press("Enter it");
+		WebElement first = this.page.findElement(By.cssSelector(".logged li"));
+		assertThat(first.getText()).containsIgnoringCase("leaf drop").contains("lilac", "Ines Farrow");
+		follow(first.findElement(By.tagName("button")));
+		assertThat(this.page.findElement(By.tagName("main")).getText()).contains("Nothing is entered here yet.");
+	}
+
+	@Test
 	void theAddressOfACalendarIsShownOnceAndServesWithValidators() throws Exception {
 		go("/subscribe");
 		press("Make an address");
@@ -157,7 +198,8 @@ class GardenerWalkTests {
 		go("/sites");
 		pages.add(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")));
 		String site = pages.get(pages.size() - 1);
-		pages.addAll(List.of(site + "/plantings/new", site + "/weather", site + "/freezes", site + "/place"));
+		pages.addAll(List.of(site + "/plantings/new", site + "/weather", site + "/freezes", site + "/place",
+				site + "/log", site + "/observations"));
 		pages.add(mail());
 		for (String path : pages) {
 			for (int width : new int[] { PHONE, DESK }) {

@@ -14,8 +14,12 @@ import org.leafward.accounts.PersonId;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskId;
 import org.leafward.care.TaskKind;
+import org.leafward.care.TaskNow;
 import org.leafward.care.TaskState;
 import org.leafward.care.TaskText;
+import org.leafward.care.core.phase.Phase;
+import org.leafward.care.core.state.TaskCommand;
+import org.leafward.care.core.state.TaskStanding;
 import org.leafward.climate.Microclimate;
 import org.leafward.climate.Station;
 import org.leafward.climate.StationId;
@@ -99,6 +103,25 @@ final class PageSamples {
 	record LightRow(String month, String clear, String typical, String morning) {
 	}
 
+	record LogRow(Object id, String what, String day, String where, String note, String by, String holdOff,
+			String holdOffHref, String taskHref) {
+	}
+
+	record Step(String day, String what, String who) {
+	}
+
+	record Seen(Object id, String what, String day, String where, String by) {
+	}
+
+	record WorkForm(String day, String amount, String unit, String area, String note, String work, String planting) {
+	}
+
+	record SeenForm(String planting, String what, String day) {
+	}
+
+	private static final LogRow ENTRY = new LogRow(ID, "Pruning, 2 bags", "Sat 15 Aug", "hedge by the gate",
+			"a branch had broken\nover the path", "Nora Field", "Leave evergreens unpruned", "/tasks/1", "/tasks/2");
+
 	/** View name, then its model. */
 	static Map<String, Map<String, Object>> all() {
 		Map<String, Map<String, Object>> all = new LinkedHashMap<>();
@@ -112,7 +135,27 @@ final class PageSamples {
 				"withdrawn", List.of(Samples.line(Mark.DO, "Water the new trees", "young maple (red maple)",
 						Samples.TODAY, Samples.TODAY, "No longer needed: 32 mm of rain fell since Sunday."))));
 		all.put("care/task",
-				model("section", "week", "mark", Mark.DO, "task", task(), "explanation", Samples.explanation()));
+				model("section", "week", "mark", Mark.DO, "task", task(), "explanation", Samples.explanation(), "now",
+						new TaskNow(TaskStanding.DUE, "Due today, until Tue 24 Nov 2026.", false,
+								Set.of(TaskCommand.DONE, TaskCommand.SKIP)),
+						"acts", new TaskActs(List.of(ID), true, true, true, "task"), "entry", ENTRY, "history",
+						List.of(new Step("Mon 9 Nov 2026", "Withdrawn: 32 mm of rain fell since Sunday.", "the plan")),
+						"form", new WorkForm("2027-11-12", "25", "mm", null, "soaker hose", null, null), "reason", "",
+						"errors", Map.of("day", "2027-11-12 is still to come: give the day on which it was."), "units",
+						choices("", "no amount", "mm", "mm")));
+		all.put("care/log", model("section", "sites", "site", SITE, "only", "", "rows", List.of(ENTRY), "page", 0,
+				"hasNext", true, "here", "/sites/1/log?of=", "form",
+				new WorkForm("2026-11-12", null, null, null, "x", "prune", null), "errors",
+				Map.of("note", "the note has 2001 characters: shorten it."), "places",
+				choices("", "the whole site", ID.toString(), "hedge by the gate"), "filters", choices("", "everything"),
+				"works", choices("prune", "pruning"), "units", choices("", "no amount", "mm", "mm"), "remarks",
+				List.of("It is kept, and marked: “Leave evergreens unpruned” asks for no pruning.")));
+		all.put("care/observations", model("section", "sites", "site", SITE, "rows",
+				List.of(new Seen(ID, "first bloom", "Sat 18 Apr", "forsythia", "Nora Field")), "page", 1, "hasNext",
+				false, "here", "/sites/1/observations", "form", new SeenForm("", "phase:bloom-start", "2026-04-18"),
+				"errors", Map.of("planting", "a site as a whole has no phase: say on which planting it was seen."),
+				"places", choices("", "the whole site"), "whats", choices("phase:bloom-start", "first bloom"), "phases",
+				List.of(new Phase("bloom-start", "first bloom", "The first flowers are open.", List.of()))));
 		all.put("register/sites",
 				model("section", "sites", "lead", "You look after two sites.", "sites",
 						List.of(new Listed(ID, "Alder Street schoolyard", "Elm County, 8 plantings"),
@@ -121,7 +164,7 @@ final class PageSamples {
 		all.put("care/site",
 				model("section", "sites", "site", SITE, "lead",
 						"Water the hedge until the ground freezes, about Tue 24 Nov.", "strip", Samples.strip("year"),
-						"tasks", Samples.todo(), "plantings",
+						"now", Samples.acting(), "tasks", Samples.todo(), "lately", Samples.acted(), "plantings",
 						List.of(new PlantingLine("hedge by the gate", "common boxwood", "Buxus sempervirens",
 								"12 plants", "in the ground since 4 May 2019"),
 								new PlantingLine("young maple", "red maple", "Acer rubrum", "1 plant",

@@ -3,6 +3,7 @@ package org.leafward.pages;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 
 import org.leafward.measure.Explanation;
 import org.leafward.pages.FreezeCurve.Chance;
@@ -20,6 +21,26 @@ final class Samples {
 	static TaskLine line(Mark mark, String title, String plant, LocalDate from, LocalDate to, String note) {
 		return new TaskLine(mark, title, plant, "Alder Street schoolyard", from, to, "/tasks/1", note,
 				note != null && note.startsWith("No longer"));
+	}
+
+	static List<TaskLine> acting() {
+		return List
+			.of(standing(line(Mark.DO, "Mulch the bed", "young maple (red maple)", TODAY, TODAY.plusDays(9), null),
+					"It was withdrawn and came back on Mon 9 Nov 2026.", 1, true));
+	}
+
+	static List<TaskLine> acted() {
+		return List.of(
+				standing(line(Mark.DO, "Rake the leaves", "lawn", TODAY.minusDays(9), TODAY, null),
+						"Done on Wed 11 Nov 2026.", 2, false),
+				standing(line(Mark.WATCH, "Look for scale", "lilac", TODAY.minusDays(9), TODAY, null),
+						"Left out this time: Away until the weekend.", 3, false));
+	}
+
+	private static TaskLine standing(TaskLine line, String words, int number, boolean open) {
+		return new TaskLine(line.mark(), line.title(), line.plant(), line.site(), line.from(), line.to(), line.href(),
+				line.note(), line.withdrawn(), words,
+				new TaskActs(List.of(new UUID(0, number), new UUID(1, number)), open, open, !open, "site"));
 	}
 
 	static List<TaskLine> todo() {

@@ -140,6 +140,32 @@ class TemplateTests {
 	}
 
 	@Test
+	void whatMayBeDoneStandsBesideATaskAndWorksWithoutScript() throws IOException {
+		Document page = page("care/site", VIEWER);
+		Element done = page.selectFirst("form[method=post][action=/tasks/done]");
+		assertThat(done.select("input[name=task]")).hasSize(2);
+		assertThat(done.select("input[name=back]").val()).isEqualTo("site");
+		assertThat(done.select("button").text()).isEqualTo("Done: Mulch the bed, young maple (red maple)");
+		assertThat(page.select("form[action=/tasks/skip] input[name=reason][required]")).hasSize(1);
+		assertThat(page.select("form[action=/tasks/undo]")).hasSize(2);
+		assertThat(page.text()).contains("came back on Mon 9 Nov 2026", "Done on Wed 11 Nov 2026",
+				"Left out this time: Away until the weekend.");
+	}
+
+	@Test
+	void aTaskShowsWhatWasLoggedAndWhatBecameOfIt() throws IOException {
+		Document page = page("care/task", VIEWER);
+		assertThat(page.select(".standing").text()).isEqualTo("Due today, until Tue 24 Nov 2026.");
+		assertThat(page.select(".note .caution").text()).isEqualTo("Inside a hold-off: Leave evergreens unpruned.");
+		assertThat(page.select("details[open] #day").attr("aria-invalid")).isEqualTo("true");
+		assertThat(page.text()).contains("Withdrawn: 32 mm of rain fell since Sunday.");
+		Document log = page("care/log", VIEWER);
+		assertThat(log.select("[role=status]").text()).startsWith("It is kept, and marked");
+		assertThat(log.getElementById("note").attr("aria-invalid")).isEqualTo("true");
+		assertThat(page("care/observations", VIEWER).select("dd").text()).isEqualTo("The first flowers are open.");
+	}
+
+	@Test
 	void explanationsNestAsDeepAsTheirSteps() throws IOException {
 		Document page = page("care/task", VIEWER);
 		assertThat(page.select(".why > details[open]")).hasSize(1);

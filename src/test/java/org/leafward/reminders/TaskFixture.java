@@ -42,6 +42,10 @@ public final class TaskFixture {
 		return task(task, task.window(), TaskState.WITHDRAWN, task.text());
 	}
 
+	public static CareTask in(TaskState state, CareTask task) {
+		return task(task, task.window(), state, task.text());
+	}
+
 	public static CareTask moved(CareTask task, LocalDate first) {
 		return task(task, new DayWindow(first, first.plusDays(task.window().days() - 1)), task.state(), task.text());
 	}

@@ -1,11 +1,14 @@
 package org.leafward.care.store;
 
-import java.time.Instant;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.TaskChange;
@@ -53,10 +56,29 @@ public class HistoryTable {
 	public List<TaskChange> of(TaskId task) {
 		return this.database.sql("select * from care.task_history where task = ? order by id limit 1000")
 			.param(task.value())
-			.query((row, number) -> new TaskChange(task, row.getObject("at", OffsetDateTime.class).toInstant(),
-					TaskState.valueOf(row.getString("from_state")), TaskState.valueOf(row.getString("to_state")),
-					row.getString("because"), person(row.getObject("by_person", UUID.class))))
+			.query((row, number) -> change(row))
 			.list();
+	}
+
+	/**
+	 * The changes of several tasks.
+	 * @param tasks the tasks
+	 * @return oldest first; tasks that never changed are not there
+	 */
+	public Map<TaskId, List<TaskChange>> of(Collection<TaskId> tasks) {
+		return this.database.sql("select * from care.task_history where task = any(?::uuid[]) order by id")
+			.param(tasks.stream().map(TaskId::value).toArray(UUID[]::new))
+			.query((row, number) -> change(row))
+			.list()
+			.stream()
+			.collect(Collectors.groupingBy(TaskChange::task));
+	}
+
+	private static TaskChange change(ResultSet row) throws SQLException {
+		return new TaskChange(new TaskId(row.getObject("task", UUID.class)),
+				row.getObject("at", OffsetDateTime.class).toInstant(), TaskState.valueOf(row.getString("from_state")),
+				TaskState.valueOf(row.getString("to_state")), row.getString("because"),
+				person(row.getObject("by_person", UUID.class)));
 	}
 
 	private static @Nullable PersonId person(@Nullable UUID person) {

@@ -18,7 +18,7 @@ public class TaskTable {
 	/** Bound on what one look-up answers. */
 	static final int MOST_ROWS = 20_000;
 
-	private static final String TASKS = """
+	static final String TASKS = """
 			select t.*, w.title, w.what, w.amount, w.why, w.otherwise, w.caution
 			from care.task t join care.wording w on w.id = t.wording
 			""";

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.leafward.care.CareTask;
+import org.leafward.care.TaskId;
+import org.leafward.care.TaskNow;
 import org.leafward.care.TaskState;
 import org.leafward.measure.DayWindow;
 import org.leafward.pages.TaskLine;
@@ -26,7 +28,7 @@ final class Gathered {
 	private Gathered() {
 	}
 
-	private record Key(String rule, String title, DayWindow window, SiteId site, TaskState state) {
+	private record Key(String rule, String title, DayWindow window, SiteId site, TaskState state, String standing) {
 	}
 
 	/**
@@ -41,14 +43,29 @@ final class Gathered {
 	}
 
 	static List<TaskLine> lines(List<CareTask> tasks) {
+		return lines(tasks, Map.of(), "");
+	}
+
+	/**
+	 * Lines that say where they stand and can be acted on.
+	 * @param tasks the tasks
+	 * @param standings where they stand; those that are missing are for reading only
+	 * @param back which page to come back to
+	 * @return one line for what is alike
+	 */
+	static List<TaskLine> lines(List<CareTask> tasks, Map<TaskId, TaskNow> standings, String back) {
 		Map<Key, List<CareTask>> groups = new LinkedHashMap<>();
 		for (CareTask task : tasks) {
+			TaskNow now = standings.get(task.id());
 			groups
-				.computeIfAbsent(new Key(task.rule(), task.text().title(), task.window(), task.site(), task.state()),
-						(key) -> new ArrayList<>())
+				.computeIfAbsent(new Key(task.rule(), task.text().title(), task.window(), task.site(), task.state(),
+						(now != null) ? now.words() : ""), (key) -> new ArrayList<>())
 				.add(task);
 		}
-		return groups.values().stream().map(Gathered::line).toList();
+		return groups.values()
+			.stream()
+			.map((group) -> Lines.standing(line(group), group, standings.get(group.get(0).id()), back))
+			.toList();
 	}
 
 	/**

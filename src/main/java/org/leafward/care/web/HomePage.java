@@ -17,6 +17,7 @@ import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
+import org.leafward.care.TaskStates;
 import org.leafward.measure.DayWindow;
 import org.leafward.pages.TaskLine;
 import org.leafward.pages.Viewer;
@@ -38,6 +39,8 @@ class HomePage {
 
 	private final TaskCalendar calendar;
 
+	private final TaskStates states;
+
 	private final Register register;
 
 	private final People people;
@@ -46,8 +49,9 @@ class HomePage {
 
 	private final Clock clock;
 
-	HomePage(TaskCalendar calendar, Register register, People people, Viewers viewers, Clock clock) {
+	HomePage(TaskCalendar calendar, TaskStates states, Register register, People people, Viewers viewers, Clock clock) {
 		this.calendar = calendar;
+		this.states = states;
 		this.register = register;
 		this.people = people;
 		this.viewers = viewers;
@@ -68,7 +72,7 @@ class HomePage {
 		List<CareTask> tasks = this.calendar.ofPerson(person, new DayWindow(today, today.plusDays(AHEAD)));
 		Predicate<CareTask> planned = (task) -> task.state() == TaskState.PLANNED;
 		Predicate<CareTask> thisWeek = planned.and((task) -> task.window().overlaps(week));
-		List<TaskLine> todo = lines(tasks, thisWeek.and(of(TaskKind.DO))).stream()
+		List<TaskLine> todo = acting(tasks, thisWeek.and(of(TaskKind.DO))).stream()
 			.sorted(Gathered.byUrgency(today))
 			.toList();
 		List<TaskLine> holdOffs = lines(tasks, thisWeek.and(of(TaskKind.HOLD_OFF)));
@@ -80,8 +84,8 @@ class HomePage {
 		model.addAttribute("noSites", this.register.sitesOf(person).isEmpty());
 		model.addAttribute("todo", todo);
 		model.addAttribute("holdOffs", holdOffs);
-		model.addAttribute("ramps", lines(tasks, thisWeek.and(of(TaskKind.RAMP_DAY))));
-		model.addAttribute("watches", lines(tasks, thisWeek.and(of(TaskKind.WATCH))));
+		model.addAttribute("ramps", acting(tasks, thisWeek.and(of(TaskKind.RAMP_DAY))));
+		model.addAttribute("watches", acting(tasks, thisWeek.and(of(TaskKind.WATCH))));
 		model.addAttribute("ahead", ahead);
 		model.addAttribute("withdrawn", lines(tasks, (task) -> task.state() == TaskState.WITHDRAWN
 				&& task.changedAt().isAfter(now.minus(WEEK, ChronoUnit.DAYS))));
@@ -91,6 +95,11 @@ class HomePage {
 
 	private static Predicate<CareTask> of(TaskKind kind) {
 		return (task) -> task.kind() == kind;
+	}
+
+	private List<TaskLine> acting(List<CareTask> tasks, Predicate<CareTask> which) {
+		List<CareTask> some = Gathered.withoutRepeats(tasks.stream().filter(which).toList());
+		return Gathered.lines(some, this.states.of(some), "home");
 	}
 
 	private static List<TaskLine> lines(List<CareTask> tasks, Predicate<CareTask> which) {

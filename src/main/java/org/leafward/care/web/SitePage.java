@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
@@ -20,11 +21,9 @@ import org.leafward.care.Undated;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
-import org.leafward.measure.NotThere;
 import org.leafward.measure.Season;
 import org.leafward.pages.Mark;
 import org.leafward.pages.TaskLine;
-import org.leafward.pages.Viewers;
 import org.leafward.pages.YearStrip;
 import org.leafward.plants.Catalogue;
 import org.leafward.plants.Species;
@@ -32,7 +31,6 @@ import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
-import org.leafward.register.SiteId;
 import org.leafward.register.SiteMarkers;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -44,8 +42,6 @@ import org.springframework.web.bind.annotation.PathVariable;
  */
 @Controller
 class SitePage {
-
-	private static final int NEXT = 8;
 
 	private static final int MOST_REASONS = 20;
 
@@ -59,17 +55,20 @@ class SitePage {
 
 	private final Catalogue catalogue;
 
-	private final Viewers viewers;
+	private final Mine mine;
+
+	private final SiteNow.Reader now;
 
 	private final Clock clock;
 
-	SitePage(TaskCalendar calendar, Register register, SiteMarkers markers, Catalogue catalogue, Viewers viewers,
-			Clock clock) {
+	SitePage(TaskCalendar calendar, Register register, SiteMarkers markers, Catalogue catalogue, Mine mine,
+			SiteNow.Reader now, Clock clock) {
 		this.calendar = calendar;
 		this.register = register;
 		this.markers = markers;
 		this.catalogue = catalogue;
-		this.viewers = viewers;
+		this.mine = mine;
+		this.now = now;
 		this.clock = clock;
 	}
 
@@ -87,9 +86,7 @@ class SitePage {
 
 	@GetMapping("/sites/{id}")
 	String site(@PathVariable UUID id, Model model) {
-		Site site = this.register.find(new SiteId(id))
-			.filter((found) -> this.viewers.current().mayOpen(found.owner().value()))
-			.orElseThrow(() -> new NotThere("There is no site " + id));
+		Site site = this.mine.site(id);
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
 		// From the month before to a year on: what was just missed, and all that is
 		// coming.
@@ -103,25 +100,21 @@ class SitePage {
 			lines.addAll(season(site, year.to()));
 		}
 		Predicate<CareTask> planned = (task) -> task.state() == TaskState.PLANNED;
-		List<TaskLine> next = Gathered
-			.lines(Gathered.withoutRepeats(
-					tasks.stream().filter(planned.and((task) -> !task.window().to().isBefore(today))).toList()))
-			.stream()
-			.sorted(Gathered.byUrgency(today))
-			.limit(NEXT)
-			.toList();
+		SiteNow now = this.now.of(tasks, today);
 		model.addAttribute("section", "sites");
 		model.addAttribute("site", site);
 		model.addAttribute("mayChange", true);
 		model.addAttribute("plantings", plantings.stream().map((planting) -> listed(planting, today)).toList());
-		model.addAttribute("tasks", next);
+		model.addAttribute("now", now.now());
+		model.addAttribute("tasks", now.next());
+		model.addAttribute("lately", now.lately());
 		YearStrip strip = SiteStrip.of(site, year, today, plantings, tasks.stream().filter(planned).toList(), lines);
 		model.addAttribute("strip", strip.rows().isEmpty() ? null : strip);
 		model.addAttribute("stripRows", SiteStrip.inWords(strip));
 		model.addAttribute("markers", steps(season(site, today)));
 		List<String> undated = undated(site, plantings);
 		model.addAttribute("undated", undated);
-		model.addAttribute("lead", lead(plantings, next, !undated.isEmpty()));
+		model.addAttribute("lead", lead(plantings, now, !undated.isEmpty()));
 		return "care/site";
 	}
 
@@ -129,10 +122,11 @@ class SitePage {
 		return this.markers.of(site, Season.containing(day, site.point().hemisphere()).year());
 	}
 
-	private static String lead(List<Planting> plantings, List<TaskLine> next, boolean undated) {
+	private static String lead(List<Planting> plantings, SiteNow now, boolean undated) {
 		if (plantings.isEmpty()) {
 			return "Nothing is planted here yet.";
 		}
+		List<TaskLine> next = Stream.concat(now.now().stream(), now.next().stream()).toList();
 		if (next.isEmpty()) {
 			return undated ? "No care here could be dated yet; the reasons stand below."
 					: "Nothing is due here in the year ahead.";

@@ -1,38 +1,67 @@
 package org.leafward.care.web;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import org.leafward.care.CareLog;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
-import org.leafward.care.TaskId;
-import org.leafward.measure.NotThere;
-import org.leafward.pages.Viewers;
+import org.leafward.care.TaskStates;
+import org.leafward.pages.TaskActs;
+import org.leafward.register.Site;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 
-/** One task, opened to how its dates came about. */
+/** One task: where it stands, what may be done with it, and how its dates came about. */
 @Controller
 class TaskPage {
 
 	private final TaskCalendar calendar;
 
-	private final Viewers viewers;
+	private final TaskStates states;
 
-	TaskPage(TaskCalendar calendar, Viewers viewers) {
+	private final CareLog log;
+
+	private final LogWords words;
+
+	private final Mine mine;
+
+	TaskPage(TaskCalendar calendar, TaskStates states, CareLog log, LogWords words, Mine mine) {
 		this.calendar = calendar;
-		this.viewers = viewers;
+		this.states = states;
+		this.log = log;
+		this.words = words;
+		this.mine = mine;
 	}
 
 	@GetMapping("/tasks/{id}")
 	String task(@PathVariable UUID id, Model model) {
-		CareTask task = this.calendar.find(new TaskId(id))
-			.filter((found) -> this.viewers.current().mayOpen(found.person().value()))
-			.orElseThrow(() -> new NotThere("There is no task " + id));
+		return show(this.mine.task(id), WorkRequest.NOTHING, "", Map.of(), model);
+	}
+
+	String show(CareTask task, WorkRequest form, String reason, Map<String, String> errors, Model model) {
+		Site site = this.mine.site(task.site().value());
+		ZoneId zone = site.zone();
+		LocalDate today = this.words.today(site);
 		model.addAttribute("section", "week");
 		model.addAttribute("task", task);
 		model.addAttribute("mark", Lines.mark(task.kind()));
 		model.addAttribute("explanation", this.calendar.explain(task.id()).orElse(null));
+		model.addAttribute("now", this.states.of(List.of(task)).get(task.id()));
+		model.addAttribute("acts", new TaskActs(List.of(task.id().value()), true, true, true, "task"));
+		model.addAttribute("entry",
+				this.log.of(task.id())
+					.map((entry) -> this.words.rows(List.of(entry), this.words.labels(site), today).get(0))
+					.orElse(null));
+		model.addAttribute("history", this.words.steps(task, this.states.history(task.id()), zone));
+		model.addAttribute("form", (form == WorkRequest.NOTHING) ? WorkRequest.on(today) : form);
+		model.addAttribute("reason", reason);
+		model.addAttribute("errors", errors);
+		model.addAttribute("units", LogWords.units());
 		return "care/task";
 	}
 

@@ -13,8 +13,8 @@ import org.leafward.measure.DayWindow;
 
 /**
  * Which tasks a feed holds, seen from one day. Clients show only what the document holds,
- * so the recent past stays, and what is withdrawn stays long enough for the slowest
- * client to hear of it.
+ * so the recent past stays with what was done and left out in it, and what is withdrawn
+ * stays long enough for the slowest client to hear of it.
  *
  * @param day the day the document is built for, UTC
  */
@@ -46,7 +46,7 @@ public record FeedWindow(LocalDate day) {
 	 * @return false outside the days, and for what was withdrawn more than 30 days ago
 	 */
 	public boolean keeps(CareTask task) {
-		return days().overlaps(task.window()) && (task.state() == TaskState.PLANNED
+		return days().overlaps(task.window()) && (task.state() != TaskState.WITHDRAWN
 				|| !LocalDate.ofInstant(task.changedAt(), ZoneOffset.UTC).plusDays(WITHDRAWN).isBefore(this.day));
 	}
 

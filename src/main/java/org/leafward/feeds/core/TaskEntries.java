@@ -9,6 +9,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +25,7 @@ public final class TaskEntries {
 	 * When the wording of this class last changed. A client that looks at LAST-MODIFIED
 	 * keeps the old words otherwise, so raise this with every change of wording.
 	 */
-	static final Instant WORDED = Instant.parse("2026-11-25T00:00:00Z");
+	static final Instant WORDED = Instant.parse("2026-11-25T20:00:00Z");
 
 	/** Constant, so that moving the server to another host changes no identifier. */
 	static final String DOMAIN = "@leafward";
@@ -41,7 +42,12 @@ public final class TaskEntries {
 
 	private static final int SITE_OCTETS = 120;
 
-	private static final String WITHDRAWN = "No longer needed: ";
+	/**
+	 * Clients hide or strike out what is cancelled, and none shows an event as done, so
+	 * the words at the beginning have to say it.
+	 */
+	private static final Map<TaskState, String> MARKED = Map.of(TaskState.WITHDRAWN, "No longer needed: ",
+			TaskState.DONE, "Done: ", TaskState.SKIPPED, "Left out: ");
 
 	private static final String HOLD_OFF = "Hold off: ";
 
@@ -104,7 +110,7 @@ public final class TaskEntries {
 		if (task.kind() == TaskKind.HOLD_OFF && !SAYS_LEAVE.matcher(title).matches()) {
 			title = HOLD_OFF + title;
 		}
-		return label(withdrawn(task) ? WITHDRAWN + title : title, PlainText.line(task.plant()));
+		return label(MARKED.getOrDefault(task.state(), "") + title, PlainText.line(task.plant()));
 	}
 
 	private static String label(String title, String plant) {
@@ -128,8 +134,8 @@ public final class TaskEntries {
 		add(last, "Site: ", cutOrNull(task.siteName(), SITE_OCTETS));
 		last.add("Why this date: " + link);
 		List<String> first = new ArrayList<>();
-		if (withdrawn(task)) {
-			add(first, WITHDRAWN, reason(task));
+		if (withdrawn(task) || task.state() == TaskState.SKIPPED) {
+			add(first, MARKED.getOrDefault(task.state(), ""), reason(task));
 		}
 		add(first, "", task.text().what());
 		add(first, (task.kind() == TaskKind.RAMP_DAY) ? "Place: " : "Amount: ", task.text().amount());
@@ -141,7 +147,7 @@ public final class TaskEntries {
 
 	private static String reason(CareTask task) {
 		String reason = task.withdrawnBecause();
-		return (reason == null || reason.isBlank()) ? "the plan changed." : reason;
+		return (reason == null || reason.isBlank()) ? "no reason was given." : reason;
 	}
 
 	private static @Nullable String cutOrNull(@Nullable String text, int octets) {

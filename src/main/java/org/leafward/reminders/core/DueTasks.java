@@ -47,7 +47,7 @@ public final class DueTasks {
 	/**
 	 * Whether a task has a reminder at all.
 	 * @param task the task
-	 * @return false for withdrawn tasks and for later days of a ramp
+	 * @return false for what is withdrawn, done or skipped, and for later days of a ramp
 	 */
 	public static boolean callsForOne(CareTask task) {
 		boolean laterRampDay = task.kind() == TaskKind.RAMP_DAY && task.occurrence() != 1;

@@ -91,6 +91,12 @@ public final class CareTaskFixture {
 		return this;
 	}
 
+	public CareTaskFixture in(TaskState where, String reason) {
+		this.state = where;
+		this.because = reason;
+		return this;
+	}
+
 	public CareTask build() {
 		return new CareTask(new TaskId(this.id), new PlantingId(SITE.value()), this.plant, SITE, this.siteName, PERSON,
 				"basics/water", 2026, 0, this.kind, this.window, this.text, this.state, this.because, 3,

@@ -6,6 +6,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.leafward.care.TaskState;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.leafward.feeds.core.CareTaskFixture.BASE;
@@ -30,6 +32,14 @@ class FeedWindowTests {
 	void forgetsWhatWasWithdrawnAfterThirtyDays(LocalDate day, boolean kept) {
 		assertThat(new FeedWindow(day).keeps(aTask().withdrawn("rain", CHANGED).build())).isEqualTo(kept);
 		assertThat(new FeedWindow(day).keeps(aTask().build())).isTrue();
+	}
+
+	/** Changed on 2026-03-04, days until 2026-04-09. */
+	@ParameterizedTest
+	@EnumSource(names = { "DONE", "SKIPPED" })
+	void keepsWhatWasDoneOrLeftOutAsLongAsWhatIsPlanned(TaskState state) {
+		assertThat(new FeedWindow(LocalDate.of(2026, 10, 6)).keeps(aTask().in(state, null).build())).isTrue();
+		assertThat(new FeedWindow(LocalDate.of(2026, 10, 7)).keeps(aTask().in(state, null).build())).isFalse();
 	}
 
 	@Test

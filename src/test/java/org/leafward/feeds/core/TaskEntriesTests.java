@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
+import org.leafward.care.TaskState;
 import org.leafward.care.TaskText;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -80,6 +81,22 @@ class TaskEntriesTests {
 		assertThat(entry.cancelled()).isTrue();
 		assertThat(entry.summary()).isEqualTo("No longer needed: Water deeply – hedge by the gate");
 		assertThat(entry.description()).startsWith("No longer needed: 31 mm of rain fell.\nWater slowly");
+	}
+
+	/**
+	 * Common calendar clients hide an event with STATUS:CANCELLED or show it as any
+	 * other, so what was done stays confirmed and its summary says it.
+	 */
+	@Test
+	void whatWasDoneOrLeftOutStaysAndSaysSo() {
+		FeedEntry done = entry(aTask().in(TaskState.DONE, null).build());
+		assertThat(done.cancelled()).isFalse();
+		assertThat(done.summary()).isEqualTo("Done: Water deeply – hedge by the gate (common boxwood)");
+		assertThat(done.description()).startsWith("Water slowly");
+		FeedEntry skipped = entry(aTask().in(TaskState.SKIPPED, "The hose is broken.").build());
+		assertThat(skipped.cancelled()).isFalse();
+		assertThat(skipped.summary()).startsWith("Left out: Water deeply – hedge");
+		assertThat(skipped.description()).startsWith("Left out: The hose is broken.\nWater slowly");
 	}
 
 	@Test

@@ -1,6 +1,7 @@
 package org.leafward.reminders.core;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.reminders.TaskFixture.in;
 import static org.leafward.reminders.TaskFixture.task;
 import static org.leafward.reminders.TaskFixture.withdrawn;
 
@@ -14,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
+import org.leafward.care.TaskState;
 
 class DueTasksTests {
 
@@ -41,6 +43,12 @@ class DueTasksTests {
 	@Test
 	void withdrawnTasksHaveNone() {
 		assertThat(DueTasks.wanted(List.of(withdrawn(task("gone", TODAY))), TODAY, ZONE)).isEmpty();
+	}
+
+	@ParameterizedTest
+	@EnumSource(names = { "DONE", "SKIPPED" })
+	void whatWasDoneOrLeftOutHasNone(TaskState state) {
+		assertThat(DueTasks.wanted(List.of(in(state, task("over", TODAY))), TODAY, ZONE)).isEmpty();
 	}
 
 	@ParameterizedTest
