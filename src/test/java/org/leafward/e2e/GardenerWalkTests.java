@@ -122,7 +122,7 @@ class GardenerWalkTests {
 		press("Record the watering");
 		assertThat(this.page.findElements(By.cssSelector("rect.watering-bar"))).hasSize(bars + 1);
 		WebElement first = this.page.findElement(By.cssSelector(".waterings li"));
-		assertThat(first.getText()).contains("19 mm (0.8 in)", "walked with a can", "Ines Farrow");
+		assertThat(first.getText()).contains("19 mm (0.75 in)", "walked with a can", "Ines Farrow");
 		follow(first.findElement(By.tagName("button")));
 		assertThat(this.page.findElements(By.cssSelector("rect.watering-bar"))).hasSize(bars);
 		assertThat(this.page.findElement(By.cssSelector(".waterings")).getText()).doesNotContain("walked with a can");

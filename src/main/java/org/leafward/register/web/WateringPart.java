@@ -89,10 +89,10 @@ class WateringPart {
 				one.note().isEmpty() ? by : one.note() + "; " + by);
 	}
 
-	/** For example "12 mm (0.5 in)". */
+	/** For example "12 mm (0.47 in)". */
 	static String amount(double millimetres, Formats formats) {
 		return "%s mm (%s in)".formatted(formats.number(millimetres, (millimetres < 10) ? 1 : 0),
-				formats.number(millimetres / MILLIMETRES_PER_INCH, (millimetres < 10) ? 2 : 1));
+				formats.number(millimetres / MILLIMETRES_PER_INCH, 2));
 	}
 
 	private Optional<String> name(@Nullable PersonId id) {

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.leafward.knowledge.KnowledgeFiles;
 import org.leafward.knowledge.KnowledgeReader;
@@ -57,7 +56,6 @@ class CoverageTests {
 	}
 
 	@Test
-	@Disabled("the rows of the other packs are still to come")
 	void everyRowOfTheFactBaseIsListed() {
 		List<String> wanted = new ArrayList<>(firstFields("knowledge/care-windows.csv", ""));
 		wanted.addAll(firstFields("knowledge/crop-timing.csv", "CROP:"));

@@ -42,7 +42,8 @@ class PackDatesTests {
 			Map.entry("days-cool-to 50F p50", "11-08"), Map.entry("soil-warms-to 45F p50", "03-28"),
 			Map.entry("soil-warms-to 50F p50", "04-10"), Map.entry("soil-cools-to 40F p50", "11-28"),
 			Map.entry("last-spring-freeze 28F p50", "04-06"), Map.entry("soil-warms-to 40F p50", "03-18"),
-			Map.entry("soil-warms-to 55F p50", "04-24"), Map.entry("soil-warms-to 60F p50", "05-06"),
+			Map.entry("soil-warms-to 55F p50", "04-24"), Map.entry("upper-soil-warms-to 50F p50", "04-03"),
+			Map.entry("upper-soil-warms-to 55F p50", "04-17"), Map.entry("soil-warms-to 60F p50", "05-06"),
 			Map.entry("soil-warms-to 65F p50", "05-18"), Map.entry("soil-warms-to 70F p50", "06-05"),
 			Map.entry("soil-cools-to 60F p50", "10-06"), Map.entry("nights-cool-to 60F p50", "08-31"));
 

@@ -33,6 +33,11 @@ import static org.assertj.core.api.Assertions.within;
 
 class BlendedPlaceTests {
 
+	/** The stations here measure nothing else, and daylight needs no station. */
+	private static final List<MarkerKind> FROM_TEMPERATURES = Arrays.stream(MarkerKind.values())
+		.filter((kind) -> !kind.needsDaylight() && kind != MarkerKind.DE_ICING_END)
+		.toList();
+
 	private static final TemperatureThreshold FREEZING = TemperatureThreshold.parse("0C");
 
 	private static final MarkerKey SPRING = new MarkerKey(MarkerKind.LAST_SPRING_FREEZE, FREEZING, 10);
@@ -109,7 +114,7 @@ class BlendedPlaceTests {
 		station("XX000000001", 45, 10, 0, 8, 1);
 		station("XX000000002", 45.5, 10, 300, 6, 2);
 		PlaceMarkers place = at(45.2, 10.1, 120);
-		for (MarkerKind kind : MarkerKind.values()) {
+		for (MarkerKind kind : FROM_TEMPERATURES) {
 			TemperatureThreshold threshold = kind.needsThreshold() ? TemperatureThreshold.parse("5C") : null;
 			LocalDate before = null;
 			for (int probability = 1; probability <= 99; probability++) {
@@ -196,7 +201,7 @@ class BlendedPlaceTests {
 		station("XX000000001", 45, 10, 0, 8, 1);
 		PlaceMarkers shared = at(45, 10, 50);
 		List<MarkerKey> keys = new ArrayList<>();
-		for (MarkerKind kind : MarkerKind.values()) {
+		for (MarkerKind kind : FROM_TEMPERATURES) {
 			for (int probability = 10; probability < 100; probability += 10) {
 				keys.add(key(kind, kind.needsThreshold() ? FREEZING : null, probability));
 			}

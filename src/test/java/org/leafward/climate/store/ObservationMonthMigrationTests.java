@@ -50,7 +50,7 @@ class ObservationMonthMigrationTests {
 			DailyRecord record = fill(jdbc);
 			assertThat(flyway(source).locations("classpath:db/migration").load().migrate().migrationsExecuted).isOne();
 			ObservationTable table = ClimateTables.on(source).observations();
-			assertThat(table.read(STATION)).isEqualTo(record);
+			assertThat(table.read(STATION).record()).isEqualTo(record);
 			assertThat(table.firstDay(STATION)).isEqualTo(record.firstDay());
 			assertThat(table.lastDay(STATION)).isEqualTo(record.lastDay());
 			assertThat(table.firstDay(new StationId("XX000000002"))).isEmpty();

@@ -92,6 +92,10 @@ class PlaceFreezesTests {
 		PlaceMarkers hollow = markers(new Place(HERE, new Microclimate(Lie.HOLLOW, false, false, null)));
 		PlaceMarkers level = markers(Place.of(HERE));
 		for (MarkerKind kind : MarkerKind.values()) {
+			if (kind.needsDaylight() || kind == MarkerKind.DE_ICING_END) {
+				// The record here has no rain, and daylight needs no record.
+				continue;
+			}
 			MarkerKey key = new MarkerKey(kind, kind.needsThreshold() ? TemperatureThreshold.parse("5C") : null, 50,
 					kind.needsGoal() ? HeatGoal.of(300) : null);
 			LocalDate one = hollow.on(key, 2026).orElseThrow().date();
