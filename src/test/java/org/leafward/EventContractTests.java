@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.leafward.care.PlanChanged;
+import org.leafward.care.RulePackPublished;
 import org.leafward.climate.ForecastChanged;
 import org.leafward.climate.ObservationsLoaded;
 import org.leafward.register.PlantingsChanged;
@@ -47,7 +48,8 @@ class EventContractTests {
 				new ForecastChanged("USW00094728", 40.7789, -73.9692, LocalDate.parse("2026-11-25"),
 						LocalDate.parse("2026-12-01")),
 				new WateringsChanged(SITE),
-				new PlanChanged(SITE, PERSON, 3, 2, 1, Instant.parse("2026-11-25T12:00:00Z")));
+				new PlanChanged(SITE, PERSON, 3, 2, 1, Instant.parse("2026-11-25T12:00:00Z")),
+				new RulePackPublished("hedges", 3, Instant.parse("2026-11-25T12:00:00Z")));
 	}
 
 	@ParameterizedTest

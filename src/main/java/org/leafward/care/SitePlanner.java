@@ -3,6 +3,7 @@ package org.leafward.care;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.plan.Gap;
@@ -57,7 +58,13 @@ class SitePlanner {
 	record Planned(Plan plan, byte[] hash) {
 	}
 
+	/** A plan with the rules in use, as {@link #useLatestRules} last found them. */
 	Planned plan(Site site, List<Planting> plantings, Observed observed, LocalDate today) {
+		return plan(site, plantings, observed, today, planner());
+	}
+
+	/** A plan with other rules. */
+	Planned plan(Site site, List<Planting> plantings, Observed observed, LocalDate today, Planner planner) {
 		Hemisphere hemisphere = site.point().hemisphere();
 		Season current = Season.containing(today, hemisphere);
 		List<Subject> subjects = new ArrayList<>();
@@ -74,7 +81,7 @@ class SitePlanner {
 		// All markers of a plan come from one version of each record.
 		return this.climate.answer(site.place(), (markers) -> {
 			PlanSite place = new PlanSite(site.id(), hemisphere, ground, markers, observed, answers);
-			Plan plan = planner().plan(place, subjects, seasons, today);
+			Plan plan = planner.plan(place, subjects, seasons, today);
 			List<Gap> all = new ArrayList<>(gaps);
 			all.addAll(plan.gaps());
 			all.sort(Gap.ORDER);
@@ -83,14 +90,24 @@ class SitePlanner {
 		});
 	}
 
-	private Planner planner() {
-		String fingerprint = this.packs.fingerprint();
+	/**
+	 * Looks whether newer rules were published. Asked once for some sites, in the
+	 * transaction that takes them off the queue, so that none of them is planned with
+	 * rules that were replaced before.
+	 */
+	void useLatestRules() {
+		RulePacks latest = this.packs.latest();
 		Ready known = this.ready;
-		if (known == null || !known.fingerprint().equals(fingerprint)) {
-			known = new Ready(fingerprint, new Planner(this.packs.all(), this.packs.phenology()));
-			this.ready = known;
+		if (known == null || !known.fingerprint().equals(latest.fingerprint())) {
+			this.ready = new Ready(latest.fingerprint(), new Planner(latest.all(), latest.phenology()));
 		}
-		return known.planner();
+	}
+
+	private Planner planner() {
+		if (this.ready == null) {
+			useLatestRules();
+		}
+		return Objects.requireNonNull(this.ready).planner();
 	}
 
 }

@@ -261,6 +261,7 @@ final class PageSamples {
 						List.of(new Listed(ID, "Nora Field", "2 sites"), new Listed(ID, "Tomas Brook", "14 sites")),
 						"page", 0, "hasNext", false));
 		all.put("accounts/sign-in", model("section", "sign-in", "failed", true, "open", true));
+		WorkshopSamples.addTo(all);
 		all.put("error", model("what", "latitude 144.98 is outside -90 to 90", "where", "latitude", "mend",
 				"give latitude in degrees north", "status", 400));
 		return all;
@@ -278,13 +279,13 @@ final class PageSamples {
 				TaskState.PLANNED, null, 0, Instant.EPOCH, Instant.EPOCH);
 	}
 
-	private static List<Choice> choices(String... pairs) {
+	static List<Choice> choices(String... pairs) {
 		return IntStream.range(0, pairs.length / 2)
 			.mapToObj((i) -> new Choice(pairs[2 * i], pairs[2 * i + 1]))
 			.toList();
 	}
 
-	private static Map<String, Object> model(Object... pairs) {
+	static Map<String, Object> model(Object... pairs) {
 		Map<String, Object> model = new LinkedHashMap<>();
 		for (int i = 0; i < pairs.length; i += 2) {
 			model.put((String) pairs[i], pairs[i + 1]);

@@ -2,6 +2,7 @@ package org.leafward.care.on;
 
 import java.time.Duration;
 import org.leafward.care.Replanning;
+import org.leafward.care.RulePackPublished;
 import org.leafward.climate.ForecastChanged;
 import org.leafward.climate.LocalClimate;
 import org.leafward.climate.ObservationsLoaded;
@@ -77,6 +78,13 @@ class ReplanListeners {
 	private void around(double latitude, double longitude) {
 		this.replanning
 			.ask(this.register.sitesNear(new GeoPoint(latitude, longitude, 0), LocalClimate.STATION_RADIUS_KILOMETRES));
+		this.replanning.drain(AT_ONCE);
+	}
+
+	@Async
+	@TransactionalEventListener(id = "care.rule-pack-published")
+	void on(RulePackPublished event) {
+		this.replanning.askAll();
 		this.replanning.drain(AT_ONCE);
 	}
 
