@@ -19,7 +19,8 @@ final class InventedForecast {
 
 	static String of(List<ObservedDay> days, Instant issued) {
 		StringBuilder csv = new StringBuilder("# issued: " + issued + "\n# invented for the demonstration\n"
-				+ "date,min_c,max_c,precip_mm,wind_ms,min_rh_percent\n");
+				+ "date,min_c,max_c,precip_mm,snow_mm,wind_ms,min_rh_percent\n");
+		Integer depth = null;
 		for (ObservedDay day : days) {
 			csv.append(day.day())
 				.append(',')
@@ -29,12 +30,20 @@ final class InventedForecast {
 				.append(',')
 				.append(tenths(day.precipitation()))
 				.append(',')
+				.append(newSnow(depth, day.snowDepth()))
+				.append(',')
 				.append(tenths(day.wind()))
 				.append(',')
 				.append(HUMIDITY)
 				.append('\n');
+			depth = day.snowDepth();
 		}
 		return csv.toString();
+	}
+
+	/** What the depth grew by; nothing where that isn't known. */
+	private static String newSnow(@Nullable Integer before, @Nullable Integer depth) {
+		return (before == null || depth == null) ? "" : String.valueOf(Math.max(0, depth - before));
 	}
 
 	private static String tenths(@Nullable Integer value) {

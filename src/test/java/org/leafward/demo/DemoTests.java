@@ -18,6 +18,8 @@ import org.leafward.climate.Place;
 import org.leafward.climate.SeasonSoFar;
 import org.leafward.climate.SeasonView;
 import org.leafward.measure.DayWindow;
+import org.leafward.climate.StateQuestion;
+import org.leafward.climate.WeatherStates;
 import org.leafward.measure.Explanation;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
@@ -58,6 +60,9 @@ class DemoTests {
 	private SeasonSoFar seasons;
 
 	@Autowired
+	private WeatherStates states;
+
+	@Autowired
 	private Clock clock;
 
 	@Test
@@ -89,38 +94,34 @@ class DemoTests {
 	}
 
 	/**
-	 * As far as the made-up weather of the day calls for it: a single day exactly when
-	 * the forecast has it.
+	 * What the made-up weather of the day calls for: walks are cleared on days with an
+	 * inch of new snow and on no others, whenever the demo is started.
 	 */
 	@Test
 	void theWeatherWithdrawsTasksAndCallsForOthers() {
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), DemoRegion.zone());
-		List<String> withdrawn = this.database
-			.sql("select withdrawn_because from care.task where state = 'WITHDRAWN' and ? between from_day and to_day")
-			.param(today)
+		List<String> withdrawn = this.database.sql("select withdrawn_because from care.task where state = 'WITHDRAWN'")
 			.query(String.class)
 			.list();
 		assertThat(withdrawn).allMatch((why) -> why.startsWith("The weather"));
-		List<LocalDate> days = this.database
-			.sql("""
-					select to_day from care.task where rule in (select rule from care.task where state = 'PLANNED'
-					and explanation in (select id from care.explanation where content::text like '%The weather calls for it%'))
-					""")
+		Site site = this.register.sites(0, 50)
+			.stream()
+			.filter((one) -> one.name().equals("Quill Harbor promenade"))
+			.findFirst()
+			.orElseThrow();
+		List<LocalDate> snowy = today.datesUntil(today.plusDays(4))
+			.filter((day) -> Boolean.TRUE.equals(this.states.outlook(site.place(), today)
+				.on(day, StateQuestion.parse("new-snow-at-least-1in"))
+				.holds()))
+			.toList();
+		List<LocalDate> cleared = this.database.sql(
+				"select distinct to_day from care.task where site = ? and rule = ? and state = 'PLANNED' order by to_day")
+			.params(site.id().value(), "salt/clear-with-little-salt")
 			.query(LocalDate.class)
 			.list();
-		assertThat(days).allMatch((day) -> !day.isBefore(today) && !day.isAfter(today.plusDays(3)));
-		System.out.println("DEMO " + withdrawn.size() + " withdrawn " + withdrawn + "; single days " + days);
-	}
-
-	@Test
-	void timing() {
-		for (int round = 0; round < 6; round++) {
-			long start = System.nanoTime();
-			for (Site site : this.register.sites(0, 50)) {
-				this.replanning.derive(site.id());
-			}
-			System.out.println("TIMING " + (System.nanoTime() - start) / 6_000_000.0 + " ms a site");
-		}
+		// In summer both are empty, as the rule runs from fall to spring and no snow
+		// falls.
+		assertThat(cleared).isEqualTo(snowy);
 	}
 
 	@Test
