@@ -16,10 +16,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.leafward.care.PlanChanged;
+import org.leafward.care.RulePackPublished;
+import org.leafward.climate.ForecastChanged;
 import org.leafward.climate.ObservationsLoaded;
 import org.leafward.register.PlantingsChanged;
 import org.leafward.register.SitePlaceChanged;
 import org.leafward.register.SiteRegistered;
+import org.leafward.register.WateringsChanged;
 import org.springframework.transaction.event.TransactionalEventListener;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -42,7 +45,11 @@ class EventContractTests {
 		return List.of(new SiteRegistered(SITE, PERSON), new PlantingsChanged(SITE), new SitePlaceChanged(SITE),
 				new ObservationsLoaded("USW00094728", 40.7789, -73.9692, LocalDate.parse("1869-01-01"),
 						LocalDate.parse("2020-01-03")),
-				new PlanChanged(SITE, PERSON, 3, 2, 1, Instant.parse("2026-11-25T12:00:00Z")));
+				new ForecastChanged("USW00094728", 40.7789, -73.9692, LocalDate.parse("2026-11-25"),
+						LocalDate.parse("2026-12-01")),
+				new WateringsChanged(SITE),
+				new PlanChanged(SITE, PERSON, 3, 2, 1, Instant.parse("2026-11-25T12:00:00Z")),
+				new RulePackPublished("hedges", 3, Instant.parse("2026-11-25T12:00:00Z")));
 	}
 
 	@ParameterizedTest

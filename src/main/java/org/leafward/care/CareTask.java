@@ -34,8 +34,8 @@ import org.leafward.register.SiteId;
  * @param createdAt when it was first planned
  * @param changedAt when a reader last saw something change, whole seconds
  * @param work the kind of work; null in tasks from before works were noted
- * @param packVersion version of the rule pack that last changed it; 0 in tasks from
- * before versions were noted
+ * @param packVersion version of the rule pack in which its rule last changed when it was
+ * written; 0 in tasks from before versions were noted
  */
 public record CareTask(TaskId id, @Nullable PlantingId planting, String plant, SiteId site, String siteName,
 		PersonId person, String rule, int season, int occurrence, TaskKind kind, DayWindow window, TaskText text,

@@ -81,6 +81,7 @@ class Derivation {
 	 */
 	Map<SiteId, PlanDiff> derive(List<SiteId> sites) {
 		this.plans.lock(sites);
+		this.planner.useLatestRules();
 		Instant now = this.clock.instant().truncatedTo(ChronoUnit.SECONDS);
 		Map<SiteId, List<Planting>> plantings = this.register.plantingsOf(sites);
 		Map<SiteId, Observed> observed = this.seen.of(sites);

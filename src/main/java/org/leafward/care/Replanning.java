@@ -190,6 +190,15 @@ public class Replanning {
 				this.plans.derivedSince(since));
 	}
 
+	/**
+	 * Sites that failed and wait for their next try.
+	 * @param most how many at most, 1 to 200
+	 * @return those that are tried next first
+	 */
+	public List<ReplanFailure> failures(int most) {
+		return this.queue.failures(most);
+	}
+
 	/** Forgets explanations and words that no task has any more. */
 	public void tidy() {
 		this.transaction.executeWithoutResult((status) -> {

@@ -11,6 +11,12 @@ import org.leafward.care.core.rule.RulePack;
 public interface RulePacks {
 
 	/**
+	 * Looks whether newer versions were published.
+	 * @return the packs in use from now on; these never change
+	 */
+	RulePacks latest();
+
+	/**
 	 * All packs.
 	 * @return by id
 	 */

@@ -3,8 +3,8 @@ package org.leafward.care;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.plan.Gap;
 import org.leafward.care.core.plan.Observed;
@@ -22,7 +22,6 @@ import org.leafward.plants.Catalogue;
 import org.leafward.plants.Species;
 import org.leafward.register.Planting;
 import org.leafward.register.Site;
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
 /** Plans a site with the rules in use: brings together what the planner asks for. */
@@ -39,11 +38,11 @@ class SitePlanner {
 
 	private volatile @Nullable Ready ready;
 
-	SitePlanner(Catalogue catalogue, LocalClimate climate, RulePacks packs, ObjectProvider<SiteWeather> weather) {
+	SitePlanner(Catalogue catalogue, LocalClimate climate, RulePacks packs, SiteWeather weather) {
 		this.catalogue = catalogue;
 		this.climate = climate;
 		this.packs = packs;
-		this.weather = weather.getIfAvailable(() -> (site, today) -> WeatherAnswers.UNKNOWN);
+		this.weather = weather;
 	}
 
 	/** A planner and the packs that it was made from. */
@@ -59,7 +58,13 @@ class SitePlanner {
 	record Planned(Plan plan, byte[] hash) {
 	}
 
+	/** A plan with the rules in use, as {@link #useLatestRules} last found them. */
 	Planned plan(Site site, List<Planting> plantings, Observed observed, LocalDate today) {
+		return plan(site, plantings, observed, today, planner());
+	}
+
+	/** A plan with other rules. */
+	Planned plan(Site site, List<Planting> plantings, Observed observed, LocalDate today, Planner planner) {
 		Hemisphere hemisphere = site.point().hemisphere();
 		Season current = Season.containing(today, hemisphere);
 		List<Subject> subjects = new ArrayList<>();
@@ -70,13 +75,13 @@ class SitePlanner {
 					() -> gaps.add(new Gap(planting.id(), "", planting.label(), current.year(),
 							"The species %s is no longer in the catalogue.".formatted(planting.species().value()))));
 		}
-		SiteFacts ground = new SiteFacts("", site.county(), site.soil(), Set.of());
+		SiteFacts ground = new SiteFacts(site.region(), site.county(), site.soil(), site.features());
 		WeatherAnswers answers = this.weather.at(site, today);
 		List<Season> seasons = List.of(current.previous(), current, current.next());
 		// All markers of a plan come from one version of each record.
 		return this.climate.answer(site.place(), (markers) -> {
 			PlanSite place = new PlanSite(site.id(), hemisphere, ground, markers, observed, answers);
-			Plan plan = planner().plan(place, subjects, seasons, today);
+			Plan plan = planner.plan(place, subjects, seasons, today);
 			List<Gap> all = new ArrayList<>(gaps);
 			all.addAll(plan.gaps());
 			all.sort(Gap.ORDER);
@@ -85,14 +90,24 @@ class SitePlanner {
 		});
 	}
 
-	private Planner planner() {
-		String fingerprint = this.packs.fingerprint();
+	/**
+	 * Looks whether newer rules were published. Asked once for some sites, in the
+	 * transaction that takes them off the queue, so that none of them is planned with
+	 * rules that were replaced before.
+	 */
+	void useLatestRules() {
+		RulePacks latest = this.packs.latest();
 		Ready known = this.ready;
-		if (known == null || !known.fingerprint().equals(fingerprint)) {
-			known = new Ready(fingerprint, new Planner(this.packs.all(), this.packs.phenology()));
-			this.ready = known;
+		if (known == null || !known.fingerprint().equals(latest.fingerprint())) {
+			this.ready = new Ready(latest.fingerprint(), new Planner(latest.all(), latest.phenology()));
 		}
-		return known.planner();
+	}
+
+	private Planner planner() {
+		if (this.ready == null) {
+			useLatestRules();
+		}
+		return Objects.requireNonNull(this.ready).planner();
 	}
 
 }

@@ -12,7 +12,8 @@ public interface SiteWeather {
 	 * The weather of a site.
 	 * @param site the site
 	 * @param today the day there
-	 * @return answers; they are worked out when they are asked for
+	 * @return answers; they are worked out when they are asked for, and good for as long
+	 * as one plan takes
 	 */
 	WeatherAnswers at(Site site, LocalDate today);
 

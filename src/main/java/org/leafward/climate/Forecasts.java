@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import org.leafward.climate.store.StationTable;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
 import org.springframework.beans.factory.annotation.Value;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -34,6 +36,8 @@ public class Forecasts {
 	/** Most days in a forecast. */
 	public static final int MOST_DAYS = 60;
 
+	private static final Comparator<LocalDate> DAYS = Comparator.naturalOrder();
+
 	private final StationTable stations;
 
 	private final ForecastTable forecasts;
@@ -46,14 +50,18 @@ public class Forecasts {
 
 	private final Duration staleAfter;
 
+	private final ApplicationEventPublisher events;
+
 	Forecasts(StationTable stations, ForecastTable forecasts, FetchTable fetches, TransactionTemplate transaction,
-			Clock clock, @Value("${leafward.forecast.stale-after:12h}") Duration staleAfter) {
+			Clock clock, @Value("${leafward.forecast.stale-after:12h}") Duration staleAfter,
+			ApplicationEventPublisher events) {
 		this.stations = stations;
 		this.forecasts = forecasts;
 		this.fetches = fetches;
 		this.transaction = transaction;
 		this.clock = clock;
 		this.staleAfter = staleAfter;
+		this.events = events;
 	}
 
 	/**
@@ -63,11 +71,39 @@ public class Forecasts {
 	 */
 	public Optional<StationForecast> of(StationId station) {
 		return this.transaction.execute((status) -> this.forecasts.newest(station).map((head) -> {
-			boolean stale = head.issuedAt().plus(this.staleAfter).isBefore(this.clock.instant());
 			String failure = this.fetches.find(head.source(), station.value()).map(FetchState::lastError).orElse(null);
-			return new StationForecast(station, head.source(), head.issuedAt(), head.fetchedAt(), stale, failure,
+			return new StationForecast(station, head.source(), head.issuedAt(), head.fetchedAt(), stale(head), failure,
 					this.forecasts.days(station, head.source()));
 		}));
+	}
+
+	private boolean stale(ForecastTable.Head head) {
+		return head.issuedAt().plus(this.staleAfter).isBefore(this.clock.instant());
+	}
+
+	/**
+	 * A forecast that can be leaned on.
+	 *
+	 * @param station the station
+	 * @param days in their order
+	 */
+	record Fresh(Station station, List<ForecastDay> days) {
+	}
+
+	/** The forecast of the first of some stations that has one that isn't stale. */
+	Optional<Fresh> freshest(List<Station> stations) {
+		Set<StationId> with = this.forecasts.among(stations.stream().map(Station::id).toList());
+		return stations.stream()
+			.filter((station) -> with.contains(station.id()))
+			.flatMap((station) -> fresh(station.id()).map((days) -> new Fresh(station, days)).stream())
+			.findFirst();
+	}
+
+	/** Days of the newest forecast, unless it is stale. */
+	private Optional<List<ForecastDay>> fresh(StationId station) {
+		return this.forecasts.newest(station)
+			.filter((head) -> !stale(head))
+			.map((head) -> this.forecasts.days(station, head.source()));
 	}
 
 	/**
@@ -87,6 +123,8 @@ public class Forecasts {
 
 	/**
 	 * Puts a forecast in the place of the source's former one, all in one transaction.
+	 * When the days that can be leaned on are others than before, {@link ForecastChanged}
+	 * tells of it.
 	 * @param station whose forecast; must be registered
 	 * @param source name of the source
 	 * @param issuedAt when it was made; null or a time to come counts as now
@@ -115,10 +153,16 @@ public class Forecasts {
 		Instant now = this.clock.instant();
 		Instant issued = (issuedAt == null || issuedAt.isAfter(now)) ? now : issuedAt;
 		this.transaction.executeWithoutResult((status) -> {
-			if (this.stations.lock(station).isEmpty()) {
-				throw new NotThere("station " + station.value());
-			}
+			Station known = this.stations.lock(station)
+				.orElseThrow(() -> new NotThere("station " + station.value()))
+				.station();
+			Optional<List<ForecastDay>> before = fresh(station);
 			this.forecasts.replace(station, new ForecastTable.Head(source, issued, now), days);
+			if (!fresh(station).equals(before)) {
+				this.events.publishEvent(new ForecastChanged(station.value(), known.point().latitude(),
+						known.point().longitude(), days.stream().map(ForecastDay::day).min(DAYS).orElseThrow(),
+						days.stream().map(ForecastDay::day).max(DAYS).orElseThrow()));
+			}
 		});
 	}
 

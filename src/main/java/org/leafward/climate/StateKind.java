@@ -4,8 +4,8 @@ import java.util.EnumSet;
 import java.util.Set;
 
 /**
- * The kinds of question that care asks of the weather. Each but one is asked with a
- * threshold. What is forecast is looked at for today and the three days after it.
+ * The kinds of question that care asks of the weather. Most are asked with a threshold.
+ * What is forecast is looked at for today and the three days after it.
  */
 public enum StateKind {
 
@@ -51,6 +51,13 @@ public enum StateKind {
 	 * A maximum of 90 °F with wind or dry air is forecast, after little rain.
 	 */
 	HOT_DRY_WIND("hot-dry-wind", "hot dry wind", StateUnit.NONE),
+
+	/** At least so much rain in the seven days before today. */
+	RAIN_WEEK_AT_LEAST("rain-week-at-least", "rain of %s or more in the last seven days", StateUnit.INCHES,
+			StateUnit.MILLIMETRES),
+
+	/** The ground at 4 inches is frozen, by the model of the soil. */
+	GROUND_FROZEN("ground-frozen", "frozen ground", StateUnit.NONE),
 
 	/** Drought of at least a class, by the rain of a station. */
 	DROUGHT_AT_LEAST("drought-at-least", "drought of %s or worse by a station's rain", StateUnit.DROUGHT);

@@ -18,7 +18,7 @@ import org.leafward.measure.BadInput;
  */
 public record StateQuestion(StateKind kind, double number, StateUnit unit) {
 
-	private static final Pattern THRESHOLD = Pattern.compile("(minus-)?(d?)(\\d{1,4}(?:\\.\\d)?)?([a-z]*)");
+	private static final Pattern THRESHOLD = Pattern.compile("(minus-)?(d?)(\\d{1,4}(?:\\.\\d{1,2})?)?([a-z]*)");
 
 	private static final String MINUS = "minus-";
 

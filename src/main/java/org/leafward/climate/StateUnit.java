@@ -13,12 +13,12 @@ public enum StateUnit {
 	CELSIUS("c", "°C", -50, 65),
 
 	/** Whole days. */
-	DAYS("d", "days", 1, 60),
+	DAYS("d", "days", 1, 90),
 
-	/** Inches of snow. */
+	/** Inches of snow or rain. */
 	INCHES("in", "in", 0.1, 200),
 
-	/** Millimetres of snow. */
+	/** Millimetres of snow or rain. */
 	MILLIMETRES("mm", "mm", 1, 5000),
 
 	/** Miles per hour. */

@@ -3,12 +3,14 @@ package org.leafward.demo;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Set;
 import org.leafward.climate.Microclimate;
 import org.leafward.climate.Station;
 import org.leafward.climate.StationId;
 import org.leafward.measure.GeoPoint;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.NewSite;
+import org.leafward.register.SiteFeature;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
@@ -20,13 +22,16 @@ import static org.leafward.demo.DemoPlanting.seedlings;
 
 /**
  * The Kestrel Basin: three counties, four stations, four people, six sites. Places,
- * people and weather are invented; only the plants are real.
+ * people and weather are invented; only the plants are real, and the state whose rules
+ * hold at these coordinates.
  */
 final class DemoRegion {
 
 	static final long SEED = 19_710_423L;
 
 	private static final ZoneId ZONE = ZoneId.of("America/Chicago");
+
+	private static final String STATE = "US-IA";
 
 	private DemoRegion() {
 	}
@@ -198,7 +203,16 @@ final class DemoRegion {
 	private static NewSite site(String name, String county, double latitude, double longitude, double elevation,
 			SoilTexture soil, Sun sun, Wind wind, Microclimate microclimate) {
 		return new NewSite(name, county, new GeoPoint(latitude, longitude, elevation), ZONE, soil, sun, wind,
-				microclimate);
+				microclimate, STATE, features(name));
+	}
+
+	private static Set<SiteFeature> features(String site) {
+		return switch (site) {
+			case "Farrow house" -> Set.of(SiteFeature.IRRIGATION);
+			case "Millrace Park", "Quill Harbor promenade" -> Set.of(SiteFeature.VOLUNTEERS);
+			case "Larkmoor demonstration garden" -> Set.of(SiteFeature.IRRIGATION, SiteFeature.VOLUNTEERS);
+			default -> Set.of();
+		};
 	}
 
 }

@@ -3,9 +3,12 @@ package org.leafward.demo;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.Month;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.leafward.accounts.People;
 import org.leafward.accounts.PersonId;
+import org.leafward.care.Replanning;
 import org.leafward.climate.Forecasts;
 import org.leafward.climate.Observations;
 import org.leafward.climate.ObservedDay;
@@ -34,6 +37,11 @@ class DemoSeed implements ApplicationRunner {
 
 	private static final int FORECAST_DAYS = 7;
 
+	/** More than the balance of water can bridge. */
+	private static final int LATE_DAYS = 20;
+
+	private static final int MOST_SITES = 100;
+
 	private final People people;
 
 	private final Stations stations;
@@ -46,18 +54,21 @@ class DemoSeed implements ApplicationRunner {
 
 	private final Waterings waterings;
 
+	private final Replanning replanning;
+
 	private final DemoCare care;
 
 	private final Clock clock;
 
 	DemoSeed(People people, Stations stations, Observations observations, Forecasts forecasts, Register register,
-			Waterings waterings, DemoCare care, Clock clock) {
+			Waterings waterings, Replanning replanning, DemoCare care, Clock clock) {
 		this.people = people;
 		this.stations = stations;
 		this.observations = observations;
 		this.forecasts = forecasts;
 		this.register = register;
 		this.waterings = waterings;
+		this.replanning = replanning;
 		this.care = care;
 		this.clock = clock;
 	}
@@ -69,15 +80,15 @@ class DemoSeed implements ApplicationRunner {
 		}
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), DemoRegion.zone());
 		InventedWeather weather = new InventedWeather(DemoRegion.SEED);
+		Map<StationId, List<ObservedDay>> late = new LinkedHashMap<>();
 		List<DemoRegion.DemoStation> all = DemoRegion.stations();
 		for (int i = 0; i < all.size(); i++) {
 			// What the made-up weather goes on with is the made-up forecast.
 			List<ObservedDay> days = weather.record(i, all.get(i).character(), today.plusDays(FORECAST_DAYS - 1));
 			StationId id = all.get(i).station().id();
 			this.stations.register(all.get(i).station());
-			this.observations.load(id, days.stream().filter((day) -> day.day().isBefore(today)).toList());
-			this.forecasts.upload(id,
-					InventedForecast.of(days.subList(days.size() - FORECAST_DAYS, days.size()), this.clock.instant()));
+			this.observations.load(id, between(days, LocalDate.MIN, today.minusDays(LATE_DAYS)));
+			late.put(id, between(days, today.minusDays(LATE_DAYS), LocalDate.MAX));
 		}
 		for (DemoRegion.DemoPerson one : DemoRegion.people(setOut())) {
 			PersonId person = this.people.join(one.name(), one.email(), DemoRegion.zone()).id();
@@ -89,7 +100,18 @@ class DemoSeed implements ApplicationRunner {
 				this.care.tell(site, plantings, person, today);
 			}
 		}
+		// As on a server that has run for a while: the weather comes in after the plants,
+		// so that it withdraws some tasks and calls for others.
+		late.forEach((id, days) -> {
+			this.observations.load(id, between(days, LocalDate.MIN, today));
+			this.forecasts.upload(id, InventedForecast.of(between(days, today, LocalDate.MAX), this.clock.instant()));
+		});
+		this.register.idsAfter(null, MOST_SITES).forEach(this.replanning::derive);
 		LOG.info("The invented region is ready");
+	}
+
+	private static List<ObservedDay> between(List<ObservedDay> days, LocalDate from, LocalDate end) {
+		return days.stream().filter((day) -> !day.day().isBefore(from) && day.day().isBefore(end)).toList();
 	}
 
 	/** Tender seedlings go out in the coming May, whenever the demo is started. */

@@ -10,8 +10,20 @@ import org.jspecify.annotations.Nullable;
  * @param name the name to show; empty for a stranger
  * @param operator whether everything may be opened
  * @param demo whether the server shows the invented region
+ * @param specialist whether rules may be changed
  */
-public record Viewer(@Nullable UUID person, String name, boolean operator, boolean demo) {
+public record Viewer(@Nullable UUID person, String name, boolean operator, boolean demo, boolean specialist) {
+
+	/**
+	 * A viewer who is no specialist, unless they are the operator.
+	 * @param person whose pages are shown
+	 * @param name the name to show
+	 * @param operator whether everything may be opened
+	 * @param demo whether the server shows the invented region
+	 */
+	public Viewer(@Nullable UUID person, String name, boolean operator, boolean demo) {
+		this(person, name, operator, demo, operator);
+	}
 
 	/**
 	 * Whether pages of this person may be opened.

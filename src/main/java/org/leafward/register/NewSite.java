@@ -1,6 +1,7 @@
 package org.leafward.register;
 
 import java.time.ZoneId;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.leafward.climate.Microclimate;
 import org.leafward.measure.BadInput;
@@ -18,12 +19,14 @@ import org.leafward.measure.GeoPoint;
  * @param sun light through the day
  * @param wind exposure to wind
  * @param microclimate what its nights are like
+ * @param region state or province by ISO 3166-2, such as US-MI; empty when not known
+ * @param features what the site has
  */
 public record NewSite(String name, String county, GeoPoint point, ZoneId zone, SoilTexture soil, Sun sun, Wind wind,
-		Microclimate microclimate) {
+		Microclimate microclimate, String region, Set<SiteFeature> features) {
 
 	/**
-	 * A site on open, level ground.
+	 * A site on open, level ground, of which no more is known.
 	 * @param name what its people call it, 1 to 100 characters
 	 * @param county county or district, at most 100 characters, may be empty
 	 * @param point coordinates and height
@@ -33,7 +36,23 @@ public record NewSite(String name, String county, GeoPoint point, ZoneId zone, S
 	 * @param wind exposure to wind
 	 */
 	public NewSite(String name, String county, GeoPoint point, ZoneId zone, SoilTexture soil, Sun sun, Wind wind) {
-		this(name, county, point, zone, soil, sun, wind, Microclimate.NONE);
+		this(name, county, point, zone, soil, sun, wind, Microclimate.NONE, "", Set.of());
+	}
+
+	/**
+	 * A site of which region and features are not known.
+	 * @param name what its people call it, 1 to 100 characters
+	 * @param county county or district, at most 100 characters, may be empty
+	 * @param point coordinates and height
+	 * @param zone time zone of the site
+	 * @param soil soil texture
+	 * @param sun light through the day
+	 * @param wind exposure to wind
+	 * @param microclimate what its nights are like
+	 */
+	public NewSite(String name, String county, GeoPoint point, ZoneId zone, SoilTexture soil, Sun sun, Wind wind,
+			Microclimate microclimate) {
+		this(name, county, point, zone, soil, sun, wind, microclimate, "", Set.of());
 	}
 
 	public NewSite {
@@ -42,10 +61,14 @@ public record NewSite(String name, String county, GeoPoint point, ZoneId zone, S
 		String district = county;
 		Supplier<String> first = all.read(() -> Words.line("name", called, 1, 100));
 		Supplier<String> second = all.read(() -> Words.line("county", district, 0, 100));
+		String state = region;
+		Supplier<String> third = all.read(() -> SiteSetting.region(state));
 		ZoneId clock = zone;
 		all.check(() -> checkZone(clock));
 		name = all.give(first);
 		county = second.get();
+		region = third.get();
+		features = Set.copyOf(features);
 	}
 
 	private static void checkZone(ZoneId zone) {

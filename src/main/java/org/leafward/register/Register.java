@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.People;
@@ -89,19 +90,32 @@ public class Register {
 	}
 
 	/**
-	 * Changes where a site is and what its nights are like; its tasks are derived again.
-	 * Nothing happens when it is so already.
+	 * Changes where a site is and what its nights are like; region and features stay.
 	 * @param site the site
 	 * @param place the new place
 	 * @return the site as it is now
 	 * @throws NotThere when there is no such site
 	 */
 	public Site changePlace(SiteId site, Place place) {
+		return change(site, (now) -> new SiteSetting(place, now.region(), now.features()));
+	}
+
+	/**
+	 * Changes where a site is, what its nights are like, its region and what it has; its
+	 * tasks are derived again. Nothing happens when it is so already.
+	 * @param site the site
+	 * @param change from what it is to what it is to be
+	 * @return the site as it is now
+	 * @throws NotThere when there is no such site
+	 */
+	public Site change(SiteId site, UnaryOperator<SiteSetting> change) {
 		return this.turns.change(() -> {
 			SiteEntity row = this.sites.findById(site.value())
 				.orElseThrow(() -> new NotThere("There is no site " + site));
-			if (!row.toSite().place().equals(place)) {
-				row.put(place);
+			SiteSetting now = row.toSite().setting();
+			SiteSetting next = change.apply(now);
+			if (!next.equals(now)) {
+				row.put(next);
 				this.sites.save(row);
 				this.events.publishEvent(new SitePlaceChanged(site.value()));
 			}

@@ -1,6 +1,7 @@
 package org.leafward.register;
 
 import java.time.ZoneId;
+import java.util.Set;
 import org.leafward.accounts.PersonId;
 import org.leafward.climate.Microclimate;
 import org.leafward.climate.Place;
@@ -19,12 +20,18 @@ import org.leafward.measure.GeoPoint;
  * @param sun light through the day
  * @param wind exposure to wind
  * @param microclimate what its nights are like
+ * @param region state or province by ISO 3166-2, such as US-MI; empty when not known
+ * @param features what the site has
  */
 public record Site(SiteId id, PersonId owner, String name, String county, GeoPoint point, ZoneId zone, SoilTexture soil,
-		Sun sun, Wind wind, Microclimate microclimate) {
+		Sun sun, Wind wind, Microclimate microclimate, String region, Set<SiteFeature> features) {
+
+	public Site {
+		features = Set.copyOf(features);
+	}
 
 	/**
-	 * A site on open, level ground.
+	 * A site on open, level ground, of which no more is known.
 	 * @param id identifier
 	 * @param owner whose site it is
 	 * @param name what they call it
@@ -37,7 +44,7 @@ public record Site(SiteId id, PersonId owner, String name, String county, GeoPoi
 	 */
 	public Site(SiteId id, PersonId owner, String name, String county, GeoPoint point, ZoneId zone, SoilTexture soil,
 			Sun sun, Wind wind) {
-		this(id, owner, name, county, point, zone, soil, sun, wind, Microclimate.NONE);
+		this(id, owner, name, county, point, zone, soil, sun, wind, Microclimate.NONE, "", Set.of());
 	}
 
 	/**
@@ -46,6 +53,14 @@ public record Site(SiteId id, PersonId owner, String name, String county, GeoPoi
 	 */
 	public Place place() {
 		return new Place(this.point, this.microclimate);
+	}
+
+	/**
+	 * What of it decides its dates and rules.
+	 * @return place, region and features
+	 */
+	public SiteSetting setting() {
+		return new SiteSetting(place(), this.region, this.features);
 	}
 
 }

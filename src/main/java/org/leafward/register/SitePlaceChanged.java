@@ -3,7 +3,8 @@ package org.leafward.register;
 import java.util.UUID;
 
 /**
- * A site has another position, height or microclimate.
+ * A site has another position, height or microclimate, or another region or other
+ * features.
  *
  * @param site the site
  */

@@ -18,13 +18,14 @@ import org.leafward.register.store.SiteEntity;
 import org.leafward.register.store.SiteRepository;
 import org.leafward.register.store.WateringEntity;
 import org.leafward.register.store.WateringRepository;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * The waterings of sites. They enter the water balance of a bed when it is asked for;
- * nothing is planned from them, so no event tells of them.
+ * The waterings of sites. They enter the water balance of a bed when it is asked for, and
+ * so the tasks that wait for dry or moist soil.
  */
 @Service
 public class Waterings {
@@ -42,11 +43,15 @@ public class Waterings {
 
 	private final Clock clock;
 
-	Waterings(WateringRepository waterings, SiteRepository sites, PlantingRepository plantings, Clock clock) {
+	private final ApplicationEventPublisher events;
+
+	Waterings(WateringRepository waterings, SiteRepository sites, PlantingRepository plantings, Clock clock,
+			ApplicationEventPublisher events) {
 		this.waterings = waterings;
 		this.sites = sites;
 		this.plantings = plantings;
 		this.clock = clock;
+		this.events = events;
 	}
 
 	/**
@@ -84,10 +89,12 @@ public class Waterings {
 							watering.day(), NewWatering.MOST_MILLIMETRES),
 					"amount", "check the amount, or undo one of the others");
 		}
-		return this.waterings
+		Watering saved = this.waterings
 			.save(new WateringEntity(UUID.randomUUID(), site, watering, by,
 					this.clock.instant().truncatedTo(ChronoUnit.MICROS)))
 			.toWatering();
+		this.events.publishEvent(new WateringsChanged(site.value()));
+		return saved;
 	}
 
 	private static void checkDay(LocalDate day, LocalDate today) {
@@ -130,7 +137,10 @@ public class Waterings {
 	public boolean removeIfThere(SiteId site, WateringId watering) {
 		Optional<WateringEntity> row = this.waterings.findById(watering.value())
 			.filter((found) -> found.toWatering().site().equals(site));
-		row.ifPresent(this.waterings::delete);
+		row.ifPresent((found) -> {
+			this.waterings.delete(found);
+			this.events.publishEvent(new WateringsChanged(site.value()));
+		});
 		return row.isPresent();
 	}
 

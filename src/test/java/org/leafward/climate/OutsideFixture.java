@@ -55,7 +55,8 @@ public record OutsideFixture(ClimateFixture inside, OutsideTables tables, Foreca
 		ClimateFixture inside = ClimateFixture.on(source);
 		OutsideTables tables = OutsideTables.on(source);
 		Forecasts forecasts = new Forecasts(inside.tables().stations(), tables.forecasts(), tables.fetches(),
-				new TransactionTemplate(new JdbcTransactionManager(source)), clock, Duration.ofHours(12));
+				new TransactionTemplate(new JdbcTransactionManager(source)), clock, Duration.ofHours(12), (event) -> {
+				});
 		ForecastSettings settings = new ForecastSettings(
 				new ForecastSettings.Nws(configured.nws(), configured.outside()), configured.csv());
 		List<WeatherSource> sources = List.of(

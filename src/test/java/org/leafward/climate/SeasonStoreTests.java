@@ -44,7 +44,8 @@ class SeasonStoreTests {
 		OutsideTables tables = OutsideTables.on(source);
 		forecasts = new Forecasts(wired.tables().stations(), tables.forecasts(), tables.fetches(),
 				new TransactionTemplate(new JdbcTransactionManager(source)),
-				Clock.fixed(Instant.parse("2026-05-01T12:00:00Z"), ZoneOffset.UTC), Duration.ofHours(12));
+				Clock.fixed(Instant.parse("2026-05-01T12:00:00Z"), ZoneOffset.UTC), Duration.ofHours(12), (event) -> {
+				});
 		seasons = new SeasonSoFar(LocalWeatherFixture.on(wired), forecasts);
 		StationId id = new StationId("XX000000001");
 		wired.stations().register(new Station(id, "Valley", VALLEY, false));

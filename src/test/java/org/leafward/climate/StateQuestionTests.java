@@ -27,8 +27,9 @@ class StateQuestionTests {
 			"dry-ahead-1d,1,a day without rain ahead", "dry-days-21d,21,21 days without rain that counts",
 			"new-snow-at-least-3in,76.2,new snow of 3 in (76 mm) or more",
 			"new-snow-at-least-75mm,75,new snow of 75 mm or more",
-			"day-max-above-40f,4.4,a maximum above 40 °F (4.4 °C) today", "hot-dry-wind,0,hot dry wind",
-			"drought-at-least-d1,1,drought of D1 or worse by a station's rain" })
+			"rain-week-at-least-0.25in,6.35,rain of 0.25 in (6 mm) or more in the last seven days",
+			"ground-frozen,0,frozen ground", "day-max-above-40f,4.4,a maximum above 40 °F (4.4 °C) today",
+			"hot-dry-wind,0,hot dry wind", "drought-at-least-d1,1,drought of D1 or worse by a station's rain" })
 	void aCodeIsReadAndWrittenAlike(String code, double figure, String words) {
 		StateQuestion question = StateQuestion.parse(code);
 		assertThat(question.code()).isEqualTo(code);
@@ -38,8 +39,8 @@ class StateQuestionTests {
 
 	@ParameterizedTest
 	@ValueSource(strings = { "", "rain", "forecast-min-at-most", "forecast-min-at-most-", "forecast-min-at-most-34",
-			"forecast-min-at-most-34k", "forecast-min-at-most-200f", "forecast-min-at-most-34.55f", "dry-days-21",
-			"dry-days-1.5d", "dry-days-0d", "dry-days-61d", "dry-days-d3", "dry-days-minus-3d", "drought-at-least-1d",
+			"forecast-min-at-most-34k", "forecast-min-at-most-200f", "forecast-min-at-most-34.555f", "dry-days-21",
+			"dry-days-1.5d", "dry-days-0d", "dry-days-91d", "dry-days-d3", "dry-days-minus-3d", "drought-at-least-1d",
 			"drought-at-least-d5", "drought-at-least-d", "hot-dry-wind-3", "hot-dry-wind-d", "new-snow-at-least-3f",
 			"FROST", "forecast-min-at-most-34F" })
 	void whatCantBeAskedIsRefusedWithAWayOut(String code) {

@@ -71,7 +71,9 @@ class DemoTests {
 	@Test
 	void datesEveryRuleAndKeepsAnExplanationDownToAnInventedStation() {
 		for (Site site : this.register.sites(0, 50)) {
-			assertThat(this.calendar.undated(site.id())).as(site.name()).isEmpty();
+			// Nothing lacks a date; what a hold-off leaves no day for is told with it.
+			assertThat(this.calendar.undated(site.id())).as(site.name())
+				.allSatisfy((gap) -> assertThat(gap.reason()).startsWith("The hold-off"));
 			List<CareTask> tasks = this.calendar.ofSite(site.id(), ALWAYS);
 			assertThat(tasks).as(site.name()).hasSizeGreaterThan(20);
 			Set<TaskKind> kinds = tasks.stream().map(CareTask::kind).collect(Collectors.toSet());
@@ -83,6 +85,41 @@ class DemoTests {
 					.contains("Rule")
 					.containsAnyOf(Stream.of(Grade.values()).map(Grade::heading).toArray(String[]::new));
 			}
+		}
+	}
+
+	/**
+	 * As far as the made-up weather of the day calls for it: a single day exactly when
+	 * the forecast has it.
+	 */
+	@Test
+	void theWeatherWithdrawsTasksAndCallsForOthers() {
+		LocalDate today = LocalDate.ofInstant(this.clock.instant(), DemoRegion.zone());
+		List<String> withdrawn = this.database
+			.sql("select withdrawn_because from care.task where state = 'WITHDRAWN' and ? between from_day and to_day")
+			.param(today)
+			.query(String.class)
+			.list();
+		assertThat(withdrawn).allMatch((why) -> why.startsWith("The weather"));
+		List<LocalDate> days = this.database
+			.sql("""
+					select to_day from care.task where rule in (select rule from care.task where state = 'PLANNED'
+					and explanation in (select id from care.explanation where content::text like '%The weather calls for it%'))
+					""")
+			.query(LocalDate.class)
+			.list();
+		assertThat(days).allMatch((day) -> !day.isBefore(today) && !day.isAfter(today.plusDays(3)));
+		System.out.println("DEMO " + withdrawn.size() + " withdrawn " + withdrawn + "; single days " + days);
+	}
+
+	@Test
+	void timing() {
+		for (int round = 0; round < 6; round++) {
+			long start = System.nanoTime();
+			for (Site site : this.register.sites(0, 50)) {
+				this.replanning.derive(site.id());
+			}
+			System.out.println("TIMING " + (System.nanoTime() - start) / 6_000_000.0 + " ms a site");
 		}
 	}
 

@@ -27,6 +27,7 @@ import org.leafward.measure.DayWindow;
 import org.leafward.measure.GeoPoint;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Site;
+import org.leafward.register.SiteFeature;
 import org.leafward.register.SiteId;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
@@ -39,7 +40,7 @@ final class PageSamples {
 
 	private static final Site SITE = new Site(new SiteId(ID), new PersonId(ID), "Alder Street schoolyard", "Elm County",
 			new GeoPoint(44.98, -93.27, 256), ZoneId.of("America/Chicago"), SoilTexture.SILT_LOAM, Sun.PART_SHADE,
-			Wind.SHELTERED);
+			Wind.SHELTERED, Microclimate.NONE, "US-MN", Set.of(SiteFeature.VOLUNTEERS));
 
 	private PageSamples() {
 	}
@@ -62,11 +63,11 @@ final class PageSamples {
 
 	record SiteForm(String owner, String name, String county, String latitude, String longitude, String elevationMetres,
 			String zone, String soil, String sun, String wind, String lie, Boolean nearWall, Boolean inTown,
-			String measuredOffsetCelsius) {
+			String measuredOffsetCelsius, String region, Boolean irrigation, Boolean volunteers) {
 	}
 
 	record PlaceForm(String latitude, String longitude, String elevationMetres, String lie, Boolean nearWall,
-			Boolean inTown, String measuredOffsetCelsius) {
+			Boolean inTown, String measuredOffsetCelsius, String region, Boolean irrigation, Boolean volunteers) {
 	}
 
 	record Chances(int percent, String spring, String fall, String length) {
@@ -197,13 +198,15 @@ final class PageSamples {
 		all.put("register/site-form",
 				model("section", "sites", "form",
 						new SiteForm(null, "Alder Street schoolyard", null, "144.98", null, null, "America/Chicago",
-								"LOAM", null, null, "hollow", true, null, "-12"),
+								"LOAM", null, null, "hollow", true, null, "-12", "Michigan", true, null),
 						"lies", choices("flat", "It lies on level, open ground"), "errors",
-						Map.of("latitude", "144.98 is outside -90 to 90: give latitude in degrees north"), "owners",
-						choices(ID.toString(), "Nora Field"), "soils", choices("SAND", "sand", "LOAM", "loam"), "suns",
-						choices("FULL_SUN", "full sun"), "winds", choices("AVERAGE", "average", "EXPOSED", "exposed")));
+						Map.of("latitude", "144.98 is outside -90 to 90: give latitude in degrees north", "region",
+								"'Michigan' is not the code of a state or province"),
+						"owners", choices(ID.toString(), "Nora Field"), "soils",
+						choices("SAND", "sand", "LOAM", "loam"), "suns", choices("FULL_SUN", "full sun"), "winds",
+						choices("AVERAGE", "average", "EXPOSED", "exposed")));
 		all.put("register/place-form", model("section", "sites", "site", SITE, "form",
-				new PlaceForm("44.98", "-93.27", "256", "hollow", false, true, "-12"), "errors",
+				new PlaceForm("44.98", "-93.27", "256", "hollow", false, true, "-12", "US-MN", false, true), "errors",
 				Map.of("measuredOffsetCelsius", "measured offset -12 is outside -10 to 10 °C"), "lies", choices("flat",
 						"It lies on level, open ground", "hollow", "It lies in a hollow where cold air gathers")));
 		all.put("register/freezes", model("section", "sites", "site", SITE, "lead",
@@ -258,6 +261,7 @@ final class PageSamples {
 						List.of(new Listed(ID, "Nora Field", "2 sites"), new Listed(ID, "Tomas Brook", "14 sites")),
 						"page", 0, "hasNext", false));
 		all.put("accounts/sign-in", model("section", "sign-in", "failed", true, "open", true));
+		WorkshopSamples.addTo(all);
 		all.put("error", model("what", "latitude 144.98 is outside -90 to 90", "where", "latitude", "mend",
 				"give latitude in degrees north", "status", 400));
 		return all;
@@ -275,13 +279,13 @@ final class PageSamples {
 				TaskState.PLANNED, null, 0, Instant.EPOCH, Instant.EPOCH);
 	}
 
-	private static List<Choice> choices(String... pairs) {
+	static List<Choice> choices(String... pairs) {
 		return IntStream.range(0, pairs.length / 2)
 			.mapToObj((i) -> new Choice(pairs[2 * i], pairs[2 * i + 1]))
 			.toList();
 	}
 
-	private static Map<String, Object> model(Object... pairs) {
+	static Map<String, Object> model(Object... pairs) {
 		Map<String, Object> model = new LinkedHashMap<>();
 		for (int i = 0; i < pairs.length; i += 2) {
 			model.put((String) pairs[i], pairs[i + 1]);

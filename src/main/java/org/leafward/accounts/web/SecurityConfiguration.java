@@ -26,7 +26,8 @@ import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWrite
 /**
  * What may be opened. Feeds are open to whoever has the address. The API is open to the
  * operator token. Pages are open to the operator, and in the demo to whoever chose one of
- * its invented people. Everything else is closed.
+ * its invented people; rules are changed by specialists, of whom the operator is one.
+ * Everything else is closed.
  */
 @Configuration(proxyBeanMethods = false)
 class SecurityConfiguration {
@@ -78,6 +79,8 @@ class SecurityConfiguration {
 			if (this.demo) {
 				requests.requestMatchers("/people", "/people/*").permitAll();
 			}
+			requests.requestMatchers("/workshop", "/workshop/**").hasRole("SPECIALIST");
+			requests.requestMatchers("/replanning").hasRole("OPERATOR");
 			requests.anyRequest().hasAnyRole("GARDENER", "OPERATOR");
 		})
 			.exceptionHandling((handling) -> handling

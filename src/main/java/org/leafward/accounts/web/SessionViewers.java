@@ -20,7 +20,8 @@ class SessionViewers implements Viewers {
 	@Override
 	public Viewer current() {
 		if (SecurityContextHolder.getContext().getAuthentication() instanceof SignedIn known) {
-			return new Viewer(known.person(), known.getName(), known.person() == null, this.demo);
+			return new Viewer(known.person(), known.getName(), known.person() == null, this.demo,
+					known.mayChangeRules());
 		}
 		return new Viewer(null, "", false, this.demo);
 	}

@@ -14,6 +14,8 @@ final class SignedIn extends AbstractAuthenticationToken implements Serializable
 
 	private static final long serialVersionUID = 1L;
 
+	private static final SimpleGrantedAuthority SPECIALIST = new SimpleGrantedAuthority("ROLE_SPECIALIST");
+
 	private final @Nullable UUID person;
 
 	private final String name;
@@ -26,11 +28,16 @@ final class SignedIn extends AbstractAuthenticationToken implements Serializable
 	}
 
 	static SignedIn operator() {
-		return new SignedIn(null, "Operator", List.of(new SimpleGrantedAuthority("ROLE_OPERATOR")));
+		return new SignedIn(null, "Operator", List.of(new SimpleGrantedAuthority("ROLE_OPERATOR"), SPECIALIST));
 	}
 
-	static SignedIn person(UUID person, String name) {
-		return new SignedIn(person, name, List.of(new SimpleGrantedAuthority("ROLE_GARDENER")));
+	static SignedIn person(UUID person, String name, boolean specialist) {
+		SimpleGrantedAuthority gardener = new SimpleGrantedAuthority("ROLE_GARDENER");
+		return new SignedIn(person, name, specialist ? List.of(gardener, SPECIALIST) : List.of(gardener));
+	}
+
+	boolean mayChangeRules() {
+		return getAuthorities().contains(SPECIALIST);
 	}
 
 	@Nullable UUID person() {

@@ -33,6 +33,23 @@ class CareJobs {
 	}
 
 	@Bean
+	JobDetail careWeatherJob() {
+		return JobBuilder.newJob(DayTurnJob.class).withIdentity("care-weather").storeDurably().build();
+	}
+
+	/** Some minutes past the hour, when it is past midnight somewhere. */
+	@Bean
+	Trigger careWeatherTrigger(JobDetail careWeatherJob) {
+		return TriggerBuilder.newTrigger()
+			.withIdentity("care-weather-hourly-at-4")
+			.forJob(careWeatherJob)
+			.withSchedule(CronScheduleBuilder.cronSchedule("0 4 * * * ?")
+				.inTimeZone(TimeZone.getTimeZone("UTC"))
+				.withMisfireHandlingInstructionFireAndProceed())
+			.build();
+	}
+
+	@Bean
 	JobDetail careNightlyJob() {
 		return JobBuilder.newJob(NightlyReplanJob.class).withIdentity("care-nightly").storeDurably().build();
 	}

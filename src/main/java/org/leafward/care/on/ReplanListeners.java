@@ -2,6 +2,8 @@ package org.leafward.care.on;
 
 import java.time.Duration;
 import org.leafward.care.Replanning;
+import org.leafward.care.RulePackPublished;
+import org.leafward.climate.ForecastChanged;
 import org.leafward.climate.LocalClimate;
 import org.leafward.climate.ObservationsLoaded;
 import org.leafward.measure.GeoPoint;
@@ -10,6 +12,7 @@ import org.leafward.register.Register;
 import org.leafward.register.SiteId;
 import org.leafward.register.SitePlaceChanged;
 import org.leafward.register.SiteRegistered;
+import org.leafward.register.WateringsChanged;
 import org.springframework.scheduling.annotation.Async;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.event.TransactionalEventListener;
@@ -30,7 +33,7 @@ class ReplanListeners {
 	}
 
 	/*
-	 * The first three run in the caller's thread right after its commit, so that somebody
+	 * The first four run in the caller's thread right after its commit, so that somebody
 	 * who adds a planting and then looks at the calendar sees it there. When they fail,
 	 * the publication stays and is taken up again.
 	 */
@@ -50,6 +53,11 @@ class ReplanListeners {
 		this.replanning.derive(new SiteId(event.site()));
 	}
 
+	@TransactionalEventListener(id = "care.waterings-changed")
+	void on(WateringsChanged event) {
+		this.replanning.derive(new SiteId(event.site()));
+	}
+
 	/*
 	 * A station can concern thousands of sites: queue them, then work the queue off
 	 * outside the request. Not in a transaction: it would hold a connection all the while
@@ -58,8 +66,25 @@ class ReplanListeners {
 	@Async
 	@TransactionalEventListener(id = "care.observations-loaded")
 	void on(ObservationsLoaded event) {
-		this.replanning.ask(this.register.sitesNear(new GeoPoint(event.latitude(), event.longitude(), 0),
-				LocalClimate.STATION_RADIUS_KILOMETRES));
+		around(event.latitude(), event.longitude());
+	}
+
+	@Async
+	@TransactionalEventListener(id = "care.forecast-changed")
+	void on(ForecastChanged event) {
+		around(event.latitude(), event.longitude());
+	}
+
+	private void around(double latitude, double longitude) {
+		this.replanning
+			.ask(this.register.sitesNear(new GeoPoint(latitude, longitude, 0), LocalClimate.STATION_RADIUS_KILOMETRES));
+		this.replanning.drain(AT_ONCE);
+	}
+
+	@Async
+	@TransactionalEventListener(id = "care.rule-pack-published")
+	void on(RulePackPublished event) {
+		this.replanning.askAll();
 		this.replanning.drain(AT_ONCE);
 	}
 

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.leafward.care.RulePacks;
 import org.leafward.care.core.check.Contradiction;
@@ -21,10 +22,8 @@ import org.leafward.knowledge.KnowledgeReader;
 import org.leafward.plants.Catalogue;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.stereotype.Service;
 
-/** The rule packs as they were when the server started. */
-@Service
+/** Rule packs as they were when they were read. Never changes. */
 class LoadedRulePacks implements RulePacks {
 
 	private static final Logger LOG = LoggerFactory.getLogger(LoadedRulePacks.class);
@@ -40,16 +39,35 @@ class LoadedRulePacks implements RulePacks {
 	private final String fingerprint;
 
 	LoadedRulePacks(KnowledgeFiles files, KnowledgeReader reader, Catalogue catalogue) {
-		List<KnowledgeFile> found = files.of("rulepacks");
-		List<KnowledgeFile> phases = files.of("phenology");
+		this(files.of("rulepacks"), files.of("phenology"), reader, catalogue, Map.of());
+	}
+
+	/**
+	 * Reads packs.
+	 * @param found the packs
+	 * @param phases the phenology
+	 * @param reader reads both
+	 * @param catalogue the species there are
+	 * @param changed by pack and rule, the version in which the rule last changed
+	 */
+	LoadedRulePacks(List<KnowledgeFile> found, List<KnowledgeFile> phases, KnowledgeReader reader, Catalogue catalogue,
+			Map<String, Map<String, Integer>> changed) {
 		KnownPlants known = KnownPlants.of(catalogue);
 		this.phenology = new PhenologyReader(reader, known).read(phases);
 		RulePackReader.Packs read = new RulePackReader(reader, known, this.phenology).read(found);
 		this.contradictions = List.copyOf(read.contradictions());
-		log();
-		this.packs = read.packs().stream().sorted(Comparator.comparing(RulePack::id)).toList();
+		this.packs = read.packs()
+			.stream()
+			.map((pack) -> pack.withChanged(changed.getOrDefault(pack.id(), Map.of())))
+			.sorted(Comparator.comparing(RulePack::id))
+			.toList();
 		this.packs.forEach((pack) -> pack.rules().forEach((rule) -> this.rules.put(pack.reference(rule), rule)));
-		this.fingerprint = fingerprint(Stream.concat(found.stream(), phases.stream()).toList());
+		this.fingerprint = fingerprint(Stream.concat(found.stream(), phases.stream()).toList(), changed);
+	}
+
+	@Override
+	public RulePacks latest() {
+		return this;
 	}
 
 	@Override
@@ -62,7 +80,8 @@ class LoadedRulePacks implements RulePacks {
 		return Optional.ofNullable(this.rules.get(reference));
 	}
 
-	private void log() {
+	/** Lists the contradictions for the operator. */
+	void log() {
 		List<Contradiction> open = this.contradictions.stream().filter((one) -> !one.settled()).toList();
 		LOG.info("{} task(s) fall into hold-offs, {} of them go before", this.contradictions.size(),
 				this.contradictions.size() - open.size());
@@ -84,7 +103,7 @@ class LoadedRulePacks implements RulePacks {
 		return this.fingerprint;
 	}
 
-	private static String fingerprint(List<KnowledgeFile> files) {
+	private static String fingerprint(List<KnowledgeFile> files, Map<String, Map<String, Integer>> changed) {
 		try {
 			MessageDigest digest = MessageDigest.getInstance("SHA-256");
 			for (KnowledgeFile file : files) {
@@ -93,6 +112,9 @@ class LoadedRulePacks implements RulePacks {
 				digest.update(file.content());
 				digest.update((byte) 0);
 			}
+			Map<String, Map<String, Integer>> sorted = new TreeMap<>();
+			changed.forEach((pack, versions) -> sorted.put(pack, new TreeMap<>(versions)));
+			digest.update(sorted.toString().getBytes(StandardCharsets.UTF_8));
 			return HexFormat.of().formatHex(digest.digest());
 		}
 		catch (NoSuchAlgorithmException ex) {

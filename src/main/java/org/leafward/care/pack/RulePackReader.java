@@ -22,7 +22,7 @@ import org.leafward.knowledge.Reading;
 /** Reads rule packs and checks them against the catalogue. */
 final class RulePackReader {
 
-	private static final String SCHEMA = "schema/rulepack-1.json";
+	static final String SCHEMA = "schema/rulepack-1.json";
 
 	private final KnowledgeReader reader;
 

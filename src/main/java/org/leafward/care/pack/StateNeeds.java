@@ -74,18 +74,20 @@ enum StateNeeds {
 		return name().toLowerCase(Locale.ROOT).replace('_', '-');
 	}
 
-	void check(StateDraft draft, String path, Complaints complaints) {
-		entry("at-most", draft.atMost(), path, complaints);
-		entry("at-least", draft.atLeast(), path, complaints);
-		entry("days", draft.days(), path, complaints);
+	/** Complains of what is wrong, and tells whether nothing is. */
+	boolean check(StateDraft draft, String path, Complaints complaints) {
+		boolean most = entry("at-most", draft.atMost(), path, complaints);
+		boolean least = entry("at-least", draft.atLeast(), path, complaints);
+		return entry("days", draft.days(), path, complaints) && most && least;
 	}
 
-	private void entry(String name, @Nullable Object written, String path, Complaints complaints) {
+	private boolean entry(String name, @Nullable Object written, String path, Complaints complaints) {
 		if (!name.equals(this.entry)) {
-			if (written != null) {
-				complaints.add(path + "/" + name, "'%s' takes no '%s'".formatted(code(), name),
-						this.entry.isEmpty() ? "remove it" : "write %s, such as %s".formatted(this.what, this.example));
+			if (written == null) {
+				return true;
 			}
+			complaints.add(path + "/" + name, "'%s' takes no '%s'".formatted(code(), name),
+					this.entry.isEmpty() ? "remove it" : "write %s, such as %s".formatted(this.what, this.example));
 		}
 		else if (written == null) {
 			complaints.add(path, "'%s' needs %s".formatted(code(), this.what),
@@ -95,6 +97,10 @@ enum StateNeeds {
 			complaints.add(path + "/" + name, "'%s' is not %s".formatted(written, this.what),
 					"write %s, such as %s".formatted(this.what, this.example));
 		}
+		else {
+			return true;
+		}
+		return false;
 	}
 
 }

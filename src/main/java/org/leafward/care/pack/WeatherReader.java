@@ -8,6 +8,7 @@ import org.leafward.care.core.rule.Condition;
 import org.leafward.care.core.rule.Weather;
 import org.leafward.care.pack.PackDraft.StateDraft;
 import org.leafward.care.pack.PackDraft.WeatherDraft;
+import org.leafward.measure.BadInput;
 
 /** Turns conditions of the weather as written into values. */
 final class WeatherReader {
@@ -37,9 +38,17 @@ final class WeatherReader {
 	}
 
 	private Condition state(StateDraft draft, String path) {
-		StateNeeds.of(draft.state()).check(draft, path, this.complaints);
 		String bound = (draft.atMost() != null) ? draft.atMost() : draft.atLeast();
-		return new Condition(draft.state(), bound, Objects.requireNonNullElse(draft.days(), 0));
+		Condition condition = new Condition(draft.state(), bound, Objects.requireNonNullElse(draft.days(), 0));
+		if (StateNeeds.of(draft.state()).check(draft, path, this.complaints)) {
+			try {
+				condition.question();
+			}
+			catch (BadInput ex) {
+				this.complaints.add(path, ex.what(), ex.mend());
+			}
+		}
+		return condition;
 	}
 
 }

@@ -114,9 +114,11 @@ public class PlanWriter {
 
 	/** Tasks with another explanation; no reader of a calendar sees that. */
 	private void explain(List<PlannedTask> tasks, Function<Explanation, UUID> nameOf) {
-		this.batches.batchUpdate("update care.task set work = ?, explanation = ? where id = ?", tasks.stream()
-			.map((task) -> new Object[] { task.work().name(), nameOf.apply(task.explanation()), task.id().value() })
-			.toList());
+		this.batches.batchUpdate("update care.task set work = ?, pack_version = ?, explanation = ? where id = ?",
+				tasks.stream()
+					.map((task) -> new Object[] { task.work().name(), task.packVersion(),
+							nameOf.apply(task.explanation()), task.id().value() })
+					.toList());
 	}
 
 	private void withdraw(List<SiteDiff> diffs, OffsetDateTime at) {

@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.leafward.care.ReplanFailure;
 import org.leafward.register.SiteId;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -96,6 +97,23 @@ public class ReplanTable {
 						row.getLong("failing"), row.getString("error"));
 			})
 			.single();
+	}
+
+	/**
+	 * Sites whose derivation failed, next to be tried first.
+	 * @param most how many at most
+	 * @return never null
+	 */
+	public List<ReplanFailure> failures(int most) {
+		return this.database.sql("""
+				select site, attempts, not_before, last_error from care.replan where attempts > 0
+				order by not_before, site limit ?
+				""")
+			.param(most)
+			.query((row, number) -> new ReplanFailure(new SiteId(row.getObject("site", UUID.class)),
+					row.getInt("attempts"), String.valueOf(row.getString("last_error")),
+					row.getObject("not_before", OffsetDateTime.class).toInstant()))
+			.list();
 	}
 
 	/**

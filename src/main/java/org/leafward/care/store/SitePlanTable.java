@@ -1,6 +1,7 @@
 package org.leafward.care.store;
 
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.HashMap;
@@ -66,6 +67,21 @@ public class SitePlanTable {
 				hashes.put(new SiteId(row.getObject(1, UUID.class)), row.getBytes(2));
 			});
 		return hashes;
+	}
+
+	/**
+	 * When sites were last derived.
+	 * @param sites the sites
+	 * @return without those that never were
+	 */
+	public Map<SiteId, Instant> derived(Collection<SiteId> sites) {
+		Map<SiteId, Instant> times = new HashMap<>();
+		this.database.sql("select site, at from care.site_plan where site = any(?::uuid[])")
+			.param(array(sites))
+			.query((row) -> {
+				times.put(new SiteId(row.getObject(1, UUID.class)), row.getObject(2, OffsetDateTime.class).toInstant());
+			});
+		return times;
 	}
 
 	/**

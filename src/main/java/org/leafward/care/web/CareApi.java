@@ -55,15 +55,18 @@ class CareApi {
 	 * @param withdrawnBecause the reason, for withdrawn tasks
 	 * @param sequence number of visible changes
 	 * @param changedAt time of the last one
+	 * @param packVersion version of the pack in which its rule last changed when it was
+	 * written; 0 where that is not known
 	 */
 	record TaskAnswer(UUID id, @Nullable UUID planting, String plant, String rule, int season, int occurrence,
 			String kind, LocalDate from, LocalDate to, TaskText text, String state, @Nullable String withdrawnBecause,
-			int sequence, Instant changedAt) {
+			int sequence, Instant changedAt, int packVersion) {
 
 		static TaskAnswer of(CareTask task) {
 			return new TaskAnswer(task.id().value(), value(task.planting()), task.plant(), task.rule(), task.season(),
 					task.occurrence(), Kinds.code(task.kind()), task.window().from(), task.window().to(), task.text(),
-					Kinds.code(task.state()), task.withdrawnBecause(), task.sequence(), task.changedAt());
+					Kinds.code(task.state()), task.withdrawnBecause(), task.sequence(), task.changedAt(),
+					task.packVersion());
 		}
 
 	}

@@ -73,6 +73,14 @@ public final class StationClimate {
 	}
 
 	/**
+	 * The soil at 4 inches.
+	 * @return as estimated from the record as it is now
+	 */
+	public SoilTemperature soil() {
+		return this.soil.of(record());
+	}
+
+	/**
 	 * The standard period of this station.
 	 * @param hemisphere whose seasons
 	 * @return see {@link SeasonPeriod#latest}

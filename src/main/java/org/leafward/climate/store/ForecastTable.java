@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.ForecastDay;
 import org.leafward.climate.StationId;
@@ -59,6 +60,17 @@ public class ForecastTable {
 				order by issued_at desc, source limit 1""", (row, number) -> head(row), station.value())
 			.stream()
 			.findFirst();
+	}
+
+	/**
+	 * Which of some stations have a forecast.
+	 * @param stations the stations
+	 * @return those that have one, of any age
+	 */
+	public Set<StationId> among(List<StationId> stations) {
+		return Set.copyOf(this.jdbc.query("select distinct station_id from climate.forecast where station_id = any(?)",
+				(row, number) -> new StationId(row.getString(1)),
+				(Object) stations.stream().map(StationId::value).toArray(String[]::new)));
 	}
 
 	/**

@@ -8,6 +8,8 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.EnumSet;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
@@ -16,7 +18,9 @@ import org.leafward.climate.Place;
 import org.leafward.measure.GeoPoint;
 import org.leafward.register.NewSite;
 import org.leafward.register.Site;
+import org.leafward.register.SiteFeature;
 import org.leafward.register.SiteId;
+import org.leafward.register.SiteSetting;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
@@ -76,6 +80,15 @@ public class SiteEntity implements Persistable<UUID> {
 	@Column(name = "measured_offset_celsius")
 	private @Nullable Double measuredOffsetCelsius;
 
+	@Column
+	private String region;
+
+	@Column
+	private boolean irrigation;
+
+	@Column
+	private boolean volunteers;
+
 	@Column(name = "created_at")
 	private Instant createdAt;
 
@@ -103,14 +116,18 @@ public class SiteEntity implements Persistable<UUID> {
 		this.wind = site.wind();
 		this.createdAt = createdAt;
 		this.fresh = true;
-		put(new Place(site.point(), site.microclimate()));
+		put(new SiteSetting(new Place(site.point(), site.microclimate()), site.region(), site.features()));
 	}
 
 	/**
-	 * Changes position, height and microclimate.
-	 * @param place the new ones
+	 * Changes position, height, microclimate, region and features.
+	 * @param setting the new ones
 	 */
-	public final void put(Place place) {
+	public final void put(SiteSetting setting) {
+		Place place = setting.place();
+		this.region = setting.region();
+		this.irrigation = setting.features().contains(SiteFeature.IRRIGATION);
+		this.volunteers = setting.features().contains(SiteFeature.VOLUNTEERS);
 		this.latitude = place.point().latitude();
 		this.longitude = place.point().longitude();
 		this.elevationMetres = place.point().elevationMetres();
@@ -127,8 +144,19 @@ public class SiteEntity implements Persistable<UUID> {
 	public Site toSite() {
 		return new Site(new SiteId(this.id), new PersonId(this.owner), this.name, this.county,
 				new GeoPoint(this.latitude, this.longitude, this.elevationMetres), ZoneId.of(this.zone), this.soil,
-				this.sun, this.wind,
-				new Microclimate(this.lie, this.nearWall, this.inTown, this.measuredOffsetCelsius));
+				this.sun, this.wind, new Microclimate(this.lie, this.nearWall, this.inTown, this.measuredOffsetCelsius),
+				this.region, features());
+	}
+
+	private Set<SiteFeature> features() {
+		Set<SiteFeature> features = EnumSet.noneOf(SiteFeature.class);
+		if (this.irrigation) {
+			features.add(SiteFeature.IRRIGATION);
+		}
+		if (this.volunteers) {
+			features.add(SiteFeature.VOLUNTEERS);
+		}
+		return features;
 	}
 
 	@Override

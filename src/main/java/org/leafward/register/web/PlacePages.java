@@ -13,6 +13,7 @@ import org.leafward.pages.Viewers;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
+import org.leafward.register.SiteSetting;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -21,7 +22,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 
-/** The form that changes where a site is and what its nights are like. */
+/** The form that changes where a site is, what its nights are like and what it has. */
 @Controller
 class PlacePages {
 
@@ -45,7 +46,8 @@ class PlacePages {
 			HttpServletResponse response) {
 		Site site = mine(this.register, this.viewers, id);
 		try {
-			this.register.changePlace(site.id(), form.toPlace());
+			SiteSetting setting = form.toSetting();
+			this.register.change(site.id(), (now) -> setting);
 			return "redirect:/sites/" + site.id();
 		}
 		catch (BadInput ex) {

@@ -1,6 +1,8 @@
 package org.leafward.register.web;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.EnumSet;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.Microclimate;
@@ -9,6 +11,8 @@ import org.leafward.measure.GeoPoint;
 import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
 import org.leafward.register.Site;
+import org.leafward.register.SiteFeature;
+import org.leafward.register.SiteSetting;
 
 /**
  * Where a site is and what its nights are like, as somebody gives it; nothing is checked
@@ -22,6 +26,9 @@ import org.leafward.register.Site;
  * @param inTown whether it is built up all around
  * @param measuredOffsetCelsius mean difference of the site's own minimum thermometer to
  * the estimate; empty for none
+ * @param region state or province by ISO 3166-2; empty for none
+ * @param irrigation whether there is irrigation or an outside tap
+ * @param volunteers whether volunteers work there together
  */
 record PlaceRequest(
 		@Schema(types = "number", format = "double", minimum = "-90", maximum = "90") @Nullable String latitude,
@@ -32,14 +39,19 @@ record PlaceRequest(
 				"flat", "hollow", "slope", "hilltop" }) @Nullable String lie,
 		@Nullable Boolean nearWall, @Nullable Boolean inTown,
 		@Schema(types = { "number", "string" }, description = "-10 to 10; an empty text takes it away",
-				example = "-1.2") @Nullable String measuredOffsetCelsius){
+				example = "-1.2") @Nullable String measuredOffsetCelsius,
+		@Schema(description = "state or province by ISO 3166-2; an empty text takes it away",
+				example = "US-MI") @Nullable String region,
+		@Nullable Boolean irrigation, @Nullable Boolean volunteers){
 
 	static PlaceRequest of(Site site) {
 		Microclimate microclimate = site.microclimate();
 		Double measured = microclimate.measuredOffsetCelsius();
 		return new PlaceRequest(String.valueOf(site.point().latitude()), String.valueOf(site.point().longitude()),
 				String.valueOf(site.point().elevationMetres()), SiteAnswer.word(microclimate.lie()),
-				microclimate.nearWall(), microclimate.inTown(), (measured != null) ? String.valueOf(measured) : "");
+				microclimate.nearWall(), microclimate.inTown(), (measured != null) ? String.valueOf(measured) : "",
+				site.region(), site.features().contains(SiteFeature.IRRIGATION),
+				site.features().contains(SiteFeature.VOLUNTEERS));
 	}
 
 	/** What was left out stays as it is. */
@@ -47,19 +59,33 @@ record PlaceRequest(
 		PlaceRequest now = of(site);
 		return new PlaceRequest(or(this.latitude, now.latitude), or(this.longitude, now.longitude),
 				or(this.elevationMetres, now.elevationMetres), or(this.lie, now.lie), or(this.nearWall, now.nearWall),
-				or(this.inTown, now.inTown), or(this.measuredOffsetCelsius, now.measuredOffsetCelsius));
+				or(this.inTown, now.inTown), or(this.measuredOffsetCelsius, now.measuredOffsetCelsius),
+				or(this.region, now.region), or(this.irrigation, now.irrigation), or(this.volunteers, now.volunteers));
 	}
 
 	private static <T> @Nullable T or(@Nullable T given, @Nullable T now) {
 		return (given != null) ? given : now;
 	}
 
-	Place toPlace() {
+	SiteSetting toSetting() {
 		Findings all = new Findings();
 		Supplier<GeoPoint> point = all.read(() -> point(this.latitude, this.longitude, this.elevationMetres));
 		Supplier<Microclimate> nights = all
 			.read(() -> microclimate(this.lie, this.nearWall, this.inTown, this.measuredOffsetCelsius));
-		return all.give(() -> new Place(point.get(), nights.get()));
+		Supplier<String> state = all.read(() -> SiteSetting.region((this.region != null) ? this.region : ""));
+		return all.give(() -> new SiteSetting(new Place(point.get(), nights.get()), state.get(),
+				features(this.irrigation, this.volunteers)));
+	}
+
+	static Set<SiteFeature> features(@Nullable Boolean irrigation, @Nullable Boolean volunteers) {
+		Set<SiteFeature> features = EnumSet.noneOf(SiteFeature.class);
+		if (Boolean.TRUE.equals(irrigation)) {
+			features.add(SiteFeature.IRRIGATION);
+		}
+		if (Boolean.TRUE.equals(volunteers)) {
+			features.add(SiteFeature.VOLUNTEERS);
+		}
+		return features;
 	}
 
 	static GeoPoint point(@Nullable String latitude, @Nullable String longitude, @Nullable String elevationMetres) {

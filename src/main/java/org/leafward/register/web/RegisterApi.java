@@ -12,6 +12,7 @@ import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
+import org.leafward.register.SiteSetting;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -66,12 +67,13 @@ class RegisterApi {
 		return SiteAnswer.of(this.register.require(new SiteId(id)));
 	}
 
-	@Operation(summary = "Change where a site is and what its nights are like; what is left out stays, and its tasks "
-			+ "are planned again when this answers")
+	@Operation(summary = "Change where a site is, what its nights are like and what it has; what is left out stays, "
+			+ "and its tasks are planned again when this answers")
 	@PatchMapping("/sites/{id}")
 	SiteAnswer changePlace(@PathVariable UUID id, @RequestBody PlaceRequest request) {
 		Site site = this.register.require(new SiteId(id));
-		return SiteAnswer.of(this.register.changePlace(site.id(), request.over(site).toPlace()));
+		SiteSetting setting = request.over(site).toSetting();
+		return SiteAnswer.of(this.register.change(site.id(), (now) -> setting));
 	}
 
 	@Operation(summary = "Add a planting; its tasks are planned when this answers")

@@ -102,7 +102,7 @@ class RegisterPages {
 	@GetMapping("/sites/new")
 	String siteForm(Model model) {
 		return siteForm(new SiteRequest(null, null, null, null, null, null, null, "loam", "full-sun", "average", "flat",
-				null, null, null), Map.of(), model);
+				null, null, null, null, null, null), Map.of(), model);
 	}
 
 	@PostMapping("/sites/new")

@@ -131,7 +131,7 @@ class RegisterWeatherPage {
 		model.addAttribute("waterWords", (bed != null) ? words.water(bed) : List.of());
 		model.addAttribute("waterExplanation", (bed != null) ? bed.explanation() : null);
 		model.addAttribute("states",
-				this.states.at(site.point(), today).stream().map(WeatherState::explanation).toList());
+				this.states.at(site.place(), today).stream().map(WeatherState::explanation).toList());
 		season(view, site, today, words, model);
 		place(this.labels.of(site.point(), today, site.zone()), new Formats(today.getYear()), model);
 		model.addAttribute("here", form.address(site));

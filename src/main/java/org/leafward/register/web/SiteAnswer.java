@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.register.Site;
+import org.leafward.register.SiteFeature;
 
 /**
  * A site as the API answers it.
@@ -24,17 +25,21 @@ import org.leafward.register.Site;
  * @param inTown whether it is built up all around
  * @param measuredOffsetCelsius how much warmer its own thermometer is than the estimate,
  * or null
+ * @param region state or province by ISO 3166-2; empty when not known
+ * @param irrigation whether there is irrigation or an outside tap
+ * @param volunteers whether volunteers work there together
  */
 record SiteAnswer(UUID id, UUID owner, String name, String county, double latitude, double longitude,
 		double elevationMetres, String zone, String soil, String sun, String wind, String lie, boolean nearWall,
-		boolean inTown, @Nullable Double measuredOffsetCelsius) {
+		boolean inTown, @Nullable Double measuredOffsetCelsius, String region, boolean irrigation, boolean volunteers) {
 
 	static SiteAnswer of(Site site) {
 		return new SiteAnswer(site.id().value(), site.owner().value(), site.name(), site.county(),
 				site.point().latitude(), site.point().longitude(), site.point().elevationMetres(), site.zone().getId(),
 				word(site.soil()), word(site.sun()), word(site.wind()), word(site.microclimate().lie()),
 				site.microclimate().nearWall(), site.microclimate().inTown(),
-				site.microclimate().measuredOffsetCelsius());
+				site.microclimate().measuredOffsetCelsius(), site.region(),
+				site.features().contains(SiteFeature.IRRIGATION), site.features().contains(SiteFeature.VOLUNTEERS));
 	}
 
 	static String word(Enum<?> constant) {

@@ -10,6 +10,7 @@ import org.leafward.measure.GeoPoint;
 import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
 import org.leafward.register.NewSite;
+import org.leafward.register.SiteSetting;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
@@ -32,6 +33,9 @@ import org.leafward.register.Wind;
  * @param inTown whether it is built up all around
  * @param measuredOffsetCelsius mean difference of the site's own minimum thermometer to
  * the estimate, -10 to 10; none when left out
+ * @param region state or province by ISO 3166-2; none when left out
+ * @param irrigation whether there is irrigation or an outside tap
+ * @param volunteers whether volunteers work there together
  */
 record SiteRequest(
 		@Schema(types = "string", format = "uuid", requiredMode = RequiredMode.REQUIRED) @Nullable String owner,
@@ -44,8 +48,11 @@ record SiteRequest(
 				requiredMode = RequiredMode.REQUIRED) @Nullable String elevationMetres,
 		@Schema(requiredMode = RequiredMode.REQUIRED, example = "America/Chicago") @Nullable String zone,
 		@Nullable String soil, @Nullable String sun, @Nullable String wind, @Nullable String lie,
-		@Nullable Boolean nearWall, @Nullable Boolean inTown, @Schema(types = "number", format = "double",
-				minimum = "-10", maximum = "10") @Nullable String measuredOffsetCelsius) {
+		@Nullable Boolean nearWall, @Nullable Boolean inTown,
+		@Schema(types = "number", format = "double", minimum = "-10",
+				maximum = "10") @Nullable String measuredOffsetCelsius,
+		@Schema(description = "state or province by ISO 3166-2", example = "US-MI") @Nullable String region,
+		@Nullable Boolean irrigation, @Nullable Boolean volunteers) {
 
 	NewSite toSite() {
 		Findings all = new Findings();
@@ -58,8 +65,10 @@ record SiteRequest(
 		Supplier<Wind> air = all.read(() -> Given.word("wind", or(this.wind, "average"), Wind.class));
 		Supplier<Microclimate> nights = all
 			.read(() -> PlaceRequest.microclimate(this.lie, this.nearWall, this.inTown, this.measuredOffsetCelsius));
+		Supplier<String> state = all.read(() -> SiteSetting.region(or(this.region, "")));
 		return all.give(() -> new NewSite(called.get(), (this.county != null) ? this.county : "", point.get(),
-				clock.get(), texture.get(), light.get(), air.get(), nights.get()));
+				clock.get(), texture.get(), light.get(), air.get(), nights.get(), state.get(),
+				PlaceRequest.features(this.irrigation, this.volunteers)));
 	}
 
 	static String or(@Nullable String text, String otherwise) {

@@ -66,8 +66,8 @@ class StatesApi {
 			throw new BadInput("%d states are asked at once".formatted(ask.size()), "ask",
 					"ask for at most %d".formatted(MOST));
 		}
-		List<WeatherState> states = (ask == null) ? this.states.at(site.point(), today)
-				: this.states.at(site.point(), today, ask.stream().map(StateQuestion::parse).toList());
+		List<WeatherState> states = (ask == null) ? this.states.at(site.place(), today)
+				: this.states.at(site.place(), today, ask.stream().map(StateQuestion::parse).toList());
 		return states.stream().map(StateAnswer::of).toList();
 	}
 

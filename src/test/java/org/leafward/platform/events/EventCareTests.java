@@ -51,6 +51,7 @@ class EventCareTests {
 		SiteId site = planted();
 		// As if the node had died before it planned anything.
 		this.database.sql("delete from care.gap where site = ?").param(site.value()).update();
+		this.database.sql("delete from care.site_plan where site = ?").param(site.value()).update();
 		leave(site, status, 11);
 		care();
 		assertThat(gaps(site)).isPositive();

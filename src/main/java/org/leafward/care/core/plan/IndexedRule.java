@@ -162,7 +162,7 @@ final class IndexedRule {
 	/** A number for all that a task and its explanation take from the rule itself. */
 	private long fingerprint() {
 		String words = this.reference + '|' + this.rule.kind() + '|' + this.rule.work() + '|' + this.pack.title() + '|'
-				+ this.pack.version() + '|' + this.pack.region() + '|' + this.rule.sources() + '|'
+				+ this.pack.versionOf(this.rule) + '|' + this.pack.region() + '|' + this.rule.sources() + '|'
 				+ this.wordings.stream().map(Wording::name).toList() + amounts()
 				+ this.rule.variants().stream().map((variant) -> variant.why() + variant.sources()).toList();
 		return ByteBuffer.wrap(Wording.sha256().digest(words.getBytes(StandardCharsets.UTF_8))).getLong();

@@ -102,11 +102,11 @@ public final class PlannedTask {
 	}
 
 	/**
-	 * The version of the pack in use.
+	 * The version of the pack in which the rule last changed.
 	 * @return 1 or more
 	 */
 	public int packVersion() {
-		return this.draft.rule().pack().version();
+		return this.draft.rule().pack().versionOf(this.draft.rule().rule());
 	}
 
 	public int season() {

@@ -22,7 +22,7 @@ final class Reasons {
 		DayWindow whole = draft.window();
 		List<Explanation> all = new ArrayList<>();
 		all.add(Explanation.of("Rule", rule.reference())
-			.withDetail("%s, version %d. %s".formatted(pack.title(), pack.version(), pack.region())));
+			.withDetail("%s, version %d. %s".formatted(pack.title(), pack.versionOf(rule.rule()), pack.region())));
 		// One explanation for all turns, so that it is kept once.
 		if (rule.rule().timing() instanceof Span span && span.repeats()) {
 			all.add(Explanation.of("Comes again every %d days".formatted(span.everyDays()), DayWords.of(whole))

@@ -36,12 +36,18 @@ final class Turns {
 		this.today = today;
 	}
 
-	private record Asked(Condition condition, LocalDate day) {
+	/** A question as of today, without a day, or about a single day. */
+	private record Asked(Condition condition, @Nullable LocalDate day) {
 	}
 
-	private WeatherAnswers.Answer ask(Condition condition, LocalDate day) {
-		return this.answers.computeIfAbsent(new Asked(condition, day),
-				(asked) -> this.weather.ask(asked.condition(), asked.day()));
+	private WeatherAnswers.Answer ask(Condition condition, @Nullable LocalDate day) {
+		Asked asked = new Asked(condition, day);
+		WeatherAnswers.Answer known = this.answers.get(asked);
+		if (known == null) {
+			known = (day == null) ? this.weather.ask(condition, this.today) : this.weather.on(condition, day);
+			this.answers.put(asked, known);
+		}
+		return known;
 	}
 
 	void of(Draft draft, Subject subject, List<PlannedTask> tasks) {
@@ -70,7 +76,7 @@ final class Turns {
 			tasks.add(new PlannedTask(subject, draft, occurrence, window, wording, draft.reason(), Call.WANTED, null));
 			return;
 		}
-		String needless = needless(conditions, this.today);
+		String needless = needless(conditions, null);
 		if (needless != null) {
 			tasks.add(new PlannedTask(subject, draft, occurrence, window, wording, draft.reason(), Call.NEEDLESS,
 					needless));
@@ -78,7 +84,7 @@ final class Turns {
 		}
 		List<WeatherAnswers.Answer> against = conditions.postpones()
 			.stream()
-			.map((condition) -> ask(condition, this.today))
+			.map((condition) -> ask(condition, null))
 			.filter(WeatherAnswers.Answer::yes)
 			.toList();
 		if (against.isEmpty()) {
@@ -93,8 +99,10 @@ final class Turns {
 		tasks.add(new PlannedTask(subject, draft, occurrence, later, wording, reason, Call.WANTED, null));
 	}
 
-	/** Why the weather of a day makes a task needless, or null. */
-	private @Nullable String needless(Weather conditions, LocalDate day) {
+	/**
+	 * Why the weather, of a single day or as of today, makes a task needless, or null.
+	 */
+	private @Nullable String needless(Weather conditions, @Nullable LocalDate day) {
 		for (Condition condition : conditions.withdraws()) {
 			WeatherAnswers.Answer answer = ask(condition, day);
 			if (answer.yes()) {

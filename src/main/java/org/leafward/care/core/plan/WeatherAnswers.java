@@ -1,6 +1,7 @@
 package org.leafward.care.core.plan;
 
 import java.time.LocalDate;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.rule.Condition;
 import org.leafward.measure.Explanation;
@@ -14,12 +15,22 @@ public interface WeatherAnswers {
 			Explanation.of("Weather (%s)".formatted(condition.state()), "not known"));
 
 	/**
-	 * Asks about a day.
+	 * Asks as of a day, ahead as far as a forecast is trusted.
+	 * @param condition the state asked about
+	 * @param day today
+	 * @return the answer
+	 */
+	Answer ask(Condition condition, LocalDate day);
+
+	/**
+	 * Asks about a single day.
 	 * @param condition the state asked about
 	 * @param day today, or a day that the forecast may reach
 	 * @return the answer
 	 */
-	Answer ask(Condition condition, LocalDate day);
+	default Answer on(Condition condition, LocalDate day) {
+		return ask(condition, day);
+	}
 
 	/**
 	 * An answer.
@@ -40,7 +51,9 @@ public interface WeatherAnswers {
 
 		/** The answer as a sentence. */
 		String sentence() {
-			return "%s: %s.".formatted(this.explanation.label(), this.explanation.value().replaceFirst("\\.$", ""));
+			String label = this.explanation.label();
+			return "%s%s: %s.".formatted(label.substring(0, 1).toUpperCase(Locale.ROOT), label.substring(1),
+					this.explanation.value().replaceFirst("\\.$", ""));
 		}
 
 	}

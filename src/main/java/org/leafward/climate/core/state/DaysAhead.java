@@ -17,17 +17,22 @@ final class DaysAhead {
 
 	private final LocalDate today;
 
+	private final int after;
+
 	private final List<DayFigures> days;
 
-	DaysAhead(LocalDate today, List<DayFigures> forecast) {
+	/** A day with so many days after it; without any, the day alone is asked about. */
+	DaysAhead(LocalDate today, int after, List<DayFigures> forecast) {
 		this.today = today;
+		this.after = after;
 		this.days = forecast.stream()
-			.filter((day) -> !day.day().isBefore(today) && !day.day().isAfter(today.plusDays(DAYS)))
+			.filter((day) -> !day.day().isBefore(today) && !day.day().isAfter(today.plusDays(after)))
 			.toList();
 	}
 
-	List<DayFigures> days() {
-		return this.days;
+	/** How long it looks ahead, for readers. */
+	String words() {
+		return (this.after == 0) ? "forecast for the day" : "forecast for three days";
 	}
 
 	/** Whether a day has a figure that meets; null when that isn't settled. */
@@ -47,10 +52,10 @@ final class DaysAhead {
 				return true;
 			}
 			if (answer != null) {
-				settled += day.day().isAfter(this.today) ? 1 : 0;
+				settled += (this.after == 0 || day.day().isAfter(this.today)) ? 1 : 0;
 			}
 		}
-		return (settled == DAYS) ? Boolean.FALSE : null;
+		return (settled == Math.max(1, this.after)) ? Boolean.FALSE : null;
 	}
 
 	/** The highest (sign 1) or lowest (sign -1) value forecast, or null. */

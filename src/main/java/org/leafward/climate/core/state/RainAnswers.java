@@ -20,9 +20,11 @@ final class RainAnswers {
 
 	private final Map<LocalDate, Double> forecast;
 
+	/** Of a day to come, what is forecast before it counts as fallen. */
 	RainAnswers(LocalDate today, List<DayFigures> observed, List<DayFigures> forecast) {
 		this.today = today;
-		this.observed = rain(observed);
+		this.observed = rain(forecast.stream().filter((day) -> day.day().isBefore(today)).toList());
+		this.observed.putAll(rain(observed));
 		this.forecast = rain(forecast);
 	}
 
@@ -43,6 +45,21 @@ final class RainAnswers {
 			sum += this.observed.getOrDefault(this.today.minusDays(back), Double.NaN);
 		}
 		return Double.isNaN(sum) ? null : sum;
+	}
+
+	/** Whether so much rain fell in some days; a yes needs no more than its own rain. */
+	Finding fell(int days, double least) {
+		double sum = 0;
+		boolean known = true;
+		for (int back = 1; back <= days; back++) {
+			Double rain = this.observed.get(this.today.minusDays(back));
+			known &= rain != null;
+			sum += (rain != null) ? rain : 0;
+		}
+		// A hundredth of a millimetre: 2.54 cm and an inch are the same rain.
+		return Finding.of((sum >= least - 0.01) ? Boolean.TRUE : known ? Boolean.FALSE : null,
+				Finding.figure("Rain known of the last %d days".formatted(days), sum, "mm"),
+				Finding.limit("At least", least, "mm"));
 	}
 
 	/** Whether some days before today were a dry spell. */

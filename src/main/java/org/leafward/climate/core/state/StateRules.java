@@ -7,9 +7,11 @@ import java.util.function.DoublePredicate;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.DroughtReading;
+import org.leafward.climate.GroundReading;
 import org.leafward.climate.NamedState;
 import org.leafward.climate.StateQuestion;
 import org.leafward.climate.StateUnit;
+import org.leafward.climate.WeatherOutlook;
 import org.leafward.climate.WeatherState;
 import org.leafward.climate.core.comfort.HeatIndex;
 import org.leafward.measure.DayWords;
@@ -19,7 +21,7 @@ import org.leafward.measure.Explanation;
  * Tells which states of the weather hold on a day, from the days observed before it and
  * the days forecast from it on. What is not known is answered with null, never with no.
  */
-public final class StateRules {
+public final class StateRules implements WeatherOutlook {
 
 	/** From memory, as the other figures of the hot dry wind. */
 	private static final double HOT = StateUnit.FAHRENHEIT.figure(90);
@@ -35,45 +37,58 @@ public final class StateRules {
 
 	private final LocalDate today;
 
-	private final RainAnswers rain;
+	private final int after;
 
-	private final DaysAhead ahead;
+	private final StateFigures figures;
 
-	private final @Nullable DroughtReading drought;
+	private @Nullable RainAnswers rain;
+
+	private @Nullable DaysAhead ahead;
 
 	/**
-	 * Creates the rules for a day.
+	 * Creates the rules for a day and the three days after it.
 	 * @param today the day
-	 * @param observed days before it, in order
-	 * @param forecast the day itself and days after it, in order; empty without a
-	 * forecast that can be leaned on
-	 * @param drought what a station's rain says, or null
+	 * @param figures what is known; asked for when a question needs it
 	 */
-	public StateRules(LocalDate today, List<DayFigures> observed, List<DayFigures> forecast,
-			@Nullable DroughtReading drought) {
-		this.today = today;
-		this.rain = new RainAnswers(today, observed, forecast);
-		this.ahead = new DaysAhead(today, forecast);
-		this.drought = drought;
+	public StateRules(LocalDate today, StateFigures figures) {
+		this(today, DaysAhead.DAYS, figures);
 	}
 
-	/**
-	 * Every state that has a name.
-	 * @return one for each, in order
-	 */
+	private StateRules(LocalDate today, int after, StateFigures figures) {
+		this.today = today;
+		this.after = after;
+		this.figures = figures;
+	}
+
+	private RainAnswers rain() {
+		if (this.rain == null) {
+			this.rain = new RainAnswers(this.today, this.figures.observed(), this.figures.forecast());
+		}
+		return this.rain;
+	}
+
+	private DaysAhead ahead() {
+		if (this.ahead == null) {
+			this.ahead = new DaysAhead(this.today, this.after, this.figures.forecast());
+		}
+		return this.ahead;
+	}
+
+	@Override
 	public List<WeatherState> named() {
 		return Arrays.stream(NamedState.values())
 			.map((state) -> answer(state.code(), state.words(), state.question()))
 			.toList();
 	}
 
-	/**
-	 * The answer to a question.
-	 * @param question what is asked
-	 * @return the state under the question's own code
-	 */
+	@Override
 	public WeatherState answer(StateQuestion question) {
 		return answer(question.code(), question.words(), question);
+	}
+
+	@Override
+	public WeatherState on(LocalDate day, StateQuestion question) {
+		return new StateRules(day, 0, this.figures).answer(question);
 	}
 
 	private WeatherState answer(String code, String words, StateQuestion question) {
@@ -93,43 +108,46 @@ public final class StateRules {
 			case HEAT_INDEX_AT_LEAST -> ahead("heat index", StateRules::heatIndex, (index) -> index >= limit, 1, limit);
 			case HEAT_INDEX_AT_MOST ->
 				noneAhead("heat index", StateRules::heatIndex, (index) -> index > limit, 1, limit);
-			case FORECAST_WIND_AT_MOST ->
-				Finding.of(Finding.not(this.ahead.any(DayFigures::wind, (wind) -> wind > limit)),
-						Finding.figure("Strongest mean wind forecast for three days",
-								this.ahead.extreme(DayFigures::wind, 1), "m/s"),
-						Finding.limit("At most", limit, "m/s"));
-			case DRY_AHEAD -> this.rain.dryAhead((int) limit);
-			case DRY_DAYS -> this.rain.dryDays((int) limit);
+			case FORECAST_WIND_AT_MOST -> Finding.of(
+					Finding.not(ahead().any(DayFigures::wind, (wind) -> wind > limit)), Finding
+						.figure("Strongest mean wind " + ahead().words(), ahead().extreme(DayFigures::wind, 1), "m/s"),
+					Finding.limit("At most", limit, "m/s"));
+			case DRY_AHEAD -> rain().dryAhead((int) limit);
+			case DRY_DAYS -> rain().dryDays((int) limit);
 			case NEW_SNOW_AT_LEAST ->
 				today("New snow", DayFigures::newSnow, (snow) -> snow >= limit, "At least", limit, "mm");
 			case DAY_MAX_ABOVE -> today("Maximum", DayFigures::maximum, (high) -> high > limit, "Above", limit, "°C");
 			case HOT_DRY_WIND -> hotDryWind();
+			case RAIN_WEEK_AT_LEAST -> rain().fell(WEEK, limit);
+			case GROUND_FROZEN -> groundFrozen();
 			case DROUGHT_AT_LEAST -> drought((int) limit);
 		};
 	}
 
 	private Finding ahead(String what, Function<DayFigures, @Nullable Double> figure, DoublePredicate meets, int sign,
 			double limit) {
-		return Finding.of(this.ahead.any(figure, meets), extreme(what, figure, sign, "°C"),
+		return Finding.of(ahead().any(figure, meets), extreme(what, figure, sign, "°C"),
 				Finding.limit((sign < 0) ? "At or below" : "At or above", limit, "°C"));
 	}
 
 	private Finding noneAhead(String what, Function<DayFigures, @Nullable Double> figure, DoublePredicate breaks,
 			int sign, double limit) {
-		return Finding.of(Finding.not(this.ahead.any(figure, breaks)), extreme(what, figure, sign, "°C"),
+		return Finding.of(Finding.not(ahead().any(figure, breaks)), extreme(what, figure, sign, "°C"),
 				Finding.limit((sign < 0) ? "Nowhere below" : "Nowhere above", limit, "°C"));
 	}
 
 	private Explanation extreme(String what, Function<DayFigures, @Nullable Double> figure, int sign, String unit) {
-		return Finding.figure("%s %s forecast for three days".formatted((sign < 0) ? "Lowest" : "Highest", what),
-				this.ahead.extreme(figure, sign), unit);
+		return Finding.figure("%s %s %s".formatted((sign < 0) ? "Lowest" : "Highest", what, ahead().words()),
+				ahead().extreme(figure, sign), unit);
 	}
 
 	private Finding today(String what, Function<DayFigures, @Nullable Double> figure, DoublePredicate meets,
 			String comparison, double limit, String unit) {
-		Double value = this.ahead.todays(figure);
-		return Finding.of((value != null) ? meets.test(value) : null,
-				Finding.figure(what + " forecast for today", value, unit), Finding.limit(comparison, limit, unit));
+		Double value = ahead().todays(figure);
+		return Finding.of(
+				(value != null) ? meets.test(value) : null, Finding
+					.figure(what + ((this.after == 0) ? " forecast for the day" : " forecast for today"), value, unit),
+				Finding.limit(comparison, limit, unit));
 	}
 
 	/** Of the maximum and the lowest humidity, which come together in the afternoon. */
@@ -139,13 +157,13 @@ public final class StateRules {
 	}
 
 	private Finding hotDryWind() {
-		Double recent = this.rain.of(WEEK);
-		Boolean day = this.ahead.any(StateRules::hotAndDry);
+		Double recent = rain().of(WEEK);
+		Boolean day = ahead().any(StateRules::hotAndDry);
 		Boolean holds = (recent != null && recent >= LITTLE_RAIN) || Boolean.FALSE.equals(day) ? Boolean.FALSE
 				: (recent == null || day == null) ? null : Boolean.TRUE;
 		return Finding.of(holds, extreme("maximum", DayFigures::maximum, 1, "°C"),
-				Finding.figure("Strongest mean wind forecast", this.ahead.extreme(DayFigures::wind, 1), "m/s"),
-				Finding.figure("Lowest humidity forecast", this.ahead.extreme(DayFigures::lowestHumidity, -1), "%"),
+				Finding.figure("Strongest mean wind forecast", ahead().extreme(DayFigures::wind, 1), "m/s"),
+				Finding.figure("Lowest humidity forecast", ahead().extreme(DayFigures::lowestHumidity, -1), "%"),
 				Finding.figure("Rain of the last seven days", recent, "mm"),
 				Explanation.of("Holds with",
 						"a day of at least %.0f °C with wind of %.1f m/s or air below %.0f %%, after less than %.1f mm"
@@ -167,13 +185,20 @@ public final class StateRules {
 	}
 
 	private Finding drought(int least) {
-		DroughtReading reading = this.drought;
+		DroughtReading reading = this.figures.drought();
 		if (reading == null) {
 			return Finding.of(null, Explanation.of("Drought by a station's rain", "not known")
 				.withDetail("No station near enough has twenty years of rain and the last ninety days."));
 		}
 		return Finding.of(reading.severity() != null && reading.severity() >= least, reading.explanation(),
 				Explanation.of("At least", "D" + least));
+	}
+
+	private Finding groundFrozen() {
+		GroundReading reading = this.figures.ground();
+		return (reading != null) ? Finding.of(reading.frozen(), reading.explanation())
+				: Finding.of(null, Explanation.of("Ground at 4 inches", "not known")
+					.withDetail("No station near enough has the temperatures of late."));
 	}
 
 }

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.leafward.climate.DroughtReading;
+import org.leafward.climate.GroundReading;
 import org.leafward.climate.NamedState;
 import org.leafward.climate.StateQuestion;
 import org.leafward.measure.Explanation;
@@ -81,13 +82,11 @@ class StateRulesTests {
 	@Test
 	void countsAnyNumberOfDryDays() {
 		List<DayFigures> week = rain(7, 1.5);
-		assertThat(new StateRules(TODAY, week, List.of(), null).answer(StateQuestion.parse("dry-days-7d")).holds())
-			.isTrue();
-		assertThat(new StateRules(TODAY, week, List.of(), null).answer(StateQuestion.parse("dry-days-8d")).holds())
+		assertThat(rules(week, List.of(), null).answer(StateQuestion.parse("dry-days-7d")).holds()).isTrue();
+		assertThat(rules(week, List.of(), null).answer(StateQuestion.parse("dry-days-8d")).holds())
 			.as("the eighth day is not known")
 			.isNull();
-		assertThat(
-				new StateRules(TODAY, rain(9, 1.5), List.of(), null).answer(StateQuestion.parse("dry-days-9d")).holds())
+		assertThat(rules(rain(9, 1.5), List.of(), null).answer(StateQuestion.parse("dry-days-9d")).holds())
 			.as("13.5 mm in all")
 			.isFalse();
 	}
@@ -97,13 +96,13 @@ class StateRulesTests {
 			"1,drought-at-least-d1,true", "4,drought-at-least-d1,true", "2,drought-at-least-d3,false" })
 	void droughtIsAtLeastAClass(Integer severity, String question, boolean holds) {
 		DroughtReading reading = new DroughtReading(TODAY, -1, severity, "words", Explanation.of("a", "b"));
-		StateRules rules = new StateRules(TODAY, List.of(), List.of(), reading);
+		StateRules rules = rules(List.of(), List.of(), reading);
 		assertThat(rules.answer(StateQuestion.parse(question)).holds()).isEqualTo(holds);
 	}
 
 	@Test
 	void neverTakesTheUnknownForANo() {
-		assertThat(new StateRules(TODAY, List.of(), List.of(), null).named()).hasSameSizeAs(NamedState.values())
+		assertThat(rules(List.of(), List.of(), null).named()).hasSameSizeAs(NamedState.values())
 			.allSatisfy((state) -> assertThat(state.holds()).as(state.code()).isNull());
 	}
 
@@ -149,8 +148,69 @@ class StateRulesTests {
 		assertThat(holds(NamedState.HEAVY_SNOW, List.of(), List.of(less))).isFalse();
 	}
 
+	/** An inch is 25.4 mm. */
+	@Test
+	void knowsTheRainOfAWeek() {
+		StateQuestion inch = StateQuestion.parse("rain-week-at-least-1in");
+		assertThat(rules(rain(7, 3.7), List.of(), null).answer(inch).holds()).as("25.9 mm").isTrue();
+		assertThat(rules(rain(7, 3.6), List.of(), null).answer(inch).holds()).as("25.2 mm").isFalse();
+		assertThat(rules(rain(6, 3.6), List.of(), null).answer(inch).holds()).as("a day isn't known").isNull();
+		assertThat(rules(rain(6, 4.3), List.of(), null).answer(inch).holds()).as("enough without it").isTrue();
+		assertThat(rules(rain(7, 25.4 / 7), List.of(), null).answer(inch).holds()).as("an inch").isTrue();
+	}
+
+	@Test
+	void asksAboutSingleDaysToCome() {
+		StateRules rules = rules(rain(21, 0),
+				List.of(ahead(0, 5.0, 9.0, 2.0, 60.0), ahead(1, 3.0, 9.0, 2.0, 60.0), ahead(2, -1.0, 9.0, 2.0, 60.0)),
+				null);
+		StateQuestion frost = NamedState.FROST_AHEAD.question();
+		assertThat(rules.answer(frost).holds()).isTrue();
+		assertThat(rules.on(TODAY, frost).holds()).isFalse();
+		assertThat(rules.on(TODAY.plusDays(1), frost).holds()).isFalse();
+		assertThat(rules.on(TODAY.plusDays(2), frost).holds()).isTrue();
+		assertThat(rules.on(TODAY.plusDays(3), frost).holds()).as("beyond the forecast").isNull();
+	}
+
+	/** Rain that is forecast before a day ends the dry spell that it would have had. */
+	@Test
+	void looksBackFromADayToComeOverTheForecast() {
+		StateQuestion dry = StateQuestion.parse("dry-days-10d");
+		StateRules rules = rules(rain(21, 0), List.of(dayWithRain(0, 0.0), dayWithRain(1, 8.0), dayWithRain(2, 0.0)),
+				null);
+		assertThat(rules.answer(dry).holds()).isTrue();
+		assertThat(rules.on(TODAY.plusDays(1), dry).holds()).isTrue();
+		assertThat(rules.on(TODAY.plusDays(2), dry).holds()).isFalse();
+	}
+
+	private static StateRules rules(List<DayFigures> observed, List<DayFigures> forecast, DroughtReading drought) {
+		return new StateRules(TODAY, new StateFigures() {
+
+			@Override
+			public List<DayFigures> observed() {
+				return observed;
+			}
+
+			@Override
+			public List<DayFigures> forecast() {
+				return forecast;
+			}
+
+			@Override
+			public DroughtReading drought() {
+				return drought;
+			}
+
+			@Override
+			public GroundReading ground() {
+				return null;
+			}
+
+		});
+	}
+
 	private static Boolean holds(NamedState kind, List<DayFigures> observed, List<DayFigures> forecast) {
-		return new StateRules(TODAY, observed, forecast, null).named()
+		return rules(observed, forecast, null).named()
 			.stream()
 			.filter((state) -> state.code().equals(kind.code()))
 			.findFirst()
@@ -159,7 +219,7 @@ class StateRulesTests {
 	}
 
 	private static Boolean ask(String question, List<DayFigures> forecast) {
-		return new StateRules(TODAY, List.of(), forecast, null).answer(StateQuestion.parse(question)).holds();
+		return rules(List.of(), forecast, null).answer(StateQuestion.parse(question)).holds();
 	}
 
 	private static DayFigures dayWithRain(int days, Double rain) {

@@ -1,0 +1,83 @@
+package org.leafward.care;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.leafward.care.core.plan.SoilMoisture;
+import org.leafward.care.core.plan.WeatherAnswers;
+import org.leafward.care.core.rule.Condition;
+import org.leafward.climate.StateQuestion;
+import org.leafward.climate.WaterBalance;
+import org.leafward.climate.WaterView;
+import org.leafward.climate.WeatherOutlook;
+import org.leafward.climate.WeatherState;
+import org.leafward.climate.WeatherStates;
+import org.leafward.register.Site;
+import org.leafward.register.Waterings;
+import org.springframework.stereotype.Component;
+import org.springframework.util.function.SingletonSupplier;
+
+/**
+ * The weather of sites, from the stations and forecasts around them and from the water in
+ * their soil. Nothing is looked up for a site before a rule asks, and nothing twice.
+ */
+@Component
+class ClimateAnswers implements SiteWeather {
+
+	private final WeatherStates states;
+
+	private final WaterBalance balance;
+
+	private final Waterings waterings;
+
+	ClimateAnswers(WeatherStates states, WaterBalance balance, Waterings waterings) {
+		this.states = states;
+		this.balance = balance;
+		this.waterings = waterings;
+	}
+
+	@Override
+	public WeatherAnswers at(Site site, LocalDate today) {
+		return new Answers(this.states.outlook(site.place(), today),
+				SingletonSupplier.of(() -> new SoilMoisture(water(site, today))));
+	}
+
+	/** The water of a site's own ground in the last two weeks. */
+	private Optional<WaterView> water(Site site, LocalDate today) {
+		LocalDate from = today.minusDays(SoilMoisture.DAYS);
+		return this.balance.of(site.point(),
+				SoilMoisture.bed(site.soil(), today,
+						this.waterings.depths(site.id(), null, from.minusDays(WaterBalance.RUN_IN_DAYS), today)),
+				from, today.minusDays(1));
+	}
+
+	private record Answers(WeatherOutlook outlook, Supplier<SoilMoisture> soil) implements WeatherAnswers {
+
+		@Override
+		public Answer ask(Condition condition, LocalDate day) {
+			Optional<StateQuestion> question = condition.question();
+			return question.isPresent() ? answer(this.outlook.answer(question.get())) : soil(condition, day);
+		}
+
+		@Override
+		public Answer on(Condition condition, LocalDate day) {
+			Optional<StateQuestion> question = condition.question();
+			return question.isPresent() ? answer(this.outlook.on(day, question.get())) : soil(condition, day);
+		}
+
+		private static Answer answer(WeatherState state) {
+			return new Answer(state.holds(), state.explanation());
+		}
+
+		/** Of a day to come, as it is today. */
+		private Answer soil(Condition condition, LocalDate day) {
+			return switch (condition.state()) {
+				case "root-zone-dry" -> this.soil.get().dry();
+				case "root-zone-moist" -> this.soil.get().moist();
+				default -> UNKNOWN.ask(condition, day);
+			};
+		}
+
+	}
+
+}

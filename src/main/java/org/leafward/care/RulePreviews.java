@@ -1,0 +1,205 @@
+package org.leafward.care;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.leafward.care.RulePreview.Counts;
+import org.leafward.care.core.plan.Observed;
+import org.leafward.care.core.plan.PlanDiff;
+import org.leafward.care.core.plan.PlannedTask;
+import org.leafward.care.core.plan.Planner;
+import org.leafward.care.core.plan.StoredTask;
+import org.leafward.care.store.SeenTable;
+import org.leafward.care.store.TaskTable;
+import org.leafward.register.Planting;
+import org.leafward.register.PlantingId;
+import org.leafward.register.Register;
+import org.leafward.register.Site;
+import org.leafward.register.SiteId;
+import org.springframework.stereotype.Service;
+
+/**
+ * Plans sites with rules that are not published yet and compares them with what is
+ * stored. What would change without the draft as well is left out. Writes nothing.
+ */
+@Service
+public class RulePreviews {
+
+	/** Most sites of a preview. */
+	public static final int MOST_SITES = 2_000;
+
+	private static final Duration LIMIT = Duration.ofSeconds(20);
+
+	/** Stands for the names of explanations, which nobody sees change. */
+	private static final UUID UNASKED = new UUID(0, 0);
+
+	private static final int PIECE = 50;
+
+	private static final int MOST_SAMPLES = 24;
+
+	private static final int SAMPLES_OF_SITE = 4;
+
+	private final Register register;
+
+	private final SitePlanner planner;
+
+	private final TaskTable tasks;
+
+	private final SeenTable seen;
+
+	private final Clock clock;
+
+	RulePreviews(Register register, SitePlanner planner, TaskTable tasks, SeenTable seen, Clock clock) {
+		this.register = register;
+		this.planner = planner;
+		this.tasks = tasks;
+		this.seen = seen;
+		this.clock = clock;
+	}
+
+	/**
+	 * What publishing would do.
+	 * @param draft the packs as they would be
+	 * @return of all sites, or of the {@value #MOST_SITES} that come first by their
+	 * random identifiers, or of fewer when that takes longer than 20 seconds
+	 */
+	public RulePreview of(RulePacks draft) {
+		this.planner.useLatestRules();
+		Planner planned = new Planner(draft.all(), draft.phenology());
+		Tally tally = new Tally();
+		Instant end = this.clock.instant().plus(LIMIT);
+		SiteId last = null;
+		while (tally.sites < MOST_SITES && !this.clock.instant().isAfter(end)) {
+			List<SiteId> piece = this.register.idsAfter(last, PIECE);
+			if (piece.isEmpty()) {
+				return tally.result(true, false);
+			}
+			last = piece.get(piece.size() - 1);
+			look(piece, planned, tally);
+		}
+		boolean whole = this.register.idsAfter(last, 1).isEmpty();
+		return tally.result(whole, !whole && tally.sites < MOST_SITES);
+	}
+
+	private void look(List<SiteId> ids, Planner draft, Tally tally) {
+		Map<SiteId, List<Planting>> plantings = this.register.plantingsOf(ids);
+		Map<SiteId, Observed> observed = this.seen.of(ids);
+		for (Site site : this.register.find(ids)) {
+			LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
+			List<Planting> own = plantings.getOrDefault(site.id(), List.of());
+			Observed known = observed.getOrDefault(site.id(), Observed.NOTHING);
+			SitePlanner.Planned now = this.planner.plan(site, own, known, today);
+			SitePlanner.Planned then = this.planner.plan(site, own, known, today, draft);
+			tally.sites++;
+			if (!Arrays.equals(now.hash(), then.hash())) {
+				compare(site, own, now, then, today, tally);
+			}
+		}
+	}
+
+	private void compare(Site site, List<Planting> plantings, SitePlanner.Planned now, SitePlanner.Planned then,
+			LocalDate today, Tally tally) {
+		List<StoredTask> stored = this.tasks.stored(site.id());
+		Set<PlantingId> present = plantings.stream().map(Planting::id).collect(Collectors.toSet());
+		PlanDiff anyway = PlanDiff.between(stored, now.plan(), present, today, (explanation) -> UNASKED);
+		PlanDiff diff = PlanDiff.between(stored, then.plan(), present, today, (explanation) -> UNASKED);
+		Map<TaskId, StoredTask> before = new HashMap<>();
+		stored.forEach((task) -> before.put(task.id(), task));
+		Set<TaskId> without = new HashSet<>();
+		anyway.withdrawn().forEach((gone) -> without.add(gone.task()));
+		Map<TaskId, PlannedTask> planned = new HashMap<>();
+		visible(anyway).forEach((task) -> planned.put(task.id(), task));
+		List<PlannedTask> added = news(Stream.concat(diff.added().stream(), diff.reopened().stream()), planned);
+		List<PlannedTask> changed = news(diff.changed().stream(), planned);
+		List<StoredTask> withdrawn = diff.withdrawn()
+			.stream()
+			.map((gone) -> gone.task())
+			.filter((gone) -> !without.contains(gone))
+			.map(before::get)
+			.toList();
+		tally.add(site, new Counts(added.size(), changed.size(), withdrawn.size()));
+		List<PreviewedChange> changes = new ArrayList<>();
+		changed.forEach((task) -> changes.add(change(site, before.get(task.id()), task)));
+		added.forEach((task) -> changes.add(change(site, null, task)));
+		withdrawn.forEach((task) -> changes
+			.add(new PreviewedChange(site.name(), site.county(), task.plant(), title(now, task), task.window(), null)));
+		tally.samples(site, changes);
+	}
+
+	private static String title(SitePlanner.Planned now, StoredTask task) {
+		return now.plan()
+			.tasks()
+			.stream()
+			.filter((one) -> one.rule().equals(task.rule()))
+			.findFirst()
+			.map((one) -> one.text().title())
+			.orElse(task.rule());
+	}
+
+	private static PreviewedChange change(Site site, @Nullable StoredTask before, PlannedTask task) {
+		return new PreviewedChange(site.name(), site.county(), task.plant(), task.text().title(),
+				(before != null) ? before.window() : null, task.window());
+	}
+
+	private static Stream<PlannedTask> visible(PlanDiff diff) {
+		return Stream.of(diff.added(), diff.reopened(), diff.changed()).flatMap(List::stream);
+	}
+
+	/** Those that the rules in use don't want in just the same way. */
+	private static List<PlannedTask> news(Stream<PlannedTask> tasks, Map<TaskId, PlannedTask> anyway) {
+		return tasks.filter((task) -> {
+			PlannedTask same = anyway.get(task.id());
+			return same == null || !same.window().equals(task.window()) || same.kind() != task.kind()
+					|| !same.wording().name().equals(task.wording().name());
+		}).toList();
+	}
+
+	/** Counts while it goes. */
+	private static final class Tally {
+
+		private int sites;
+
+		private int touched;
+
+		private Counts total = Counts.NONE;
+
+		private final Map<String, Counts> counties = new TreeMap<>();
+
+		private final Map<String, List<PreviewedChange>> samples = new TreeMap<>();
+
+		void add(Site site, Counts counts) {
+			if (counts.any()) {
+				this.touched++;
+				this.total = this.total.plus(counts);
+				this.counties.merge(site.county(), counts, Counts::plus);
+			}
+		}
+
+		/** The first site of each county with a change speaks for it. */
+		void samples(Site site, List<PreviewedChange> changes) {
+			if (!changes.isEmpty()) {
+				this.samples.putIfAbsent(site.county(), changes.stream().limit(SAMPLES_OF_SITE).toList());
+			}
+		}
+
+		RulePreview result(boolean whole, boolean outOfTime) {
+			return new RulePreview(this.sites, whole, outOfTime, this.touched, this.total, this.counties,
+					this.samples.values().stream().flatMap(List::stream).limit(MOST_SAMPLES).toList());
+		}
+
+	}
+
+}

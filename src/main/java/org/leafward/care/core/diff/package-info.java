@@ -1,0 +1,7 @@
+/**
+ * Differences between texts.
+ */
+@NullMarked
+package org.leafward.care.core.diff;
+
+import org.jspecify.annotations.NullMarked;

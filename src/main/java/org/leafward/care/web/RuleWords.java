@@ -1,0 +1,116 @@
+package org.leafward.care.web;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.leafward.care.core.rule.Anchor;
+import org.leafward.care.core.rule.Condition;
+import org.leafward.care.core.rule.DayByDay;
+import org.leafward.care.core.rule.Effort;
+import org.leafward.care.core.rule.Grade;
+import org.leafward.care.core.rule.MarkerAnchor;
+import org.leafward.care.core.rule.PhaseAnchor;
+import org.leafward.care.core.rule.Ramp;
+import org.leafward.care.core.rule.Source;
+import org.leafward.care.core.rule.Span;
+import org.leafward.care.core.rule.Timing;
+import org.leafward.care.core.rule.Weather;
+import org.leafward.climate.TemperatureThreshold;
+
+/** Rules in words for readers. */
+final class RuleWords {
+
+	private RuleWords() {
+	}
+
+	/** For example "From the ground thawing to 14 days after bud break". */
+	static String when(Timing timing) {
+		if (timing instanceof Ramp ramp) {
+			return "Over %d days that %s %s".formatted(ramp.days(), ramp.endsAtAnchor() ? "end on" : "begin on",
+					anchor(ramp.anchor()));
+		}
+		if (timing instanceof DayByDay days) {
+			return "On single days that the weather picks, from %s to %s".formatted(anchor(days.from()),
+					anchor(days.to()));
+		}
+		Span span = (Span) timing;
+		return "From %s to %s".formatted(anchor(span.from()), anchor(span.to()))
+				+ (span.repeats() ? ", every %d days".formatted(span.everyDays()) : "");
+	}
+
+	static String anchor(Anchor anchor) {
+		String bounds = (anchor instanceof MarkerAnchor marker) ? marker.bounds().words()
+				: (anchor instanceof PhaseAnchor phase) ? phase.bounds().words() : "";
+		return anchor.words() + (bounds.isEmpty() ? "" : " (" + bounds + ")");
+	}
+
+	/** Sentences about the weather. */
+	static List<String> weather(Weather weather) {
+		return Stream
+			.of(sentence("Called for while", weather.opens(), " and "),
+					sentence("Put off by a day while", weather.postpones(), " or "),
+					sentence("Not needed while", weather.withdraws(), " or "))
+			.filter((sentence) -> !sentence.isEmpty())
+			.toList();
+	}
+
+	private static String sentence(String begin, List<Condition> conditions, String joint) {
+		return conditions.isEmpty() ? ""
+				: conditions.stream().map(RuleWords::condition).collect(Collectors.joining(joint, begin + " ", "."));
+	}
+
+	private static String condition(Condition condition) {
+		String bound = bound(condition.bound() != null ? condition.bound() : "");
+		return switch (condition.state()) {
+			case "low-ahead" -> "a low of %s or colder is forecast within three days".formatted(bound);
+			case "high-ahead" -> "a high of %s or warmer is forecast within three days".formatted(bound);
+			case "hot-dry-wind" -> "a hot, dry wind blows";
+			case "dry-days" -> "it has been dry for %d days".formatted(condition.days());
+			case "drought" -> "drought is of class %s or worse".formatted(bound);
+			case "heat-index" -> "the heat index reaches %s".formatted(bound);
+			case "thaw-day" -> "the day stays above freezing";
+			case "new-snow" -> "%s or more of new snow is forecast".formatted(bound);
+			case "rain-week" -> "%s or more of rain fell in the last seven days".formatted(bound);
+			case "root-zone-dry" -> "the root zone is dry";
+			case "root-zone-moist" -> "the root zone is moist";
+			case "ground-frozen" -> "the ground is frozen";
+			default -> condition.state().replace('-', ' ');
+		};
+	}
+
+	private static String bound(String written) {
+		if (written.endsWith("F") || written.endsWith("C")) {
+			return TemperatureThreshold.parse(written).words();
+		}
+		return written.replaceFirst("(?<=[0-9])(?=[a-z])", " ");
+	}
+
+	/** For example "20 minutes for each plant". */
+	static String effort(Effort effort) {
+		return "About %d minutes for %s".formatted(effort.minutes(), switch (effort.per()) {
+			case PLANT -> "each plant";
+			case PLANTING -> "a planting";
+			case SITE -> "the site";
+		});
+	}
+
+	/** How far a source can be trusted. */
+	static String trust(Grade grade) {
+		return switch (grade) {
+			case READ_IN_SOURCE -> "Its figures were read in this publication.";
+			case COMMON_PRACTICE -> "Widely followed; no single publication was read for it.";
+			case FROM_MEMORY -> "Written from memory and still to be checked; ask locally before you lean on it.";
+		};
+	}
+
+	/** How far a rule can be trusted, in half a line. */
+	static String trust(List<Source> sources) {
+		return sources.stream()
+			.map(Source::grade)
+			.distinct()
+			.sorted()
+			.map(Grade::words)
+			.collect(Collectors.joining("; "));
+	}
+
+}

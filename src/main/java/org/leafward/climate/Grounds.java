@@ -1,0 +1,48 @@
+package org.leafward.climate;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.leafward.climate.core.LapseRate;
+import org.leafward.climate.core.state.StationGround;
+import org.leafward.climate.store.StoredStation;
+import org.leafward.measure.GeoPoint;
+import org.springframework.stereotype.Service;
+
+/** Whether the ground around a place is frozen, by the nearest station that can tell. */
+@Service
+public class Grounds {
+
+	/** Stations looked into at most, when many have no temperatures of late. */
+	private static final int MOST_OPENED = 6;
+
+	private final Stations stations;
+
+	private final LocalClimate climate;
+
+	Grounds(Stations stations, LocalClimate climate) {
+		this.stations = stations;
+		this.climate = climate;
+	}
+
+	/**
+	 * The ground on a day.
+	 * @param place the place with its height
+	 * @param today the day there
+	 * @return empty when none of the six nearest stations within 150 km knows
+	 */
+	public Optional<GroundReading> at(GeoPoint place, LocalDate today) {
+		return OneVersion.of(() -> this.stations.storedNear(place, LocalClimate.STATION_RADIUS_KILOMETRES)
+			.stream()
+			.filter((stored) -> stored.recordVersion() > 0)
+			.limit(MOST_OPENED)
+			.flatMap((stored) -> read(stored, place, today).stream())
+			.findFirst());
+	}
+
+	private Optional<GroundReading> read(StoredStation stored, GeoPoint place, LocalDate today) {
+		Station station = stored.station();
+		return StationGround.read(station, this.climate.climate(stored).soil(), today,
+				LapseRate.colderBy(place, station.point()));
+	}
+
+}
