@@ -48,13 +48,10 @@ class SoilMoistureTests {
 	}
 
 	private static WaterView view(double depletion, int gaps) {
-		return new WaterView(60,
-				IntStream.rangeClosed(1, SoilMoisture.DAYS)
-					.mapToObj((day) -> new WaterView.Day(TODAY.minusDays(SoilMoisture.DAYS + 1L - day), 0, 0, 3, 3, 0,
-							depletion, 30, 1, depletion > 30, false, depletion <= 15, day,
-							day <= SoilMoisture.DAYS - gaps))
-					.toList(),
-				Explanation.of("Water", "so much"));
+		return new WaterView(60, IntStream.rangeClosed(1, SoilMoisture.DAYS)
+			.mapToObj((day) -> new WaterView.Day(TODAY.minusDays(SoilMoisture.DAYS + 1L - day), 0, 0, 3, 3, 0,
+					depletion, 30, 1, depletion > 30, false, depletion <= 15, day, day <= SoilMoisture.DAYS - gaps))
+			.toList(), Explanation.of("Water", "so much"));
 	}
 
 }
