@@ -73,10 +73,6 @@ class TradeFactsTests {
 		return climate.markers().on(Markers.key(marker), season).orElseThrow().date();
 	}
 
-	private static boolean has(GardenClimate climate, String marker) {
-		return climate.markers().on(Markers.key(marker), Garden.SEASON).isPresent();
-	}
-
 	private static String words(PlannedTask task) {
 		return "%s %s %s".formatted(task.rule(), task.plant(), task.window());
 	}
