@@ -46,16 +46,19 @@ class DemoSeed implements ApplicationRunner {
 
 	private final Waterings waterings;
 
+	private final DemoPublication publication;
+
 	private final Clock clock;
 
 	DemoSeed(People people, Stations stations, Observations observations, Forecasts forecasts, Register register,
-			Waterings waterings, Clock clock) {
+			Waterings waterings, DemoPublication publication, Clock clock) {
 		this.people = people;
 		this.stations = stations;
 		this.observations = observations;
 		this.forecasts = forecasts;
 		this.register = register;
 		this.waterings = waterings;
+		this.publication = publication;
 		this.clock = clock;
 	}
 
@@ -64,6 +67,8 @@ class DemoSeed implements ApplicationRunner {
 		if (!this.people.list(0, 1).isEmpty()) {
 			return;
 		}
+		// Before there are sites, so that their tasks need no second derivation.
+		this.publication.publish();
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), DemoRegion.zone());
 		InventedWeather weather = new InventedWeather(DemoRegion.SEED);
 		List<DemoRegion.DemoStation> all = DemoRegion.stations();
