@@ -191,7 +191,7 @@ class PublishedPacksTests {
 		PublishedRulePacks other = node(new KnowledgeFiles(""));
 		PackVersion before = newest();
 		PackVersion published = this.workshop.publish(PACK, before.version(),
-				before.content().replaceFirst("title: Thin it by hand", "title: Thin it out by hand"), "clearer", ADA);
+				before.content().replaceFirst("title: Thin it.*", "title: Thin it out by hand"), "clearer", ADA);
 		assertThat(other.latest().find("boxwood/winter-thinning").orElseThrow().title())
 			.isEqualTo("Thin it out by hand");
 		assertThat(other.latest().fingerprint()).isEqualTo(this.packs.latest().fingerprint());
