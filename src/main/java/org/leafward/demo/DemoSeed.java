@@ -58,10 +58,12 @@ class DemoSeed implements ApplicationRunner {
 
 	private final DemoCare care;
 
+	private final DemoPublication publication;
+
 	private final Clock clock;
 
 	DemoSeed(People people, Stations stations, Observations observations, Forecasts forecasts, Register register,
-			Waterings waterings, Replanning replanning, DemoCare care, Clock clock) {
+			Waterings waterings, Replanning replanning, DemoCare care, DemoPublication publication, Clock clock) {
 		this.people = people;
 		this.stations = stations;
 		this.observations = observations;
@@ -70,6 +72,7 @@ class DemoSeed implements ApplicationRunner {
 		this.waterings = waterings;
 		this.replanning = replanning;
 		this.care = care;
+		this.publication = publication;
 		this.clock = clock;
 	}
 
@@ -78,6 +81,8 @@ class DemoSeed implements ApplicationRunner {
 		if (!this.people.list(0, 1).isEmpty()) {
 			return;
 		}
+		// Before there are sites, so that their tasks need no second derivation.
+		this.publication.publish();
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), DemoRegion.zone());
 		InventedWeather weather = new InventedWeather(DemoRegion.SEED);
 		Map<StationId, List<ObservedDay>> late = new LinkedHashMap<>();

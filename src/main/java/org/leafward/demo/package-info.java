@@ -2,8 +2,8 @@
  * The invented region shown under the profile demo. Nothing else may depend on it.
  */
 @ApplicationModule(displayName = "Demo",
-		allowedDependencies = { "accounts", "climate", "plants", "register", "care", "reminders", "feeds", "measure",
-				"pages" })
+		allowedDependencies = { "accounts", "climate", "plants", "register", "care", "care :: workshop", "reminders",
+				"feeds", "measure", "pages" })
 @NullMarked
 package org.leafward.demo;
 

@@ -2,6 +2,8 @@ package org.leafward.care.pack;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -18,6 +20,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.leafward.accounts.People;
 import org.leafward.care.PackVersion;
 import org.leafward.care.Replanning;
@@ -66,7 +69,7 @@ class PublishedPacksTests {
 
 	private static final String PACK = "boxwood";
 
-	private static final String RULE = "last-light-trim";
+	private static final String RULE = "winter-thinning";
 
 	private static final Author ADA = new Author("Ada", UUID.fromString("00000000-0000-4000-8000-000000000002"));
 
@@ -139,8 +142,9 @@ class PublishedPacksTests {
 
 	@Test
 	void thePreviewCountsWhatPublishingWritesAndGoingBackUndoesIt() throws Exception {
+		settle();
 		PackVersion before = newest();
-		String changed = before.content().replaceFirst("probability: 50, days: -57", "probability: 50, days: -50");
+		String changed = before.content().replaceFirst("days: -1, season: next", "days: -8, season: next");
 		PackDrafted draft = this.workshop.draft(PACK, changed);
 		assertThat(draft.changed()).containsExactly(RULE);
 		assertThat(draft.version()).isEqualTo(before.version() + 1);
@@ -151,9 +155,9 @@ class PublishedPacksTests {
 		assertThat(preview.counties().get("Elm County").changed())
 			.isEqualTo(2 * preview.counties().get("Fir County").changed());
 		assertThat(preview.samples()).allMatch((one) -> one.before() != null && one.after() != null
-				&& one.after().to().equals(one.before().to().plusDays(7)));
+				&& one.after().to().equals(one.before().to().minusDays(7)));
 		Map<UUID, Row> rows = rows();
-		PackVersion published = this.workshop.publish(PACK, before.version(), changed, "a week longer", ADA);
+		PackVersion published = this.workshop.publish(PACK, before.version(), changed, "a week shorter", ADA);
 		settle();
 		assertThat(written(rows, rows())).isEqualTo(preview.total());
 		assertThat(published.changed()).containsExactly(RULE);
@@ -161,9 +165,9 @@ class PublishedPacksTests {
 			.param(PACK + "/" + RULE)
 			.query(Integer.class)
 			.list()).containsExactly(published.version());
-		assertThat(this.database
-			.sql("select count(*) from care.task where rule like 'boxwood/%' and rule <> ? and sequence > 0")
+		assertThat(this.database.sql("select count(*) from care.task where rule like 'boxwood/%' and rule <> ? and pack_version = ?")
 			.param(PACK + "/" + RULE)
+			.param(published.version())
 			.query(Long.class)
 			.single()).as("tasks of the pack's other rules stay as they are").isZero();
 
@@ -187,7 +191,7 @@ class PublishedPacksTests {
 		PublishedRulePacks other = node(new KnowledgeFiles(""));
 		PackVersion before = newest();
 		PackVersion published = this.workshop.publish(PACK, before.version(),
-				before.content().replaceFirst("title: Thin it by hand", "title: Thin it out by hand"), "clearer", ADA);
+				before.content().replaceFirst("title: Thin it.*", "title: Thin it out by hand"), "clearer", ADA);
 		assertThat(other.latest().find("boxwood/winter-thinning").orElseThrow().title())
 			.isEqualTo("Thin it out by hand");
 		assertThat(other.latest().fingerprint()).isEqualTo(this.packs.latest().fingerprint());
@@ -195,6 +199,31 @@ class PublishedPacksTests {
 			.isEqualTo(this.packs.latest().fingerprint());
 		assertThat(other.versionOfFile(PACK))
 			.hasValueSatisfying((file) -> assertThat(file).isLessThan(published.version()));
+	}
+
+	@Test
+	void aFileWithAHigherVersionWinsAndOneWithALowerDoesNot(@TempDir Path folder) throws Exception {
+		PackVersion before = newest();
+		PackVersion published = this.workshop.publish(PACK, before.version(),
+				before.content().replaceFirst("title: Thin it.*", "title: Thin it, as published"), "published", ADA);
+		Path file = Files.createDirectories(folder.resolve("rulepacks")).resolve("boxwood.yaml");
+		Files.writeString(file,
+				published.content()
+					.replace("title: Thin it, as published", "title: Thin it, as filed")
+					.replaceFirst("(?m)^version: .*", "version: " + before.version()));
+		assertThat(node(new KnowledgeFiles(folder.toString())).latest()
+			.find("boxwood/winter-thinning")
+			.orElseThrow()
+			.title()).isEqualTo("Thin it, as published");
+		int higher = published.version() + 3;
+		Files.writeString(file, Files.readString(file).replaceFirst("(?m)^version: .*", "version: " + higher));
+		PublishedRulePacks node = node(new KnowledgeFiles(folder.toString()));
+		assertThat(node.latest().find("boxwood/winter-thinning").orElseThrow().title()).isEqualTo("Thin it, as filed");
+		assertThat(newest().origin()).isEqualTo(PackVersion.Origin.FILE);
+		assertThat(newest().changed()).containsExactly("winter-thinning");
+		assertThat(this.packs.latest().find("boxwood/winter-thinning").orElseThrow().title())
+			.as("the other node takes it from the database")
+			.isEqualTo("Thin it, as filed");
 	}
 
 	private PublishedRulePacks node(KnowledgeFiles own) {

@@ -1,0 +1,228 @@
+package org.leafward.e2e;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.leafward.support.TestDatabase;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.Select;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.context.ActiveProfiles;
+import org.springframework.test.context.ContextConfiguration;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/**
+ * A specialist changes a rule in the demo, in a real browser: from the list of rules to a
+ * published version and back.
+ */
+@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT,
+		properties = { "leafward.base-url=", "leafward.operator-token=" + SpecialistWalkTests.TOKEN })
+@ActiveProfiles("demo")
+@ContextConfiguration(initializers = TestDatabase.class)
+class SpecialistWalkTests {
+
+	static final String TOKEN = "another-token-for-tests-0123456789";
+
+	private static final int PHONE = 390;
+
+	private static final int DESK = 1280;
+
+	@LocalServerPort
+	private int port;
+
+	private Browser browser;
+
+	private ChromeDriver page;
+
+	@BeforeEach
+	void open() {
+		this.browser = Browser.open();
+		this.page = this.browser.driver();
+		this.browser.width(PHONE);
+		go("/people");
+		press("Odile Marsh");
+	}
+
+	@AfterEach
+	void close() {
+		if (this.browser != null) {
+			this.browser.close();
+		}
+	}
+
+	@Test
+	void aRuleIsChangedLookedAtPublishedAndTakenBack() {
+		go("/rules");
+		fill("q", "boxwood");
+		new Select(this.page.findElement(By.id("work"))).selectByValue("prune");
+		press("Find rules");
+		follow(this.page.findElement(By.partialLinkText("Trim lightly, or leave it")));
+		assertThat(this.page.findElement(By.tagName("main")).getText()).contains("Designing Eden", "from memory",
+				"Its figures were read in this publication.");
+		check("rule");
+		follow(this.page.findElement(By.linkText("Change this rule")));
+		String text = this.page.findElement(By.id("text")).getAttribute("value");
+		assertThat(text).startsWith("  - id: last-light-trim").doesNotContain("winter-thinning");
+		write(text.replace("kind: do", "kind: doo"));
+		press("See what it would change");
+		assertThat(alert()).contains("Line 2", "hold-off");
+		assertThat(this.page.findElement(By.id("text")).getAttribute("value")).as("nothing typed is lost")
+			.contains("kind: doo");
+		check("edit-broken");
+		write(text.replace("days: -57", "days: -50"));
+		press("See what it would change");
+		assertThat(this.page.findElement(By.cssSelector("[role=status]")).getText()).contains("changed, 0 withdrawn");
+		assertThat(this.page.findElement(By.tagName("main")).getText()).contains("Alder County", "Farrow house");
+		check("edit-preview");
+		press("Publish");
+		assertThat(alertOrField()).contains("note is missing");
+		fill("note", "A week longer, as shoots harden in time");
+		press("Publish");
+		assertThat(this.page.findElement(By.cssSelector("[role=status]")).getText()).contains("is in use");
+		check("pack");
+		go("/rules/boxwood/last-light-trim");
+		assertThat(this.page.findElement(By.cssSelector(".history")).getText()).contains("Odile Marsh: A week longer",
+				"−     to:", "days: -57", "days: -50");
+		go("/workshop/boxwood");
+		List<WebElement> versions = this.page.findElements(By.cssSelector(".pick a[href*='/versions/']"));
+		follow(versions.get(1));
+		check("version");
+		fill("note", "Too late after all");
+		press("Go back to version");
+		go("/workshop/boxwood/edit?rule=last-light-trim");
+		assertThat(this.page.findElement(By.id("text")).getAttribute("value")).isEqualTo(text);
+	}
+
+	@Test
+	void whoeverWasOvertakenIsToldAndKeepsTheText() {
+		go("/workshop/oaks/edit");
+		String text = this.page.findElement(By.id("text")).getAttribute("value");
+		String old = this.page.getWindowHandle();
+		this.page.switchTo().newWindow(WindowType.TAB);
+		publish("oaks", text.replaceFirst("title: ", "title: The "), "first");
+		this.page.switchTo().window(old);
+		write(text.replaceFirst("title: ", "title: All "));
+		press("See what it would change");
+		fill("note", "second");
+		press("Publish");
+		assertThat(alert()).contains("Odile Marsh", "first");
+		assertThat(this.page.findElement(By.id("text")).getAttribute("value")).contains("title: All ");
+		check("conflict");
+	}
+
+	private void publish(String pack, String text, String note) {
+		go("/workshop/" + pack + "/edit");
+		write(text);
+		press("See what it would change");
+		fill("note", note);
+		press("Publish");
+	}
+
+	@Test
+	void aBrokenFileIsRefusedByLineAndAGoodOneIsShownFirst() throws Exception {
+		go("/workshop");
+		check("workshop");
+		Path file = Files.createTempFile("pack", ".yaml");
+		Files.writeString(file, "pack: novel\nversion: 1\ntitel: A new pack\n");
+		this.page.findElement(By.id("file")).sendKeys(file.toString());
+		press("Read the file");
+		assertThat(alert()).contains("Line 3", "titel");
+		Files.writeString(file, Files.readString(Path.of("config/rulepacks/boxwood.yaml"))
+			.replaceFirst("title: Boxwood hedges and edgings", "title: Boxwood"));
+		this.page.findElement(By.id("file")).sendKeys(file.toString());
+		press("Read the file");
+		assertThat(this.page.findElement(By.id("text")).getAttribute("value")).contains("title: Boxwood\n");
+		Files.write(file, new byte[700_000]);
+		go("/workshop");
+		this.page.findElement(By.id("file")).sendKeys(file.toString());
+		press("Read the file");
+		assertThat(this.page.getPageSource()).contains("too large");
+		Files.delete(file);
+	}
+
+	@Test
+	void gardenersReadRulesButDontChangeThem() {
+		go("/people");
+		press("Ines Farrow");
+		go("/rules");
+		check("rules");
+		assertThat(this.page.getPageSource()).doesNotContain("workshop");
+		for (String path : List.of("/workshop", "/workshop/boxwood/edit", "/replanning")) {
+			go(path);
+			assertThat(this.page.findElements(By.id("text"))).isEmpty();
+			assertThat(this.page.getPageSource()).doesNotContain("Rule packs").doesNotContain("Queue all sites");
+		}
+	}
+
+	@Test
+	void theOperatorQueuesAllSites() {
+		go("/sign-in");
+		fill("token", TOKEN);
+		press("Sign in");
+		go("/replanning");
+		press("Queue all sites");
+		assertThat(this.page.findElement(By.tagName("main")).getText()).contains("Last hour");
+		check("replanning");
+	}
+
+	/** The page as it is now, on a phone and at a desk. */
+	private void check(String name) {
+		for (int width : new int[] { DESK, PHONE }) {
+			this.browser.width(width);
+			assertThat(this.browser.pageWidth()).as("%s at %d pixels", name, width).isLessThanOrEqualTo(width);
+			assertThat(this.browser.violations()).as("%s at %d pixels", name, width).isEmpty();
+			this.browser.picture("rules-" + name + "-" + width);
+		}
+	}
+
+	private String alert() {
+		return this.page.findElement(By.cssSelector("[role=alert]")).getText();
+	}
+
+	private String alertOrField() {
+		return this.page.findElement(By.cssSelector(".wrong-text")).getText();
+	}
+
+	private void write(String text) {
+		this.page.executeScript("arguments[0].value = arguments[1]", this.page.findElement(By.id("text")), text);
+	}
+
+	private void go(String path) {
+		this.page.get("http://localhost:" + this.port + path);
+	}
+
+	private void fill(String field, String text) {
+		WebElement input = this.page.findElement(By.id(field));
+		input.clear();
+		input.sendKeys(text);
+	}
+
+	private void press(String words) {
+		follow(this.page.findElements(By.cssSelector("main button"))
+			.stream()
+			.filter((button) -> button.getText().contains(words))
+			.findFirst()
+			.orElseThrow(() -> new AssertionError("no button says " + words)));
+	}
+
+	private void follow(WebElement link) {
+		this.page.executeScript("window.leftBehind = true");
+		link.click();
+		new WebDriverWait(this.page, Duration.ofSeconds(60)).ignoring(WebDriverException.class)
+			.until((driver) -> Boolean.TRUE
+				.equals(this.page.executeScript("return !window.leftBehind && document.readyState === 'complete'")));
+	}
+
+}
