@@ -165,7 +165,8 @@ class PublishedPacksTests {
 			.param(PACK + "/" + RULE)
 			.query(Integer.class)
 			.list()).containsExactly(published.version());
-		assertThat(this.database.sql("select count(*) from care.task where rule like 'boxwood/%' and rule <> ? and pack_version = ?")
+		assertThat(this.database
+			.sql("select count(*) from care.task where rule like 'boxwood/%' and rule <> ? and pack_version = ?")
 			.param(PACK + "/" + RULE)
 			.param(published.version())
 			.query(Long.class)
