@@ -75,8 +75,8 @@ final class RuleFacts {
 		if (variant.leaveOut()) {
 			return "Left out there. " + variant.why();
 		}
-		String from = (variant.from() != null) ? "From " + RuleWords.anchor(variant.from()) : "";
-		String to = (variant.to() != null) ? ((from.isEmpty() ? "To " : " to ") + RuleWords.anchor(variant.to())) : "";
+		String from = (variant.from() != null) ? "From " + RuleWords.bare(variant.from()) : "";
+		String to = (variant.to() != null) ? ((from.isEmpty() ? "To " : " to ") + RuleWords.bare(variant.to())) : "";
 		return from + to + ". " + variant.why();
 	}
 

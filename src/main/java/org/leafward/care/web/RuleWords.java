@@ -30,12 +30,17 @@ final class RuleWords {
 					anchor(ramp.anchor()));
 		}
 		if (timing instanceof DayByDay days) {
-			return "On single days that the weather picks, from %s to %s".formatted(anchor(days.from()),
-					anchor(days.to()));
+			return "On single days that the weather picks, from %s to %s".formatted(bare(days.from()), bare(days.to()));
 		}
 		Span span = (Span) timing;
-		return "From %s to %s".formatted(anchor(span.from()), anchor(span.to()))
+		return "From %s to %s".formatted(bare(span.from()), bare(span.to()))
 				+ (span.repeats() ? ", every %d days".formatted(span.everyDays()) : "");
+	}
+
+	/** The anchor after "from" or "to". */
+	static String bare(Anchor anchor) {
+		String words = anchor(anchor);
+		return words.startsWith("on ") ? words.substring(3) : words;
 	}
 
 	static String anchor(Anchor anchor) {
@@ -68,7 +73,7 @@ final class RuleWords {
 			case "dry-days" -> "it has been dry for %d days".formatted(condition.days());
 			case "drought" -> "drought is of class %s or worse".formatted(bound);
 			case "heat-index" -> "the heat index reaches %s".formatted(bound);
-			case "thaw-day" -> "the day stays above freezing";
+			case "thaw-day" -> "the day warms above 4 °C (40 °F)";
 			case "new-snow" -> "%s or more of new snow is forecast".formatted(bound);
 			case "rain-week" -> "%s or more of rain fell in the last seven days".formatted(bound);
 			case "root-zone-dry" -> "the root zone is dry";

@@ -84,7 +84,10 @@ final class WhomWords {
 		if (years.below() == Integer.MAX_VALUE) {
 			return "from year %d after planting on".formatted(years.from());
 		}
-		return (years.from() == 0) ? "in the first %d seasons after planting".formatted(years.below())
+		if (years.from() == 0 && years.below() == 1) {
+			return "in the season of planting";
+		}
+		return (years.from() == 0) ? "in the first %d seasons, that of planting among them".formatted(years.below())
 				: "from year %d to year %d after planting".formatted(years.from(), years.below() - 1);
 	}
 

@@ -112,7 +112,7 @@ class SiteWeatherTests {
 	@ParameterizedTest
 	@CsvSource({ "/season?season=1500, season 1500 is outside", "/season?season=spring, not a whole number",
 			"/water?from=2025-06-01, to is missing", "/states?ask=frost, there is no state 'frost'",
-			"/states?ask=dry-days-99d, is outside 1 to 60", "/water?from=2025-06-02&to=2025-06-01, is no period",
+			"/states?ask=dry-days-99d, is outside 1 to 90", "/water?from=2025-06-02&to=2025-06-01, is no period",
 			"/water?from=2020-06-01&to=2025-06-01, more than 1096",
 			"/water?from=2025-06-01&to=2025-06-02&rootDepthMetres=9, rootDepthMetres 9.0 is outside",
 			"/water?from=2025-06-01&to=2025-06-02&plantFactor=much, is not a number" })
