@@ -63,7 +63,7 @@ class TemplateTests {
 		}
 		// WCAG 2.2: 3.1.1 language, 2.4.2 title, 1.3.1 structure, 2.4.1 skip link
 		assertThat(page.selectFirst("html").attr("lang")).isEqualTo("en");
-		assertThat(page.title()).endsWith("Leafward").hasSizeGreaterThan(12);
+		assertThat(page.title()).endsWith("Leafward").hasSizeGreaterThan(12).doesNotContain("<", "${");
 		assertThat(page.select("main")).hasSize(1);
 		assertThat(page.select("h1")).hasSize(1);
 		assertThat(page.select("a.skip")).hasSize(1);

@@ -61,7 +61,7 @@ final class WorkshopSamples {
 				true, "seasons", choices("", "any season", "fall", "fall"), "groups", choices("", "any plants"),
 				"works", choices("", "any work", "prune", "pruning"), "grades", choices("", "any source")));
 		all.put("care/rule", model("section", "rules", "pack", "hedges", "packTitle", "Hedges", "region",
-				"Cool gardens.", "version", 2, "rule", "trim", "mark", Mark.HOLD_OFF, "title", "Leave hedges alone",
+				"Cool gardens.", "version", 2, "rule", "trim", "mark", Mark.HOLD_OFF, "heading", "Leave hedges alone",
 				"work", "pruning", "what", "Keep the shears away.", "caution", "Mind the ladder.", "facts",
 				List.of(new Fact("When", "From bud break to 14 days after bud break.")), "regions",
 				List.of(new Fact("US-MI", "Left out there.")), "bySpecies", List.of(new Fact("boxwood", "a hand")),
@@ -74,7 +74,7 @@ final class WorkshopSamples {
 						"unusable", List.of("hedges: no"), "operator", true, "problems",
 						List.of(new Fact("Line 3", "'doo' is not a kind."))));
 		all.put("care/workshop-pack",
-				model("section", "rules", "pack", "hedges", "title", "Hedges", "version", 2, "published", 2,
+				model("section", "rules", "pack", "hedges", "heading", "Hedges", "version", 2, "published", 2,
 						"fileWords", "The file of this server has version 1.", "rules",
 						List.of(new PackLine("trim", "Trim the hedge", "last changed in version 2")), "versions",
 						List.of(new VersionLine(2, "12 Nov, Nora Field: later", 1)), "page", 0, "hasNext", true));

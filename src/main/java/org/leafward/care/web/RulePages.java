@@ -184,7 +184,7 @@ class RulePages {
 		model.addAttribute("version", found.pack().versionOf(one));
 		model.addAttribute("rule", one.id());
 		model.addAttribute("mark", Lines.mark(one.kind()));
-		model.addAttribute("title", one.title());
+		model.addAttribute("heading", one.title());
 		model.addAttribute("work", one.work().words());
 		model.addAttribute("what", one.text().what());
 		model.addAttribute("caution", one.text().caution());

@@ -119,7 +119,7 @@ class WorkshopPages {
 		List<PackVersion> versions = this.history.versions(pack, Given.page(page), SIZE + 1);
 		model.addAttribute("section", "rules");
 		model.addAttribute("pack", pack);
-		model.addAttribute("title", inUse.title());
+		model.addAttribute("heading", inUse.title());
 		model.addAttribute("version", inUse.version());
 		model.addAttribute("published", published);
 		model.addAttribute("fileWords", fileWords(pack, inUse.version()));

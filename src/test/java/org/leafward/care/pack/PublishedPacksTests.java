@@ -63,7 +63,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 /** Versions of packs against the database: published, seen by all nodes, taken back. */
-@SpringBootTest(properties = "spring.quartz.auto-startup=false")
+// The name gives it a database of its own: it counts all sites.
+@SpringBootTest(properties = { "spring.quartz.auto-startup=false", "leafward.test=published-packs" })
 @ContextConfiguration(initializers = TestDatabase.class)
 class PublishedPacksTests {
 
