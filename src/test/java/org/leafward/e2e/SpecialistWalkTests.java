@@ -83,23 +83,27 @@ class SpecialistWalkTests {
 		check("edit-broken");
 		write(text.replace("days: -57", "days: -50"));
 		press("See what it would change");
+		assertThat(this.page.findElement(By.tagName("main")).getText()).as("the hold-off goes before")
+			.contains("New contradictions", "evergreens/no-late-pruning");
+		write(text.replace("days: -57", "days: -64"));
+		press("See what it would change");
 		assertThat(this.page.findElement(By.cssSelector("[role=status]")).getText()).contains("changed, 0 withdrawn");
 		assertThat(this.page.findElement(By.tagName("main")).getText()).contains("Alder County", "Farrow house");
 		check("edit-preview");
 		press("Publish");
 		assertThat(alertOrField()).contains("note is missing");
-		fill("note", "A week longer, as shoots harden in time");
+		fill("note", "A week shorter, as shoots harden late here");
 		press("Publish");
 		assertThat(this.page.findElement(By.cssSelector("[role=status]")).getText()).contains("is in use");
 		check("pack");
 		go("/rules/boxwood/last-light-trim");
-		assertThat(this.page.findElement(By.cssSelector(".history")).getText()).contains("Odile Marsh: A week longer",
-				"−     to:", "days: -57", "days: -50");
+		assertThat(this.page.findElement(By.cssSelector(".history")).getText()).contains("Odile Marsh: A week shorter",
+				"−     to:", "days: -57", "days: -64");
 		go("/workshop/boxwood");
 		List<WebElement> versions = this.page.findElements(By.cssSelector(".pick a[href*='/versions/']"));
 		follow(versions.get(1));
 		check("version");
-		fill("note", "Too late after all");
+		fill("note", "Too early after all");
 		press("Go back to version");
 		go("/workshop/boxwood/edit?rule=last-light-trim");
 		assertThat(this.page.findElement(By.id("text")).getAttribute("value")).isEqualTo(text);

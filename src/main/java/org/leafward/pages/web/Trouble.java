@@ -60,10 +60,11 @@ record Trouble(HttpStatusCode status, String what, @Nullable String where, @Null
 			return BodyTrouble.of(cause(ex, JacksonException.class));
 		}
 		if (ex instanceof InvalidParameterException invalid) {
-			return of(
-					HttpStatus.resolve(invalid.getErrorCode()) == HttpStatus.CONTENT_TOO_LARGE
-							? HttpStatus.CONTENT_TOO_LARGE : HttpStatus.BAD_REQUEST,
-					"The query or form can't be read", "query", "percent-encode it as UTF-8 and send less than 1 MB");
+			return (HttpStatus.resolve(invalid.getErrorCode()) == HttpStatus.CONTENT_TOO_LARGE)
+					? of(HttpStatus.CONTENT_TOO_LARGE, "This form or file is too large", "body",
+							"send less at a time; nothing was saved")
+					: of(HttpStatus.BAD_REQUEST, "The query or form can't be read", "query",
+							"percent-encode it as UTF-8 and send less than 1 MB");
 		}
 		if (busy(ex)) {
 			HttpHeaders later = new HttpHeaders();
