@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
-import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.plan.Plan;
 import org.leafward.care.core.plan.PlanFingerprint;
 import org.leafward.care.core.plan.PlanSite;
@@ -56,6 +55,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 public class PlanBenchmark {
 
+	private static final RulePacks PACKS = ConfiguredPacks.read();
+
 	private static final int SITES = 50;
 
 	private static final int PLANTINGS = 20;
@@ -78,7 +79,7 @@ public class PlanBenchmark {
 	@Setup
 	public void prepare() {
 		List<Species> species = CatalogueFixture.configured().all();
-		this.planner = new Planner(ConfiguredPacks.all(), Phenology.NONE);
+		this.planner = new Planner(PACKS.all(), PACKS.phenology());
 		SplittableRandom random = new SplittableRandom(4);
 		for (int i = 0; i < SITES; i++) {
 			SiteId site = new SiteId(new UUID(i, 1));
@@ -102,7 +103,7 @@ public class PlanBenchmark {
 		}
 		System.out.printf("%.1f tasks for a planting and season, %d rules%n",
 				tasks / (double) (SITES * PLANTINGS * SEASONS),
-				ConfiguredPacks.all().stream().mapToInt((pack) -> pack.rules().size()).sum());
+				PACKS.all().stream().mapToInt((pack) -> pack.rules().size()).sum());
 	}
 
 	/** Plans. */
@@ -151,6 +152,11 @@ public class PlanBenchmark {
 				case NIGHTS_WARM_TO -> 135;
 				case GROUND_THAW -> 60;
 				case SOIL_WARMS_TO -> 95;
+				case UPPER_SOIL_WARMS_TO -> 92;
+				case DE_ICING_END -> 85;
+				case DAYLIGHT_LENGTHENS_TO -> 120;
+				case DAYLIGHT_SHORTENS_TO -> 245;
+				case UPPER_SOIL_COOLS_TO -> 278;
 				case DEGREE_DAYS -> 130;
 				case FIRST_FALL_FREEZE -> 275;
 				case NIGHTS_COOL_TO -> 250;

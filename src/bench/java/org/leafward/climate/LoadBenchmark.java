@@ -59,7 +59,7 @@ public final class LoadBenchmark {
 	/** Reads records back, and fails when one of them isn't what was loaded. */
 	private static void check(BenchClimate climate) {
 		for (int number = 0; number < STATIONS; number += 25) {
-			DailyRecord read = climate.services().tables().observations().read(BenchWeather.station(number).id());
+			DailyRecord read = climate.services().tables().observations().read(BenchWeather.station(number).id()).record();
 			if (!read.equals(BenchWeather.record(number))) {
 				throw new IllegalStateException("station %d was not stored as it was given".formatted(number));
 			}
