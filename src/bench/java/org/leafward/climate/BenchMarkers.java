@@ -1,15 +1,18 @@
 package org.leafward.climate;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.leafward.care.RulePacks;
+import org.leafward.care.core.phase.Estimate;
+import org.leafward.care.core.rule.Anchor;
+import org.leafward.care.core.rule.DayByDay;
+import org.leafward.care.core.rule.MarkerAnchor;
+import org.leafward.care.core.rule.Ramp;
+import org.leafward.care.core.rule.Span;
+import org.leafward.care.core.rule.Timing;
+import org.leafward.care.pack.ConfiguredPacks;
 
 /**
  * Forty markers: all that the rule packs hang on, the usual ones of a site's page, and of
@@ -18,9 +21,6 @@ import org.jspecify.annotations.Nullable;
 final class BenchMarkers {
 
 	static final List<MarkerKey> ALL = all();
-
-	private static final Pattern ANCHOR = Pattern
-		.compile("marker: ([a-z-]+)(?:, threshold: (\\w+))?, probability: (\\d+)");
 
 	private BenchMarkers() {
 	}
@@ -56,33 +56,31 @@ final class BenchMarkers {
 		return new MarkerKey(kind, (threshold != null) ? TemperatureThreshold.parse(threshold) : null, probability);
 	}
 
-	/** The markers that the shipped rule packs hang on. */
+	/** The markers that the shipped rules and phases hang on. */
 	static List<MarkerKey> ofPacks() {
-		try (Stream<Path> packs = Files.list(Path.of("config/rulepacks"))) {
-			return packs.flatMap(BenchMarkers::anchors).distinct().toList();
-		}
-		catch (IOException ex) {
-			throw new UncheckedIOException(ex);
-		}
+		RulePacks packs = ConfiguredPacks.read();
+		Stream<Anchor> rules = packs.all()
+			.stream()
+			.flatMap((pack) -> pack.rules().stream())
+			.flatMap((rule) -> anchors(rule.timing()));
+		Stream<Anchor> phases = packs.phenology()
+			.phases()
+			.stream()
+			.flatMap((phase) -> phase.estimates().stream())
+			.map(Estimate::at);
+		return Stream.concat(rules, phases)
+			.filter(MarkerAnchor.class::isInstance)
+			.map((anchor) -> ((MarkerAnchor) anchor).marker())
+			.distinct()
+			.toList();
 	}
 
-	private static Stream<MarkerKey> anchors(Path pack) {
-		try {
-			List<String> lines = Files.readAllLines(pack).stream().filter((line) -> line.contains("marker:")).toList();
-			if (!lines.stream().allMatch((line) -> ANCHOR.matcher(line).find())) {
-				throw new IllegalStateException("a marker of another form in " + pack);
-			}
-			return lines.stream()
-				.flatMap((line) -> ANCHOR.matcher(line).results())
-				.map((found) -> key(kind(found.group(1)), found.group(2), Integer.parseInt(found.group(3))));
+	private static Stream<Anchor> anchors(Timing timing) {
+		if (timing instanceof Ramp ramp) {
+			return Stream.of(ramp.anchor());
 		}
-		catch (IOException ex) {
-			throw new UncheckedIOException(ex);
-		}
-	}
-
-	private static MarkerKind kind(String code) {
-		return Arrays.stream(MarkerKind.values()).filter((kind) -> kind.code().equals(code)).findFirst().orElseThrow();
+		return (timing instanceof Span span) ? Stream.of(span.from(), span.to())
+				: Stream.of(((DayByDay) timing).from(), ((DayByDay) timing).to());
 	}
 
 }
