@@ -4,12 +4,17 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Assumptions;
+import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
  * A real browser without a window. Where Chromium and its driver are not installed the
@@ -25,6 +30,8 @@ final class Browser implements AutoCloseable {
 			"/usr/lib/chromium-browser/chromedriver");
 
 	private static final Path AXE = Path.of("src/test/js/node_modules/axe-core/axe.min.js");
+
+	private static final Duration LONGEST = Duration.ofSeconds(60);
 
 	private final ChromeDriver driver;
 
@@ -115,6 +122,34 @@ final class Browser implements AutoCloseable {
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
 		}
+	}
+
+	void fill(String field, String text) {
+		WebElement input = this.driver.findElement(By.id(field));
+		input.clear();
+		input.sendKeys(text);
+	}
+
+	void press(String words) {
+		follow(this.driver.findElements(By.cssSelector("main button"))
+			.stream()
+			.filter((button) -> button.getText().contains(words))
+			.findFirst()
+			.orElseThrow(() -> new AssertionError("no button says " + words)));
+	}
+
+	/**
+	 * Clicks what leads to another page and waits for that page. The old page is marked
+	 * rather than one of its elements watched: in the middle of a change of pages the
+	 * driver can't always tell what became of an element.
+	 * @param link what to click
+	 */
+	void follow(WebElement link) {
+		this.driver.executeScript("window.leftBehind = true");
+		link.click();
+		new WebDriverWait(this.driver, LONGEST).ignoring(WebDriverException.class)
+			.until((one) -> Boolean.TRUE
+				.equals(this.driver.executeScript("return !window.leftBehind && document.readyState === 'complete'")));
 	}
 
 	@Override

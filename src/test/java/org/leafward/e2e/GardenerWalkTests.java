@@ -15,7 +15,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.leafward.support.TestDatabase;
 import org.openqa.selenium.By;
-import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.Select;
@@ -55,7 +54,7 @@ class GardenerWalkTests {
 		this.browser.width(PHONE);
 		go("/");
 		assertThat(this.page.getCurrentUrl()).as("the demo asks who is looking").endsWith("/people");
-		press("Ines Farrow");
+		this.browser.press("Ines Farrow");
 	}
 
 	@AfterEach
@@ -68,7 +67,7 @@ class GardenerWalkTests {
 	@Test
 	void aTaskOpensToTheStationsBehindItsDate() {
 		assertThat(heading()).isEqualTo("This week");
-		follow(this.page.findElement(By.cssSelector(".task-title a")));
+		this.browser.follow(this.page.findElement(By.cssSelector(".task-title a")));
 		assertThat(this.page.getCurrentUrl()).contains("/tasks/");
 		List<WebElement> steps = this.page.findElements(By.cssSelector(".why details"));
 		steps.forEach((step) -> this.page.executeScript("arguments[0].open = true", step));
@@ -80,26 +79,26 @@ class GardenerWalkTests {
 	@Test
 	void aNewSiteAndPlantingHaveAYearAtOnce() {
 		go("/sites/new");
-		fill("name", "Orchard Lane");
-		fill("county", "Alder County");
-		fill("latitude", "142.1");
-		fill("longitude", "-91.6");
-		fill("elevationMetres", "220");
-		fill("zone", "America/Chicago");
-		press("Add the site");
+		this.browser.fill("name", "Orchard Lane");
+		this.browser.fill("county", "Alder County");
+		this.browser.fill("latitude", "142.1");
+		this.browser.fill("longitude", "-91.6");
+		this.browser.fill("elevationMetres", "220");
+		this.browser.fill("zone", "America/Chicago");
+		this.browser.press("Add the site");
 		assertThat(this.page.findElement(By.cssSelector("[role=alert]")).getText()).contains("latitude")
 			.contains("-90");
 		assertThat(this.page.findElement(By.id("name")).getAttribute("value")).as("nothing typed is lost")
 			.isEqualTo("Orchard Lane");
-		fill("latitude", "42.1");
+		this.browser.fill("latitude", "42.1");
 		new Select(this.page.findElement(By.id("soil"))).selectByValue("clay");
-		press("Add the site");
+		this.browser.press("Add the site");
 		assertThat(heading()).isEqualTo("Orchard Lane");
-		follow(this.page.findElement(By.partialLinkText("Add a planting")));
-		fill("species", "buxus-sempervirens");
-		fill("label", "low hedge");
+		this.browser.follow(this.page.findElement(By.partialLinkText("Add a planting")));
+		this.browser.fill("species", "buxus-sempervirens");
+		this.browser.fill("label", "low hedge");
 		this.page.executeScript("arguments[0].value = '2020-05-01'", this.page.findElement(By.id("plantedOn")));
-		press("Add the planting");
+		this.browser.press("Add the planting");
 		assertThat(heading()).isEqualTo("Orchard Lane");
 		assertThat(this.page.findElement(By.cssSelector("main svg")).getAttribute("outerHTML"))
 			.contains("Leave evergreens unpruned");
@@ -111,19 +110,19 @@ class GardenerWalkTests {
 		go(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")) + "/weather");
 		int bars = this.page.findElements(By.cssSelector("rect.watering-bar")).size();
 		assertThat(bars).as("the demo has waterings").isPositive();
-		fill("amount", "much");
-		press("Record the watering");
+		this.browser.fill("amount", "much");
+		this.browser.press("Record the watering");
 		assertThat(this.page.findElement(By.cssSelector("[role=alert]")).getText()).contains("amount");
-		fill("amount", "0.75");
+		this.browser.fill("amount", "0.75");
 		new Select(this.page.findElement(By.id("unit"))).selectByValue("inches");
-		fill("note", "walked with a can");
+		this.browser.fill("note", "walked with a can");
 		String day = LocalDate.now(ZoneOffset.UTC).minusDays(12).toString();
 		this.page.executeScript("arguments[0].value = '" + day + "'", this.page.findElement(By.id("day")));
-		press("Record the watering");
+		this.browser.press("Record the watering");
 		assertThat(this.page.findElements(By.cssSelector("rect.watering-bar"))).hasSize(bars + 1);
 		WebElement first = this.page.findElement(By.cssSelector(".waterings li"));
 		assertThat(first.getText()).contains("19 mm (0.75 in)", "walked with a can", "Ines Farrow");
-		follow(first.findElement(By.tagName("button")));
+		this.browser.follow(first.findElement(By.tagName("button")));
 		assertThat(this.page.findElements(By.cssSelector("rect.watering-bar"))).hasSize(bars);
 		assertThat(this.page.findElement(By.cssSelector(".waterings")).getText()).doesNotContain("walked with a can");
 	}
@@ -132,12 +131,12 @@ class GardenerWalkTests {
 	void aTaskIsNotedAsDoneWithOnePressAndTakenBack() {
 		WebElement line = this.page.findElement(By.cssSelector(".task:has(form[action='/tasks/done'])"));
 		String task = path(line.findElement(By.cssSelector(".task-title a")).getAttribute("href"));
-		follow(line.findElement(By.cssSelector("form[action='/tasks/done'] button")));
+		this.browser.follow(line.findElement(By.cssSelector("form[action='/tasks/done'] button")));
 		assertThat(heading()).isEqualTo("This week");
 		go(task);
 		assertThat(this.page.findElement(By.cssSelector(".standing")).getText()).startsWith("Done on ");
 		assertThat(this.page.findElement(By.tagName("main")).getText()).contains("logged by Ines Farrow");
-		press("Undo");
+		this.browser.press("Undo");
 		assertThat(this.page.findElement(By.cssSelector(".standing")).getText()).doesNotContain("Done");
 		this.page.findElements(By.tagName("summary"))
 			.stream()
@@ -145,11 +144,11 @@ class GardenerWalkTests {
 			.findFirst()
 			.orElseThrow()
 			.click();
-		fill("reason", "The ground is too wet");
-		press("Leave it out");
+		this.browser.fill("reason", "The ground is too wet");
+		this.browser.press("Leave it out");
 		assertThat(this.page.findElement(By.cssSelector(".standing")).getText())
 			.isEqualTo("Left out this time: The ground is too wet.");
-		press("Undo");
+		this.browser.press("Undo");
 		assertThat(this.page.findElement(By.tagName("main")).getText()).contains("Wanted after all");
 	}
 
@@ -157,22 +156,22 @@ class GardenerWalkTests {
 	void whatWasSeenIsEnteredAndTakenBack() {
 		go("/sites");
 		go(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")));
-		follow(this.page.findElement(By.partialLinkText("What was seen here")));
+		this.browser.follow(this.page.findElement(By.partialLinkText("What was seen here")));
 		new Select(this.page.findElement(By.id("what"))).selectByVisibleText("leaf drop");
-		press("Enter it");
+		this.browser.press("Enter it");
 		assertThat(this.page.findElement(By.cssSelector("[role=alert]")).getText()).contains("planting");
 		new Select(this.page.findElement(By.id("planting"))).selectByVisibleText("lilac");
-		press("Enter it");
+		this.browser.press("Enter it");
 		WebElement first = this.page.findElement(By.cssSelector(".logged li"));
 		assertThat(first.getText()).containsIgnoringCase("leaf drop").contains("lilac", "Ines Farrow");
-		follow(first.findElement(By.tagName("button")));
+		this.browser.follow(first.findElement(By.tagName("button")));
 		assertThat(this.page.findElement(By.tagName("main")).getText()).contains("Nothing is entered here yet.");
 	}
 
 	@Test
 	void theAddressOfACalendarIsShownOnceAndServesWithValidators() throws Exception {
 		go("/subscribe");
-		press("Make an address");
+		this.browser.press("Make an address");
 		URI address = URI.create(this.page.findElement(By.id("address")).getText());
 		HttpClient http = HttpClient.newHttpClient();
 		HttpResponse<String> first = http.send(HttpRequest.newBuilder(address).build(), BodyHandlers.ofString());
@@ -184,7 +183,7 @@ class GardenerWalkTests {
 		assertThat(second.statusCode()).isEqualTo(304);
 		go("/subscribe");
 		assertThat(this.page.getPageSource()).doesNotContain(address.getPath());
-		press("Stop it");
+		this.browser.press("Stop it");
 		assertThat(http.send(HttpRequest.newBuilder(address).build(), BodyHandlers.ofString()).statusCode())
 			.isEqualTo(410);
 	}
@@ -230,7 +229,7 @@ class GardenerWalkTests {
 		go("/sites");
 		String mine = path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href"));
 		go("/people");
-		press("Tobias Wren");
+		this.browser.press("Tobias Wren");
 		go(mine);
 		assertThat(heading()).doesNotContain("Farrow");
 		assertThat(this.page.getPageSource()).doesNotContain("hedge by the gate");
@@ -246,33 +245,6 @@ class GardenerWalkTests {
 
 	private String heading() {
 		return this.page.findElement(By.tagName("h1")).getText();
-	}
-
-	private void fill(String field, String text) {
-		WebElement input = this.page.findElement(By.id(field));
-		input.clear();
-		input.sendKeys(text);
-	}
-
-	private void press(String words) {
-		follow(this.page.findElements(By.cssSelector("main button"))
-			.stream()
-			.filter((button) -> button.getText().contains(words))
-			.findFirst()
-			.orElseThrow(() -> new AssertionError("no button says " + words)));
-	}
-
-	/**
-	 * Clicks what leads to another page and waits for that page. The old page is marked
-	 * rather than one of its elements watched: in the middle of a change of pages the
-	 * driver can't always tell what became of an element.
-	 */
-	private void follow(WebElement link) {
-		this.page.executeScript("window.leftBehind = true");
-		link.click();
-		new WebDriverWait(this.page, Duration.ofSeconds(20)).ignoring(WebDriverException.class)
-			.until((driver) -> Boolean.TRUE
-				.equals(this.page.executeScript("return !window.leftBehind && document.readyState === 'complete'")));
 	}
 
 }

@@ -2,19 +2,16 @@ package org.leafward.e2e;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.leafward.support.TestDatabase;
 import org.openqa.selenium.By;
-import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.Select;
-import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -52,7 +49,7 @@ class SpecialistWalkTests {
 		this.page = this.browser.driver();
 		this.browser.width(PHONE);
 		go("/people");
-		press("Odile Marsh");
+		this.browser.press("Odile Marsh");
 	}
 
 	@AfterEach
@@ -65,35 +62,35 @@ class SpecialistWalkTests {
 	@Test
 	void aRuleIsChangedLookedAtPublishedAndTakenBack() {
 		go("/rules");
-		fill("q", "boxwood");
+		this.browser.fill("q", "boxwood");
 		new Select(this.page.findElement(By.id("work"))).selectByValue("prune");
-		press("Find rules");
-		follow(this.page.findElement(By.partialLinkText("Trim lightly, or leave it")));
+		this.browser.press("Find rules");
+		this.browser.follow(this.page.findElement(By.partialLinkText("Trim lightly, or leave it")));
 		assertThat(this.page.findElement(By.tagName("main")).getText()).contains("Designing Eden", "from memory",
 				"Its figures were read in this publication.");
 		check("rule");
-		follow(this.page.findElement(By.linkText("Change this rule")));
+		this.browser.follow(this.page.findElement(By.linkText("Change this rule")));
 		String text = this.page.findElement(By.id("text")).getAttribute("value");
 		assertThat(text).startsWith("  - id: last-light-trim").doesNotContain("winter-thinning");
 		write(text.replace("kind: do", "kind: doo"));
-		press("See what it would change");
+		this.browser.press("See what it would change");
 		assertThat(alert()).contains("Line 2", "hold-off");
 		assertThat(this.page.findElement(By.id("text")).getAttribute("value")).as("nothing typed is lost")
 			.contains("kind: doo");
 		check("edit-broken");
 		write(text.replace("days: -57", "days: -50"));
-		press("See what it would change");
+		this.browser.press("See what it would change");
 		assertThat(this.page.findElement(By.tagName("main")).getText()).as("the hold-off goes before")
 			.contains("New contradictions", "evergreens/no-late-pruning");
 		write(text.replace("days: -57", "days: -64"));
-		press("See what it would change");
+		this.browser.press("See what it would change");
 		assertThat(this.page.findElement(By.cssSelector("[role=status]")).getText()).contains("changed, 0 withdrawn");
 		assertThat(this.page.findElement(By.tagName("main")).getText()).contains("Alder County", "Farrow house");
 		check("edit-preview");
-		press("Publish");
+		this.browser.press("Publish");
 		assertThat(alertOrField()).contains("note is missing");
-		fill("note", "A week shorter, as shoots harden late here");
-		press("Publish");
+		this.browser.fill("note", "A week shorter, as shoots harden late here");
+		this.browser.press("Publish");
 		assertThat(this.page.findElement(By.cssSelector("[role=status]")).getText()).contains("is in use");
 		check("pack");
 		go("/rules/boxwood/last-light-trim");
@@ -101,10 +98,10 @@ class SpecialistWalkTests {
 				"−     to:", "days: -57", "days: -64");
 		go("/workshop/boxwood");
 		List<WebElement> versions = this.page.findElements(By.cssSelector(".pick a[href*='/versions/']"));
-		follow(versions.get(1));
+		this.browser.follow(versions.get(1));
 		check("version");
-		fill("note", "Too early after all");
-		press("Go back to version");
+		this.browser.fill("note", "Too early after all");
+		this.browser.press("Go back to version");
 		go("/workshop/boxwood/edit?rule=last-light-trim");
 		assertThat(this.page.findElement(By.id("text")).getAttribute("value")).isEqualTo(text);
 	}
@@ -118,9 +115,9 @@ class SpecialistWalkTests {
 		publish("oaks", text.replaceFirst("title: ", "title: The "), "first");
 		this.page.switchTo().window(old);
 		write(text.replaceFirst("title: ", "title: All "));
-		press("See what it would change");
-		fill("note", "second");
-		press("Publish");
+		this.browser.press("See what it would change");
+		this.browser.fill("note", "second");
+		this.browser.press("Publish");
 		assertThat(alert()).contains("Odile Marsh", "first");
 		assertThat(this.page.findElement(By.id("text")).getAttribute("value")).contains("title: All ");
 		check("conflict");
@@ -129,9 +126,9 @@ class SpecialistWalkTests {
 	private void publish(String pack, String text, String note) {
 		go("/workshop/" + pack + "/edit");
 		write(text);
-		press("See what it would change");
-		fill("note", note);
-		press("Publish");
+		this.browser.press("See what it would change");
+		this.browser.fill("note", note);
+		this.browser.press("Publish");
 	}
 
 	@Test
@@ -141,17 +138,17 @@ class SpecialistWalkTests {
 		Path file = Files.createTempFile("pack", ".yaml");
 		Files.writeString(file, "pack: novel\nversion: 1\ntitel: A new pack\n");
 		this.page.findElement(By.id("file")).sendKeys(file.toString());
-		press("Read the file");
+		this.browser.press("Read the file");
 		assertThat(alert()).contains("Line 3", "titel");
 		Files.writeString(file, Files.readString(Path.of("config/rulepacks/boxwood.yaml"))
 			.replaceFirst("title: Boxwood hedges and edgings", "title: Boxwood"));
 		this.page.findElement(By.id("file")).sendKeys(file.toString());
-		press("Read the file");
+		this.browser.press("Read the file");
 		assertThat(this.page.findElement(By.id("text")).getAttribute("value")).contains("title: Boxwood\n");
 		Files.write(file, new byte[700_000]);
 		go("/workshop");
 		this.page.findElement(By.id("file")).sendKeys(file.toString());
-		press("Read the file");
+		this.browser.press("Read the file");
 		assertThat(this.page.getPageSource()).contains("too large");
 		Files.delete(file);
 	}
@@ -159,7 +156,7 @@ class SpecialistWalkTests {
 	@Test
 	void gardenersReadRulesButDontChangeThem() {
 		go("/people");
-		press("Ines Farrow");
+		this.browser.press("Ines Farrow");
 		go("/rules");
 		check("rules");
 		assertThat(this.page.getPageSource()).doesNotContain("workshop");
@@ -173,10 +170,10 @@ class SpecialistWalkTests {
 	@Test
 	void theOperatorQueuesAllSites() {
 		go("/sign-in");
-		fill("token", TOKEN);
-		press("Sign in");
+		this.browser.fill("token", TOKEN);
+		this.browser.press("Sign in");
 		go("/replanning");
-		press("Queue all sites");
+		this.browser.press("Queue all sites");
 		assertThat(this.page.findElement(By.tagName("main")).getText()).contains("Last hour");
 		check("replanning");
 	}
@@ -205,28 +202,6 @@ class SpecialistWalkTests {
 
 	private void go(String path) {
 		this.page.get("http://localhost:" + this.port + path);
-	}
-
-	private void fill(String field, String text) {
-		WebElement input = this.page.findElement(By.id(field));
-		input.clear();
-		input.sendKeys(text);
-	}
-
-	private void press(String words) {
-		follow(this.page.findElements(By.cssSelector("main button"))
-			.stream()
-			.filter((button) -> button.getText().contains(words))
-			.findFirst()
-			.orElseThrow(() -> new AssertionError("no button says " + words)));
-	}
-
-	private void follow(WebElement link) {
-		this.page.executeScript("window.leftBehind = true");
-		link.click();
-		new WebDriverWait(this.page, Duration.ofSeconds(60)).ignoring(WebDriverException.class)
-			.until((driver) -> Boolean.TRUE
-				.equals(this.page.executeScript("return !window.leftBehind && document.readyState === 'complete'")));
 	}
 
 }
