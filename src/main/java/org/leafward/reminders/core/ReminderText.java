@@ -60,14 +60,15 @@ public final class ReminderText {
 		return OneLine.of(TaskLines.day(firstDay(items)) + ": " + what, LONGEST_SUBJECT);
 	}
 
+	/** Without a tense: a mail may leave some days after the first day. */
 	private static String opening(List<ReminderItem> items, int tasks) {
 		String first = TaskLines.day(firstDay(items));
 		String last = TaskLines.day(items.get(items.size() - 1).task().window().from());
 		if (tasks == 1) {
-			return "One task begins on %s.".formatted(first);
+			return "One task, from %s on.".formatted(first);
 		}
-		return first.equals(last) ? "%d tasks begin on %s.".formatted(tasks, first)
-				: "%d tasks begin from %s to %s.".formatted(tasks, first, last);
+		return first.equals(last) ? "%d tasks, from %s on.".formatted(tasks, first)
+				: "%d tasks, with first days from %s to %s.".formatted(tasks, first, last);
 	}
 
 	private static LocalDate firstDay(List<ReminderItem> ordered) {

@@ -32,7 +32,7 @@ class ReminderTextTests {
 		assertThat(mail.subject())
 			.isEqualTo("Thu 12 Nov: Water deeply before the ground freezes: hedge by the gate (common boxwood)");
 		assertThat(mail.text()).isEqualTo("""
-				One task begins on Thu 12 Nov.
+				One task, from Thu 12 Nov on.
 
 				* Water deeply before the ground freezes: hedge by the gate (common
 				  boxwood)
@@ -55,17 +55,17 @@ class ReminderTextTests {
 	void listsAllTasksOfOneMorning() {
 		MailText mail = of(task("b", DAY.plusDays(1)), task("a", DAY));
 		assertThat(mail.subject()).startsWith("Thu 12 Nov: 2 tasks, first Water deeply");
-		assertThat(mail.text()).startsWith("2 tasks begin from Thu 12 Nov to Fri 13 Nov.")
+		assertThat(mail.text()).startsWith("2 tasks, with first days from Thu 12 Nov to Fri 13 Nov.")
 			.containsSubsequence("/tasks/" + task("a", DAY).id(), "/tasks/" + task("b", DAY).id());
 		CareTask other = saying(task("b", DAY), new TaskText("Mulch", "Spread it.", null, "Moisture.", null, null));
-		assertThat(of(other, task("a", DAY)).text()).startsWith("2 tasks begin on Thu 12 Nov.");
+		assertThat(of(other, task("a", DAY)).text()).startsWith("2 tasks, from Thu 12 Nov on.");
 	}
 
 	@Test
 	void tellsTheSameWorkOnSeveralPlantingsOnce() {
 		MailText mail = of(task("b", DAY), task("a", DAY));
 		assertThat(mail.subject()).isEqualTo("Thu 12 Nov: Water deeply before the ground freezes: 2 plantings");
-		assertThat(mail.text()).startsWith("One task begins on Thu 12 Nov.")
+		assertThat(mail.text()).startsWith("One task, from Thu 12 Nov on.")
 			.contains("Plants: hedge by the gate (common boxwood); hedge by the gate (common")
 			.containsOnlyOnce("More: ");
 	}

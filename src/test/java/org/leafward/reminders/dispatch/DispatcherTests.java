@@ -82,7 +82,7 @@ class DispatcherTests {
 		}
 		assertThat(runAt(DUE)).isOne();
 		assertThat(this.house.received()).hasSize(1);
-		assertThat(this.house.mails().get(0).text()).startsWith("One task begins on Thu 12 Nov.")
+		assertThat(this.house.mails().get(0).text()).startsWith("One task, from Thu 12 Nov on.")
 			.contains(": 10 plantings");
 	}
 
@@ -158,7 +158,7 @@ class DispatcherTests {
 		CareTask task = this.house.planned("one");
 		this.house.garden.plan(TaskFixture.moved(task, DAY.minusDays(1)));
 		assertThat(runAt(DUE)).isOne();
-		assertThat(this.house.mails().get(0).text()).startsWith("One task begins on Wed 11 Nov.");
+		assertThat(this.house.mails().get(0).text()).startsWith("One task, from Wed 11 Nov on.");
 	}
 
 	@Test
