@@ -119,9 +119,8 @@ class DemoTests {
 			.params(site.id().value(), "salt/clear-with-little-salt")
 			.query(LocalDate.class)
 			.list();
-		// In summer both are empty, as the rule runs from fall to spring and no snow
-		// falls.
-		assertThat(cleared).isEqualTo(snowy);
+		// Not every day of snow needs one: the rule ends with the de-icing.
+		assertThat(snowy).containsAll(cleared);
 	}
 
 	@Test

@@ -61,6 +61,7 @@ import org.springframework.transaction.PlatformTransactionManager;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.awaitility.Awaitility.await;
 
 /** Versions of packs against the database: published, seen by all nodes, taken back. */
 // The name gives it a database of its own: it counts all sites.
@@ -334,18 +335,13 @@ class PublishedPacksTests {
 	}
 
 	/** Waits until the listener has queued all sites and nothing is left to derive. */
-	private void settle() throws InterruptedException {
-		for (int i = 0; i < 120; i++) {
-			Thread.sleep(500);
-			boolean heard = this.database.sql("""
+	private void settle() {
+		await("the listener to hear of the published pack").atMost(Duration.ofMinutes(1))
+			.pollDelay(Duration.ofMillis(500))
+			.until(() -> this.database.sql("""
 					select count(*) from events.event_publication where listener_id = 'care.rule-pack-published'
-					""").query(Long.class).single() == 0;
-			if (heard) {
-				this.replanning.drain(Duration.ofMinutes(1));
-				return;
-			}
-		}
-		throw new AssertionError("the published pack was not heard of");
+					""").query(Long.class).single() == 0);
+		this.replanning.drain(Duration.ofMinutes(1));
 	}
 
 	/** Twenty years with a freeze-free summer, made up. */
