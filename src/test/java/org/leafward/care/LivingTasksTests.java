@@ -206,7 +206,8 @@ class LivingTasksTests {
 			today(day);
 			this.replanning.derive(site);
 		}
-		assertThat(states(site, "%")).isEqualTo(before);
+		// What the weather has to open is added on its day, since it may be needed.
+		assertThat(states(site, "%")).containsAll(before).allMatch((task) -> task.startsWith("PLANNED"));
 	}
 
 	@Test

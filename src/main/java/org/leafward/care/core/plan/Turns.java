@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.plan.PlannedTask.Call;
+import org.leafward.care.TaskKind;
 import org.leafward.care.core.rule.Condition;
 import org.leafward.care.core.rule.DayByDay;
 import org.leafward.care.core.rule.Ramp;
+import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.Span;
 import org.leafward.care.core.rule.Weather;
 import org.leafward.measure.DayWindow;
@@ -72,6 +74,9 @@ final class Turns {
 	private void add(Draft draft, Subject subject, int occurrence, DayWindow window, List<PlannedTask> tasks) {
 		Wording wording = draft.rule().wording(subject.speciesId(), occurrence);
 		Weather conditions = draft.rule().rule().weather();
+		if (window.from().isAfter(this.today) && onlyOnceOpened(draft.rule().rule())) {
+			return;
+		}
 		if (!conditions.matters() || !window.contains(this.today)) {
 			tasks.add(new PlannedTask(subject, draft, occurrence, window, wording, draft.reason(), Call.WANTED, null));
 			return;
@@ -97,6 +102,16 @@ final class Turns {
 				() -> Reasons.of(draft, List.of(Explanation.of("Put off by the weather", DayWords.of(later))
 					.withSteps(against.stream().map(WeatherAnswers.Answer::explanation).toList()))));
 		tasks.add(new PlannedTask(subject, draft, occurrence, later, wording, reason, Call.WANTED, null));
+	}
+
+	/**
+	 * Whether nobody knows ahead that the care will be needed: turns and hold-offs that
+	 * the weather has to open. A single task that waits for its weather comes every year,
+	 * and so is told ahead.
+	 */
+	private static boolean onlyOnceOpened(Rule rule) {
+		return !rule.weather().opens().isEmpty()
+				&& (rule.kind() == TaskKind.HOLD_OFF || (rule.timing() instanceof Span span && span.repeats()));
 	}
 
 	/**

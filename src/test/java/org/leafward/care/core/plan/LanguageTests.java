@@ -202,6 +202,23 @@ class LanguageTests {
 	}
 
 	@Test
+	void repeatsAndHoldOffsThatTheWeatherOpensAreNotToldAhead() {
+		Weather opened = new Weather(List.of(MOIST), List.of(), List.of());
+		WeatherAnswers yes = (condition, day) -> answer(true);
+		// Of the turns from 15, 22, 29 October and 5 November those that have begun.
+		assertThat(plan("2027-10-24", yes, watered(opened)).tasks()).extracting((task) -> task.window().from())
+			.containsExactly(day("2027-10-15"), day("2027-10-22"));
+		assertThat(plan("2027-10-22", yes, watered(opened)).tasks()).hasSize(2);
+		assertThat(plan("2027-10-21", yes, watered(opened)).tasks()).hasSize(1);
+		Span once = new Span(on(FALL, 0), on(FALL, 27), 0, 1);
+		Rule holdOff = rule("hold", TaskKind.HOLD_OFF, Work.FEED, once, opened, Set.of(), List.of());
+		assertThat(plan("2027-10-14", yes, holdOff).tasks()).isEmpty();
+		assertThat(plan("2027-10-15", yes, holdOff).tasks()).hasSize(1);
+		Rule yearly = rule("oil", TaskKind.DO, Work.TREAT, once, opened, Set.of(), List.of());
+		assertThat(plan("2027-10-14", yes, yearly).tasks()).as("comes every year").hasSize(1);
+	}
+
+	@Test
 	void whatIsPutOffBeginsTomorrowAndEndsNoEarlier() {
 		Rule water = watered(new Weather(List.of(), List.of(COLD), List.of()));
 		WeatherAnswers cold = (condition, day) -> answer(true);
