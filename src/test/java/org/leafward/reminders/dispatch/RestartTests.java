@@ -144,7 +144,7 @@ class RestartTests {
 		Set<String> recipients = new TreeSet<>();
 		for (Mail mail : this.house.mails()) {
 			recipients.add(mail.recipient());
-			assertThat(mail.text()).startsWith("One task begins").contains(": 3 plantings");
+			assertThat(mail.text()).startsWith("One task, from ").contains(": 3 plantings");
 		}
 		assertThat(recipients).hasSize(persons);
 		assertThat(new TreeSet<>(this.house.receivedIds())).hasSize(persons);
