@@ -1,7 +1,6 @@
 package org.leafward.climate.core;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.function.LongToDoubleFunction;
 import org.leafward.climate.HeatGoal;
 import org.leafward.climate.core.heat.HeatMeasure;
@@ -16,7 +15,7 @@ import org.leafward.measure.Season;
 public final class DegreeDaySearch {
 
 	/** Takes the noise of binary fractions off a sum. */
-	private static final double TINY = 1e-6;
+	static final double TINY = 1e-6;
 
 	private DegreeDaySearch() {
 	}
@@ -68,10 +67,7 @@ public final class DegreeDaySearch {
 	 */
 	public static Sample sample(DailyRecord record, SeasonPeriod period, Hemisphere hemisphere, HeatMeasure measure,
 			HeatGoal goal, double colderBy) {
-		List<SeasonOutcome> outcomes = period.stream(hemisphere)
-			.map((season) -> reach(record, season, measure, goal, colderBy))
-			.toList();
-		return Sample.ofDates(outcomes);
+		return HeatSums.of(record, period, hemisphere, measure, goal.start(), colderBy).sample(goal.sum());
 	}
 
 	/** Last day of the year that begins on a day. */

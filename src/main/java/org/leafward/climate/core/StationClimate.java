@@ -13,25 +13,19 @@ import org.leafward.climate.MarkerKind;
 import org.leafward.climate.NormalsPeriod;
 import org.leafward.climate.Station;
 import org.leafward.climate.TemperatureThreshold;
-import org.leafward.climate.core.heat.HeatMeasure;
 import org.leafward.measure.Hemisphere;
 import org.leafward.measure.Season;
 
 /**
  * A station with the statistics already drawn from its record: the dates of an event in
  * every season for all limits at once, so that the record itself is seldom needed again.
- * Sums of heat have no such form; their samples are kept one by one. Safe for use by
- * threads.
+ * Sums of heat have no such form; they are drawn from the record for each place, all that
+ * are counted alike in one walk. Safe for use by threads.
  */
 public final class StationClimate {
 
 	/** A bound for the memory that many periods could eat. */
 	private static final int MOST_STEPS = 40;
-
-	/** A bound for the memory that many sums of heat at many heights could eat. */
-	private static final int MOST_SAMPLES = 48;
-
-	private static final int BYTES_OF_SAMPLE = 500;
 
 	private static final TemperatureThreshold FREEZING = new TemperatureThreshold(0, false);
 
@@ -41,7 +35,7 @@ public final class StationClimate {
 
 	private final Map<Stepped, LimitSteps> steps = new ConcurrentHashMap<>(2);
 
-	private final Map<Drawn, Sample> samples = new ConcurrentHashMap<>(2);
+	private final LastingHeat heat = new LastingHeat();
 
 	private final Map<Hemisphere, Optional<SeasonPeriod>> periods = new ConcurrentHashMap<>(2);
 
@@ -109,7 +103,8 @@ public final class StationClimate {
 	 * @return the sample
 	 */
 	public Sample sample(MarkerKey key, double colderBy, Hemisphere hemisphere, SeasonPeriod period) {
-		return sample(drawn(key.kind(), key.threshold(), key.goal(), colderBy, hemisphere, period));
+		return (key.kind() == MarkerKind.DEGREE_DAYS) ? heat(key, colderBy, hemisphere, period)
+				: sample(key.kind(), key.threshold(), colderBy, hemisphere, period);
 	}
 
 	/**
@@ -123,23 +118,20 @@ public final class StationClimate {
 	 */
 	public Sample sample(MarkerKind kind, @Nullable TemperatureThreshold threshold, double colderBy,
 			Hemisphere hemisphere, SeasonPeriod period) {
-		return sample(drawn(kind, threshold, null, colderBy, hemisphere, period));
+		return sample(drawn(kind, threshold, colderBy, hemisphere, period));
 	}
 
 	private Sample sample(Drawn drawn) {
-		if (drawn.kind != MarkerKind.DEGREE_DAYS) {
-			int limit = StationSteps.limit(drawn.kind, drawn.limit);
-			return steps(drawn, limit).at(limit);
-		}
-		Sample known = this.samples.get(drawn);
-		if (known != null) {
-			return known;
-		}
-		Sample sample = Sample.ofDates(outcomes(drawn));
-		if (this.samples.size() < MOST_SAMPLES) {
-			this.samples.put(drawn, sample);
-		}
-		return sample;
+		int limit = StationSteps.limit(drawn.kind, drawn.limit);
+		return steps(drawn, limit).at(limit);
+	}
+
+	private Sample heat(MarkerKey key, double colderBy, Hemisphere hemisphere, SeasonPeriod period) {
+		HeatGoal goal = Objects.requireNonNull(key.goal());
+		return this.heat
+			.of(record(), new LastingHeat.Count(Objects.requireNonNull(key.threshold()), goal.start()),
+					new LastingHeat.Place(Limits.ground(colderBy), hemisphere, period))
+			.sample(goal.sum());
 	}
 
 	private LimitSteps steps(Drawn drawn, int limit) {
@@ -163,8 +155,7 @@ public final class StationClimate {
 	 * @return bytes
 	 */
 	public long bytes() {
-		return this.steps.values().stream().mapToLong(LimitSteps::bytes).sum()
-				+ this.samples.size() * (long) BYTES_OF_SAMPLE + 500;
+		return this.steps.values().stream().mapToLong(LimitSteps::bytes).sum() + 500;
 	}
 
 	/**
@@ -178,7 +169,7 @@ public final class StationClimate {
 	 */
 	public List<SeasonOutcome> outcomes(MarkerKind kind, @Nullable TemperatureThreshold threshold, double colderBy,
 			Hemisphere hemisphere, SeasonPeriod period) {
-		return outcomes(drawn(kind, threshold, null, colderBy, hemisphere, period));
+		return outcomes(drawn(kind, threshold, colderBy, hemisphere, period));
 	}
 
 	private List<SeasonOutcome> outcomes(Drawn drawn) {
@@ -201,25 +192,14 @@ public final class StationClimate {
 			case DAYS_COOL_TO ->
 				CrossingSearch.fall(DailyTemperature.MAXIMUM.of(record), NightSearch.NIGHTS, drawn.limit, season);
 			case DE_ICING_END -> IcyDays.lastSpring(record, season, drawn.limit);
-			case DAYLIGHT_LENGTHENS_TO, DAYLIGHT_SHORTENS_TO ->
-				throw new IllegalArgumentException("daylight is no matter of stations");
-			case DEGREE_DAYS -> DegreeDaySearch.reach(record, season, measure(drawn),
-					Objects.requireNonNull(drawn.goal), drawn.limit / 100.0);
+			case DAYLIGHT_LENGTHENS_TO, DAYLIGHT_SHORTENS_TO, DEGREE_DAYS ->
+				throw new IllegalArgumentException(drawn.kind.code() + " is not drawn season by season");
 		};
 	}
 
-	private static HeatMeasure measure(Drawn drawn) {
-		TemperatureThreshold base = Objects.requireNonNull(drawn.base);
-		return HeatMeasure.average(base.degrees(), base.fahrenheit());
-	}
-
-	private Drawn drawn(MarkerKind kind, @Nullable TemperatureThreshold threshold, @Nullable HeatGoal goal,
-			double colderBy, Hemisphere hemisphere, SeasonPeriod period) {
-		if (kind.needsGoal() && (goal == null || threshold == null)) {
-			throw new IllegalArgumentException("degree-days need a base and a sum");
-		}
-		return new Drawn(kind, limit(kind, threshold, colderBy), kind.needsGoal() ? threshold : null, goal, hemisphere,
-				period);
+	private Drawn drawn(MarkerKind kind, @Nullable TemperatureThreshold threshold, double colderBy,
+			Hemisphere hemisphere, SeasonPeriod period) {
+		return new Drawn(kind, limit(kind, threshold, colderBy), hemisphere, period);
 	}
 
 	private int limit(MarkerKind kind, @Nullable TemperatureThreshold threshold, double colderBy) {
@@ -234,7 +214,6 @@ public final class StationClimate {
 			case NIGHTS_COOL_TO, DAYS_COOL_TO -> Limits.coolNights(threshold, colderBy);
 			case SOIL_WARMS_TO, SOIL_COOLS_TO, UPPER_SOIL_WARMS_TO, UPPER_SOIL_COOLS_TO ->
 				Limits.soil(threshold, colderBy);
-			case DEGREE_DAYS -> Limits.ground(colderBy);
 			default -> Limits.minimum(threshold, colderBy, this.station.id());
 		};
 	}
@@ -247,8 +226,7 @@ public final class StationClimate {
 	private record Stepped(MarkerKind kind, Hemisphere hemisphere, SeasonPeriod period) {
 	}
 
-	private record Drawn(MarkerKind kind, int limit, @Nullable TemperatureThreshold base, @Nullable HeatGoal goal,
-			Hemisphere hemisphere, SeasonPeriod period) {
+	private record Drawn(MarkerKind kind, int limit, Hemisphere hemisphere, SeasonPeriod period) {
 	}
 
 }
