@@ -6,11 +6,12 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The daily record of one station: for each element an array with one value a day, over
  * just the days from its first to its last value. A century and a half of five elements
- * takes about half a megabyte. Never changes.
+ * takes about half a megabyte. Never changes to the eye.
  */
 public final class DailyRecord {
 
@@ -30,6 +31,8 @@ public final class DailyRecord {
 	private final long[] firstDay;
 
 	private final short[][] values;
+
+	private volatile @Nullable MeanDays means;
 
 	private DailyRecord(long[] firstDay, short[][] values) {
 		this.firstDay = firstDay;
@@ -100,11 +103,26 @@ public final class DailyRecord {
 	}
 
 	/**
-	 * About how much memory the record takes.
+	 * The means of the days, drawn when first asked for. Two threads may both draw them,
+	 * to the same effect.
+	 * @return the means
+	 */
+	MeanDays means() {
+		MeanDays known = this.means;
+		if (known == null) {
+			known = new MeanDays(this);
+			this.means = known;
+		}
+		return known;
+	}
+
+	/**
+	 * About how much memory the record takes, with the means of its days.
 	 * @return bytes
 	 */
 	public long bytes() {
-		return 200 + Arrays.stream(this.values).mapToLong((own) -> 2L * own.length).sum();
+		return 200 + 9L * this.values[Element.TMIN.ordinal()].length / 4
+				+ Arrays.stream(this.values).mapToLong((own) -> 2L * own.length).sum();
 	}
 
 	@Override

@@ -1,6 +1,7 @@
 package org.leafward.climate.core;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.function.LongToDoubleFunction;
 import org.leafward.climate.HeatGoal;
 import org.leafward.climate.core.heat.HeatMeasure;
@@ -67,7 +68,10 @@ public final class DegreeDaySearch {
 	 */
 	public static Sample sample(DailyRecord record, SeasonPeriod period, Hemisphere hemisphere, HeatMeasure measure,
 			HeatGoal goal, double colderBy) {
-		return HeatSums.of(record, period, hemisphere, measure, goal.start(), colderBy).sample(goal.sum());
+		List<SeasonOutcome> outcomes = period.stream(hemisphere)
+			.map((season) -> reach(record, season, measure, goal, colderBy))
+			.toList();
+		return Sample.ofDates(outcomes);
 	}
 
 	/** Last day of the year that begins on a day. */

@@ -3,22 +3,23 @@ package org.leafward.climate.core;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Arrays;
-import java.util.function.LongToDoubleFunction;
 import org.leafward.climate.HeatGoal;
-import org.leafward.climate.core.heat.HeatMeasure;
+import org.leafward.climate.TemperatureThreshold;
 import org.leafward.measure.Hemisphere;
-import org.leafward.measure.Season;
 import org.leafward.measure.SeasonDay;
 
 /**
- * The running sums of degree-days of every season of a period, so that any number of sums
- * that are counted alike is looked up in one walk over the record. Answers as
- * {@link DegreeDaySearch#reach} does sum by sum. Never changes.
+ * The running sums of degree-days of every season of a period, by daily means, so that
+ * any number of sums that are counted alike is looked up in one walk over the record.
+ * Answers as {@link DegreeDaySearch#reach} does sum by sum. Never changes.
  */
 final class HeatSums {
 
 	/** Any goal: only its start counts for the walk. */
 	private static final int ANY_SUM = 1;
+
+	/** Degrees of Fahrenheit in one of Celsius. */
+	private static final double FAHRENHEIT = 1.8;
 
 	private final Course[] courses;
 
@@ -27,27 +28,29 @@ final class HeatSums {
 	}
 
 	/**
-	 * Walks through the record.
-	 * @param record the station's record
+	 * Walks through the means of the days.
+	 * @param means of the station's record
 	 * @param period which seasons
 	 * @param hemisphere whose seasons
-	 * @param measure how heat is counted
+	 * @param base above which the mean counts, in its own unit
 	 * @param start first day that counts, as {@link HeatGoal#start}
 	 * @param colderBy how much colder the site is than the station, °C
 	 * @return the sums
 	 */
-	static HeatSums of(DailyRecord record, SeasonPeriod period, Hemisphere hemisphere, HeatMeasure measure,
+	static HeatSums of(MeanDays means, SeasonPeriod period, Hemisphere hemisphere, TemperatureThreshold base,
 			MonthDay start, double colderBy) {
-		LongToDoubleFunction daily = DegreeDaySearch.daily(record, measure, colderBy);
+		// Above this at the station it is warmer than the base at the site.
+		double from = base.celsius() + colderBy;
+		double perDegree = base.fahrenheit() ? FAHRENHEIT : 1;
 		HeatGoal goal = new HeatGoal(ANY_SUM, start);
 		return new HeatSums(period.stream(hemisphere)
-			.map((season) -> Course.of(record, season, daily, goal.startIn(season)))
+			.map((season) -> Course.of(means, season.year(), from, perDegree, goal.startIn(season)))
 			.toArray(Course[]::new));
 	}
 
 	/**
 	 * The dates on which a sum was reached.
-	 * @param sum degree-days in the measure's unit
+	 * @param sum degree-days in the unit of the base
 	 * @return the sample, in days as {@link SeasonDay} counts them
 	 */
 	Sample sample(int sum) {
@@ -76,21 +79,21 @@ final class HeatSums {
 	 */
 	private record Course(int season, long start, double[] totals, boolean told) {
 
-		static Course of(DailyRecord record, Season season, LongToDoubleFunction daily, LocalDate start) {
+		static Course of(MeanDays means, int season, double base, double perDegree, LocalDate start) {
 			long from = start.toEpochDay();
 			double[] totals = new double[(int) (DegreeDaySearch.end(start) - from) + 1];
 			double total = 0;
 			int missing = 0;
 			for (int at = 0; at < totals.length; at++) {
-				double value = daily.applyAsDouble(from + at);
-				missing += Gaps.temperatureMissing(record, from + at) ? 1 : 0;
-				if (Double.isNaN(value) || missing > SeasonOutcome.MISSING_ALLOWED) {
-					return new Course(season.year(), from, Arrays.copyOf(totals, at), false);
+				double above = means.celsius(from + at) - base;
+				missing += means.missing(from + at) ? 1 : 0;
+				if (Double.isNaN(above) || missing > SeasonOutcome.MISSING_ALLOWED) {
+					return new Course(season, from, Arrays.copyOf(totals, at), false);
 				}
-				total += value;
+				total += (above > 0) ? above * perDegree : 0;
 				totals[at] = total;
 			}
-			return new Course(season.year(), from, totals, true);
+			return new Course(season, from, totals, true);
 		}
 
 		/** Which day reaches the sum, from 0; the number of days told when none does. */

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.TemperatureThreshold;
-import org.leafward.climate.core.heat.HeatMeasure;
 import org.leafward.measure.Hemisphere;
 
 /**
@@ -24,7 +23,7 @@ final class LastingHeat {
 
 	/**
 	 * The sums of a place.
-	 * @param record the station's record as it is now
+	 * @param record the station's record, always the same
 	 * @param count how heat is counted
 	 * @param place how cold the place is, and which seasons
 	 * @return the sums
@@ -35,7 +34,7 @@ final class LastingHeat {
 		if (sums != null) {
 			return sums;
 		}
-		HeatSums drawn = HeatSums.of(record, place.period, place.hemisphere, count.measure(), count.start,
+		HeatSums drawn = HeatSums.of(record.means(), place.period, place.hemisphere, count.base, count.start,
 				place.limit / 100.0);
 		if (known != null || this.kept.size() < MOST_COUNTS) {
 			this.kept.put(count, new Kept(place, new WeakReference<>(drawn)));
@@ -50,11 +49,6 @@ final class LastingHeat {
 	 * @param start first day that counts
 	 */
 	record Count(TemperatureThreshold base, MonthDay start) {
-
-		HeatMeasure measure() {
-			return HeatMeasure.average(this.base.degrees(), this.base.fahrenheit());
-		}
-
 	}
 
 	/**

@@ -9,6 +9,7 @@ import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.leafward.climate.HeatGoal;
+import org.leafward.climate.TemperatureThreshold;
 import org.leafward.climate.core.heat.HeatMeasure;
 import org.leafward.measure.Hemisphere;
 
@@ -16,6 +17,8 @@ import org.leafward.measure.Hemisphere;
 class HeatSumsTests {
 
 	private static final SeasonPeriod PERIOD = new SeasonPeriod(2001, 2014);
+
+	private static final TemperatureThreshold BASE = TemperatureThreshold.parse("50F");
 
 	@ParameterizedTest
 	@ValueSource(longs = { 1, 2, 3, 4, 5, 6, 7, 8 })
@@ -26,7 +29,7 @@ class HeatSumsTests {
 		HeatMeasure measure = HeatMeasure.average(50, true);
 		MonthDay start = MonthDay.of(1 + random.nextInt(12), 1 + random.nextInt(28));
 		double colderBy = random.nextInt(800) / 100.0 - 4;
-		HeatSums sums = HeatSums.of(record, PERIOD, hemisphere, measure, start, colderBy);
+		HeatSums sums = HeatSums.of(record.means(), PERIOD, hemisphere, BASE, start, colderBy);
 		int dated = 0;
 		int leftOut = 0;
 		for (int sum = 1; sum < 9_000; sum += 1 + random.nextInt(90)) {
