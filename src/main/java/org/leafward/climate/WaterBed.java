@@ -17,8 +17,31 @@ import java.util.Map;
 public record WaterBed(String soil, double rootDepthMetres, double plantFactor, double depletionFraction,
 		Map<LocalDate, Double> waterings) {
 
+	/** Roots of shrubs and young trees, m; our choice. */
+	public static final double SHRUB_ROOTS = 0.45;
+
+	/**
+	 * The upper of the factors of ANSI/ASABE S623 for woody landscape plants, 0.5 in dry
+	 * and 0.7 in humid climates (from memory): soil counts as dry rather too soon than
+	 * too late.
+	 */
+	public static final double SHRUB_FACTOR = 0.7;
+
+	/** FAO-56, table 22, has 0.5 for many plants (from memory). */
+	public static final double USUAL_DEPLETION = 0.5;
+
 	public WaterBed {
 		waterings = Map.copyOf(waterings);
+	}
+
+	/**
+	 * A bed of shrubs: the one that stands for a site when none is told.
+	 * @param soil texture by name
+	 * @param waterings water given, mm by day
+	 * @return the bed
+	 */
+	public static WaterBed shrubs(String soil, Map<LocalDate, Double> waterings) {
+		return new WaterBed(soil, SHRUB_ROOTS, SHRUB_FACTOR, USUAL_DEPLETION, waterings);
 	}
 
 }

@@ -16,16 +16,14 @@ import org.springframework.web.util.UriComponentsBuilder;
  * The bed whose water is asked for.
  *
  * @param rootDepthMetres depth of the roots, m; 0.45 when not given
- * @param plantFactor plant factor; 0.5 when not given
+ * @param plantFactor plant factor; 0.7 when not given
  * @param bed planting whose waterings count beside those of the whole site, or empty
  */
 record BedRequest(@Nullable String rootDepthMetres, @Nullable String plantFactor, @Nullable String bed) {
 
-	/** Shrubs: roots of 0.45 m, half of the reference evapotranspiration. */
-	static final BedRequest SHRUBS = new BedRequest("0.45", "0.5", "");
-
-	/** Half of the water can be used without stress; serves many plants. */
-	private static final double DEPLETION_FRACTION = 0.5;
+	/** Shrubs, the same as those by whose water tasks come and go. */
+	static final BedRequest SHRUBS = new BedRequest(String.valueOf(WaterBed.SHRUB_ROOTS),
+			String.valueOf(WaterBed.SHRUB_FACTOR), "");
 
 	static BedRequest of(@Nullable String rootDepthMetres, @Nullable String plantFactor, @Nullable String bed) {
 		return new BedRequest((rootDepthMetres != null) ? rootDepthMetres : SHRUBS.rootDepthMetres(),
@@ -40,8 +38,8 @@ record BedRequest(@Nullable String rootDepthMetres, @Nullable String plantFactor
 		Findings all = new Findings();
 		Supplier<Double> depth = all.read(() -> Given.number("rootDepthMetres", this.rootDepthMetres, "metres"));
 		Supplier<Double> factor = all.read(() -> Given.number("plantFactor", this.plantFactor, "parts of one"));
-		return all
-			.give(() -> new WaterBed(site.soil().words(), depth.get(), factor.get(), DEPLETION_FRACTION, waterings));
+		return all.give(() -> new WaterBed(site.soil().words(), depth.get(), factor.get(), WaterBed.USUAL_DEPLETION,
+				waterings));
 	}
 
 	/** The page that draws it. */

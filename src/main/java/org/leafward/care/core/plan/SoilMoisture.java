@@ -27,19 +27,6 @@ public final class SoilMoisture {
 	/** With fewer measured days of these nothing is said; our choice. */
 	private static final int FEWEST_MEASURED = 7;
 
-	/** Roots of shrubs and young trees, m; our choice, as on the page of the weather. */
-	private static final double ROOT_DEPTH = 0.45;
-
-	/**
-	 * The upper of the factors of ANSI/ASABE S623 for woody landscape plants, 0.5 in dry
-	 * and 0.7 in humid climates (from memory): soil counts as dry rather too soon than
-	 * too late.
-	 */
-	private static final double PLANT_FACTOR = 0.7;
-
-	/** FAO-56, table 22, has 0.5 for many plants (from memory). */
-	private static final double DEPLETION_FRACTION = 0.5;
-
 	private final @Nullable WaterView water;
 
 	/**
@@ -64,7 +51,7 @@ public final class SoilMoisture {
 		if (now != null) {
 			given.merge(today.minusDays(1), now, Double::sum);
 		}
-		return new WaterBed(soil.words(), ROOT_DEPTH, PLANT_FACTOR, DEPLETION_FRACTION, given);
+		return WaterBed.shrubs(soil.words(), given);
 	}
 
 	/**
