@@ -13,10 +13,13 @@ import org.leafward.care.Replanning;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskKind;
 import org.leafward.care.core.rule.Grade;
+import org.leafward.climate.Forecasts;
 import org.leafward.climate.ObservedDay;
+import org.leafward.climate.Observations;
 import org.leafward.climate.Place;
 import org.leafward.climate.SeasonSoFar;
 import org.leafward.climate.SeasonView;
+import org.leafward.climate.StationId;
 import org.leafward.measure.DayWindow;
 import org.leafward.climate.StateQuestion;
 import org.leafward.climate.WeatherStates;
@@ -61,6 +64,15 @@ class DemoTests {
 
 	@Autowired
 	private WeatherStates states;
+
+	@Autowired
+	private Observations observations;
+
+	@Autowired
+	private Forecasts forecasts;
+
+	@Autowired
+	private DemoWeather weather;
 
 	@Autowired
 	private Clock clock;
@@ -184,6 +196,32 @@ class DemoTests {
 			assertThat(view.forecast().days().get(0).day()).isEqualTo(today);
 			assertThat(view.forecast().stale()).isFalse();
 		}
+	}
+
+	/** A demo that was stopped for days goes on with the weather of these days. */
+	@Test
+	void theWeatherGoesOnWhereItWasLeft() {
+		LocalDate today = LocalDate.ofInstant(this.clock.instant(), DemoRegion.zone());
+		StationId station = DemoRegion.stations().get(0).station().id();
+		List<String> before = months(station);
+		this.database.sql("delete from climate.observation_month where station_id = ? and month >= ?")
+			.params(station.value(), today.minusDays(5).withDayOfMonth(1))
+			.update();
+		this.database.sql("update climate.station set record_version = record_version + 1 where id = ?")
+			.param(station.value())
+			.update();
+		assertThat(this.observations.lastDay(station).orElseThrow()).isBefore(today.minusDays(1));
+		this.weather.catchUp();
+		assertThat(this.observations.lastDay(station)).contains(today.minusDays(1));
+		assertThat(months(station)).hasSizeGreaterThan(300).isEqualTo(before);
+		assertThat(this.forecasts.of(station).orElseThrow().days().get(0).day()).isEqualTo(today);
+	}
+
+	private List<String> months(StationId station) {
+		return this.database.sql("select m::text from climate.observation_month m where station_id = ? order by month")
+			.param(station.value())
+			.query(String.class)
+			.list();
 	}
 
 }
