@@ -7,7 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.plan.Gap;
-import org.leafward.care.core.plan.Observed;
+import org.leafward.care.core.plan.InputFingerprint;
 import org.leafward.care.core.plan.Plan;
 import org.leafward.care.core.plan.PlanFingerprint;
 import org.leafward.care.core.plan.PlanSite;
@@ -34,11 +34,11 @@ class SitePlanner {
 
 	private final RulePacks packs;
 
-	private final SiteWeather weather;
+	private final ClimateAnswers weather;
 
 	private volatile @Nullable Ready ready;
 
-	SitePlanner(Catalogue catalogue, LocalClimate climate, RulePacks packs, SiteWeather weather) {
+	SitePlanner(Catalogue catalogue, LocalClimate climate, RulePacks packs, ClimateAnswers weather) {
 		this.catalogue = catalogue;
 		this.climate = climate;
 		this.packs = packs;
@@ -47,6 +47,16 @@ class SitePlanner {
 
 	/** A planner and the packs that it was made from. */
 	private record Ready(String fingerprint, Planner planner) {
+	}
+
+	/**
+	 * A fingerprint of what a plan with the rules in use, as {@link #useLatestRules} last
+	 * found them, is made from.
+	 */
+	byte[] fingerprint(SiteInputs inputs) {
+		return InputFingerprint.of(inputs.site(), inputs.plantings(), inputs.observed(), inputs.waterings(),
+				inputs.surroundings().fingerprint(inputs.site().point()),
+				ready().fingerprint() + this.catalogue.fingerprint(), inputs.today());
 	}
 
 	/**
@@ -59,28 +69,30 @@ class SitePlanner {
 	}
 
 	/** A plan with the rules in use, as {@link #useLatestRules} last found them. */
-	Planned plan(Site site, List<Planting> plantings, Observed observed, LocalDate today) {
-		return plan(site, plantings, observed, today, planner());
+	Planned plan(SiteInputs inputs) {
+		return plan(inputs, ready().planner());
 	}
 
 	/** A plan with other rules. */
-	Planned plan(Site site, List<Planting> plantings, Observed observed, LocalDate today, Planner planner) {
+	Planned plan(SiteInputs inputs, Planner planner) {
+		Site site = inputs.site();
+		LocalDate today = inputs.today();
 		Hemisphere hemisphere = site.point().hemisphere();
 		Season current = Season.containing(today, hemisphere);
 		List<Subject> subjects = new ArrayList<>();
 		List<Gap> gaps = new ArrayList<>();
-		for (Planting planting : plantings) {
+		for (Planting planting : inputs.plantings()) {
 			Optional<Species> species = this.catalogue.find(planting.species());
 			species.ifPresentOrElse((known) -> subjects.add(Subject.of(planting, known)),
 					() -> gaps.add(new Gap(planting.id(), "", planting.label(), current.year(),
 							"The species %s is no longer in the catalogue.".formatted(planting.species().value()))));
 		}
 		SiteFacts ground = new SiteFacts(site.region(), site.county(), site.soil(), site.features());
-		WeatherAnswers answers = this.weather.at(site, today);
+		WeatherAnswers answers = this.weather.at(inputs);
 		List<Season> seasons = List.of(current.previous(), current, current.next());
 		// All markers of a plan come from one version of each record.
-		return this.climate.answer(site.place(), (markers) -> {
-			PlanSite place = new PlanSite(site.id(), hemisphere, ground, markers, observed, answers);
+		return this.climate.answer(site.place(), inputs.surroundings(), (markers) -> {
+			PlanSite place = new PlanSite(site.id(), hemisphere, ground, markers, inputs.observed(), answers);
 			Plan plan = planner.plan(place, subjects, seasons, today);
 			List<Gap> all = new ArrayList<>(gaps);
 			all.addAll(plan.gaps());
@@ -103,11 +115,11 @@ class SitePlanner {
 		}
 	}
 
-	private Planner planner() {
+	private Ready ready() {
 		if (this.ready == null) {
 			useLatestRules();
 		}
-		return Objects.requireNonNull(this.ready).planner();
+		return Objects.requireNonNull(this.ready);
 	}
 
 }
