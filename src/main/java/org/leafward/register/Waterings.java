@@ -204,7 +204,7 @@ public class Waterings {
 	@Transactional(readOnly = true)
 	public Map<SiteId, Map<LocalDate, Double>> depths(Collection<SiteId> sites, LocalDate from, LocalDate to) {
 		Map<SiteId, Map<LocalDate, Double>> depths = new HashMap<>();
-		this.waterings.ofWholeSites(sites.stream().map(SiteId::value).toList(), from, to)
+		this.waterings.ofWholeSites(sites.stream().map(SiteId::value).toArray(UUID[]::new), from, to)
 			.stream()
 			.map(WateringEntity::toWatering)
 			.forEach((one) -> depths.computeIfAbsent(one.site(), (key) -> new HashMap<>())

@@ -1,7 +1,6 @@
 package org.leafward.register.store;
 
 import java.time.LocalDate;
-import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 import jakarta.persistence.QueryHint;
@@ -17,10 +16,11 @@ public interface WateringRepository extends JpaRepository<WateringEntity, UUID> 
 			+ "order by w.day, w.enteredAt, w.id")
 	List<WateringEntity> between(UUID site, LocalDate first, LocalDate last);
 
+	/** In SQL with an array: lists of parameters are translated anew each time. */
 	@QueryHints(@QueryHint(name = "org.hibernate.readOnly", value = "true"))
-	@Query("select w from WateringEntity w where w.site in :sites and w.planting is null "
-			+ "and w.day between :first and :last order by w.day, w.enteredAt, w.id")
-	List<WateringEntity> ofWholeSites(Collection<UUID> sites, LocalDate first, LocalDate last);
+	@Query(nativeQuery = true, value = "select * from register.watering where site = any(:sites) "
+			+ "and planting is null and day between :first and :last order by day, entered_at, id")
+	List<WateringEntity> ofWholeSites(UUID[] sites, LocalDate first, LocalDate last);
 
 	@Query("select w from WateringEntity w where w.site = :site order by w.day desc, w.enteredAt desc, w.id")
 	List<WateringEntity> latest(UUID site, Pageable page);
