@@ -74,7 +74,7 @@ class Derivation {
 	 */
 	Map<SiteId, PlanDiff> derive(List<SiteId> sites) {
 		this.plans.lock(sites);
-		this.planner.useLatestRules();
+		SitePlanner.Ready rules = this.planner.latest();
 		Instant now = this.clock.instant().truncatedTo(ChronoUnit.SECONDS);
 		Map<SiteId, SitePlanTable.Made> before = this.plans.of(sites);
 		Map<SiteId, SitePlanTable.Made> after = new HashMap<>();
@@ -85,13 +85,13 @@ class Derivation {
 		for (SiteInputs inputs : this.inputs.of(sites, now)) {
 			Site site = inputs.site();
 			SitePlanTable.Made made = before.get(site.id());
-			byte[] from = this.planner.fingerprint(inputs);
+			byte[] from = this.planner.fingerprint(inputs, rules);
 			if (made != null && Arrays.equals(from, made.inputs())) {
 				same.add(site.id());
 				diffs.put(site.id(), PlanDiff.NONE);
 				continue;
 			}
-			SitePlanner.Planned planned = this.planner.plan(inputs);
+			SitePlanner.Planned planned = this.planner.plan(inputs, rules.planner());
 			after.put(site.id(), new SitePlanTable.Made(planned.hash(), from));
 			PlanDiff diff = (made != null && Arrays.equals(planned.hash(), made.hash())) ? PlanDiff.NONE
 					: compare(inputs, planned, nameOf);

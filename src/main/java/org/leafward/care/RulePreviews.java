@@ -75,7 +75,7 @@ public class RulePreviews {
 	 * random identifiers, or of fewer when that takes longer than 20 seconds
 	 */
 	public RulePreview of(RulePacks draft) {
-		this.planner.useLatestRules();
+		Planner used = this.planner.latest().planner();
 		Planner planned = new Planner(draft.all(), draft.phenology());
 		Tally tally = new Tally();
 		Instant end = this.clock.instant().plus(LIMIT);
@@ -86,15 +86,15 @@ public class RulePreviews {
 				return tally.result(true, false);
 			}
 			last = piece.get(piece.size() - 1);
-			look(piece, planned, tally);
+			look(piece, used, planned, tally);
 		}
 		boolean whole = this.register.idsAfter(last, 1).isEmpty();
 		return tally.result(whole, !whole && tally.sites < MOST_SITES);
 	}
 
-	private void look(List<SiteId> ids, Planner draft, Tally tally) {
+	private void look(List<SiteId> ids, Planner used, Planner draft, Tally tally) {
 		for (SiteInputs inputs : this.inputs.of(ids, this.clock.instant())) {
-			SitePlanner.Planned now = this.planner.plan(inputs);
+			SitePlanner.Planned now = this.planner.plan(inputs, used);
 			SitePlanner.Planned then = this.planner.plan(inputs, draft);
 			tally.sites++;
 			if (!Arrays.equals(now.hash(), then.hash())) {

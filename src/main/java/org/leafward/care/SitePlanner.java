@@ -3,7 +3,6 @@ package org.leafward.care;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.plan.Gap;
@@ -45,18 +44,13 @@ class SitePlanner {
 		this.weather = weather;
 	}
 
-	/** A planner and the packs that it was made from. */
-	private record Ready(String fingerprint, Planner planner) {
-	}
-
 	/**
-	 * A fingerprint of what a plan with the rules in use, as {@link #useLatestRules} last
-	 * found them, is made from.
+	 * Rules that are ready to plan with.
+	 *
+	 * @param fingerprint of the packs that the planner was made from
+	 * @param planner the planner
 	 */
-	byte[] fingerprint(SiteInputs inputs) {
-		return InputFingerprint.of(inputs.site(), inputs.plantings(), inputs.observed(), inputs.waterings(),
-				inputs.surroundings().fingerprint(inputs.site().point()),
-				ready().fingerprint() + this.catalogue.fingerprint(), inputs.today());
+	record Ready(String fingerprint, Planner planner) {
 	}
 
 	/**
@@ -68,12 +62,14 @@ class SitePlanner {
 	record Planned(Plan plan, byte[] hash) {
 	}
 
-	/** A plan with the rules in use, as {@link #useLatestRules} last found them. */
-	Planned plan(SiteInputs inputs) {
-		return plan(inputs, ready().planner());
+	/** A fingerprint of all that a plan with some rules is made from. */
+	byte[] fingerprint(SiteInputs inputs, Ready rules) {
+		return InputFingerprint.of(inputs.site(), inputs.plantings(), inputs.observed(), inputs.waterings(),
+				inputs.surroundings().fingerprint(inputs.site().point()),
+				rules.fingerprint() + this.catalogue.fingerprint(), inputs.today());
 	}
 
-	/** A plan with other rules. */
+	/** A plan. */
 	Planned plan(SiteInputs inputs, Planner planner) {
 		Site site = inputs.site();
 		LocalDate today = inputs.today();
@@ -103,23 +99,18 @@ class SitePlanner {
 	}
 
 	/**
-	 * Looks whether newer rules were published. Asked once for some sites, in the
-	 * transaction that takes them off the queue, so that none of them is planned with
-	 * rules that were replaced before.
+	 * The newest rules that were published. Asked once for some sites, in the transaction
+	 * that takes them off the queue, so that none of them is planned with rules that were
+	 * replaced before, nor with others than its fingerprint tells.
 	 */
-	void useLatestRules() {
+	Ready latest() {
 		RulePacks latest = this.packs.latest();
 		Ready known = this.ready;
 		if (known == null || !known.fingerprint().equals(latest.fingerprint())) {
-			this.ready = new Ready(latest.fingerprint(), new Planner(latest.all(), latest.phenology()));
+			known = new Ready(latest.fingerprint(), new Planner(latest.all(), latest.phenology()));
+			this.ready = known;
 		}
-	}
-
-	private Ready ready() {
-		if (this.ready == null) {
-			useLatestRules();
-		}
-		return Objects.requireNonNull(this.ready);
+		return known;
 	}
 
 }
