@@ -1,5 +1,6 @@
 package org.leafward.care;
 
+import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
@@ -8,15 +9,21 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.leafward.Application;
 import org.leafward.climate.BenchWeather;
+import org.leafward.climate.ForecastDay;
+import org.leafward.climate.Forecasts;
 import org.leafward.climate.Observations;
 import org.leafward.climate.ObservedDay;
 import org.leafward.climate.Station;
 import org.leafward.climate.Stations;
 import org.leafward.plants.Catalogue;
+import org.leafward.platform.database.ProcessorTime;
 import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -38,10 +45,13 @@ public final class ReplanBenchmark {
 
 	private final int sites;
 
-	private ReplanBenchmark(ConfigurableApplicationContext context, int sites) {
+	private final ProcessHandle server;
+
+	private ReplanBenchmark(ConfigurableApplicationContext context, int sites, Path folder) throws IOException {
 		this.database = context.getBean(JdbcClient.class);
 		this.replanning = context.getBean(Replanning.class);
 		this.sites = sites;
+		this.server = server(folder);
 	}
 
 	/**
@@ -53,11 +63,11 @@ public final class ReplanBenchmark {
 		int plantings = number(args, 1, 1_000_000);
 		int stations = number(args, 2, 60);
 		Path folder = Files.createTempDirectory(Files.createDirectories(Path.of("target")), "bench-replan");
-		try (ConfigurableApplicationContext context = new SpringApplicationBuilder(Application.class)
-			.properties("leafward.data-directory=" + folder, "server.port=0", "server.address=127.0.0.1",
-					"spring.quartz.auto-startup=false", "logging.level.root=warn")
-			.run()) {
-			new ReplanBenchmark(context, sites).run(context, plantings, stations);
+		// As arguments, since the application's own properties go before default ones.
+		try (ConfigurableApplicationContext context = new SpringApplicationBuilder(Application.class).run(
+				"--leafward.data-directory=" + folder, "--server.port=0", "--server.address=127.0.0.1",
+				"--spring.quartz.auto-startup=false", "--logging.level.root=warn")) {
+			new ReplanBenchmark(context, sites, folder).run(context, plantings, stations);
 		}
 		finally {
 			FileSystemUtils.deleteRecursively(folder);
@@ -71,27 +81,40 @@ public final class ReplanBenchmark {
 	private void run(ConfigurableApplicationContext context, int plantings, int stations) {
 		List<Station> known = IntStream.range(0, stations).mapToObj(BenchWeather::station).toList();
 		Observations observations = context.getBean(Observations.class);
+		LocalDate yesterday = LocalDate.now(ZoneId.of("America/Chicago")).minusDays(1);
+		List<List<ObservedDay>> last = new ArrayList<>();
 		for (int i = 0; i < stations; i++) {
 			context.getBean(Stations.class).register(known.get(i));
-			observations.load(known.get(i).id(), BenchWeather.days(i));
+			List<ObservedDay> days = BenchWeather.days(i, yesterday);
+			last.add(days.subList(days.size() - 1, days.size()));
+			observations.load(known.get(i).id(), days.subList(0, days.size() - 1));
+			context.getBean(Forecasts.class).keep(known.get(i).id(), "bench", null, forecast(i, yesterday.plusDays(1)));
 		}
 		register(context.getBean(Catalogue.class), plantings);
-		replan("first plan", true);
+		replan("first plan", this.replanning::askAll);
 		this.database.sql("vacuum analyze").update();
 		System.out.printf("REPLAN %d tasks, %d wordings, %d explanations, database %d MB%n", count("care.task"),
 				count("care.wording"), count("care.explanation"),
 				this.database.sql("select pg_database_size(current_database()) / 1000000").query(Long.class).single());
-		replan("nothing changed", true);
-		replan("nothing changed, again", true);
-		observations.load(known.get(0).id(), List.of(new ObservedDay(LocalDate.of(2025, 1, 1), -50, 20, 0, 0, 20)));
-		replan("a new day at one station, its sites", false);
-		known.forEach((station) -> observations.load(station.id(),
-				List.of(new ObservedDay(LocalDate.of(2025, 1, 2), -50, 20, 0, 0, 20))));
-		replan("a new day at all stations", false);
-		observations.load(known.get(0).id(), lateFreezes());
-		replan("late freezes in five years at one station", false);
-		known.forEach((station) -> observations.load(station.id(), lateFreezes()));
-		replan("late freezes in five years at all stations", false);
+		replan("nothing changed", this.replanning::askAll);
+		replan("nothing changed, again", this.replanning::askAll);
+		replan("a new day at one station, its sites", () -> observations.load(known.get(0).id(), last.get(0)));
+		replan("a new day at all stations", () -> {
+			for (int i = 0; i < stations; i++) {
+				observations.load(known.get(i).id(), last.get(i));
+			}
+		});
+		replan("late freezes in five years at one station", () -> observations.load(known.get(0).id(), lateFreezes()));
+		replan("late freezes in five years at all stations",
+				() -> known.forEach((station) -> observations.load(station.id(), lateFreezes())));
+	}
+
+	/** A week, cold and dry enough at some stations that tasks wait for it. */
+	private static List<ForecastDay> forecast(int number, LocalDate today) {
+		return IntStream.range(0, 7)
+			.mapToObj((day) -> new ForecastDay(today.plusDays(day), 10 * (day - number % 12), 80 + 10 * (number % 12),
+					(day + number) % 4 * 20, 0, 30, 50))
+			.toList();
 	}
 
 	private static List<ObservedDay> lateFreezes() {
@@ -121,24 +144,47 @@ public final class ReplanBenchmark {
 					case when i % 8 = 0 then 'CONTAINER' else 'GROUND' end, i % 12 = 0, i % 10 = 0, now()
 				from generate_series(1, ?) i
 				""").params(this.sites, species, species.length, plantings).update();
+		this.database.sql("""
+				insert into register.watering (id, site, day, millimetres, note, entered_at)
+				select md5('watering' || i)::uuid, md5('site' || i)::uuid, current_date - (3 + i % 60), 10 + i % 15, '', now()
+				from generate_series(1, ?, 5) i
+				""").param(this.sites).update();
 		this.database.sql("analyze").update();
 	}
 
-	private void replan(String what, boolean ask) {
+	private void replan(String what, Runnable change) {
 		long before = newest();
 		memory(true);
+		double[] spent = processors();
 		long start = System.nanoTime();
-		if (ask) {
-			this.replanning.askAll();
-		}
+		change.run();
 		// The listener of loaded observations drains, too.
 		while (waiting() > 0) {
 			this.replanning.drain(LIMIT);
 			pause();
 		}
 		double seconds = (System.nanoTime() - start) / 1e9;
-		System.out.printf("REPLAN %s: %.1f s, %.2f ms a site; %d tasks written; heap at most %d MB%n", what, seconds,
-				1000 * seconds / this.sites, newest() - before, memory(false));
+		double[] busy = processors();
+		System.out.printf(
+				"REPLAN %s: %.1f s, %.2f ms a site; processors %.1f s in Java, %.1f s in PostgreSQL; "
+						+ "%d tasks written; heap at most %d MB%n",
+				what, seconds, 1000 * seconds / this.sites, busy[0] - spent[0], busy[1] - spent[1], newest() - before,
+				memory(false));
+	}
+
+	/** Processor time so far of this process and of PostgreSQL, s. */
+	private double[] processors() {
+		return new double[] {
+				ProcessHandle.current().info().totalCpuDuration().map(Duration::toNanos).orElse(0L) / 1e9,
+				ProcessorTime.ofTree(this.server) };
+	}
+
+	/** PostgreSQL, by the file that it writes beside its data. */
+	private static ProcessHandle server(Path folder) throws IOException {
+		try (Stream<Path> files = Files.walk(folder)) {
+			Path pid = files.filter((file) -> file.endsWith("postmaster.pid")).findFirst().orElseThrow();
+			return ProcessHandle.of(Long.parseLong(Files.readAllLines(pid).get(0).strip())).orElseThrow();
+		}
 	}
 
 	private static void pause() {
@@ -152,7 +198,7 @@ public final class ReplanBenchmark {
 
 	private long waiting() {
 		return this.replanning.progress(Instant.now()).waiting() + this.database
-			.sql("select count(*) from events.event_publication where listener_id = 'care.observations-loaded'")
+			.sql("select count(*) from events.event_publication where listener_id like 'care.%'")
 			.query(Long.class)
 			.single();
 	}

@@ -35,13 +35,18 @@ public final class BenchWeather {
 	}
 
 	public static List<ObservedDay> days(int number) {
+		return days(number, LAST);
+	}
+
+	/** As many years as reach up to a day. */
+	public static List<ObservedDay> days(int number, LocalDate last) {
 		SplittableRandom random = new SplittableRandom(number);
 		GeoPoint point = point(number, 1);
 		double mean = 28 - (point.latitude() - 20) - 0.0065 * point.elevationMetres();
 		List<ObservedDay> days = new ArrayList<>();
 		double spell = 0;
 		double snow = 0;
-		for (LocalDate day = FIRST; !day.isAfter(LAST); day = day.plusDays(1)) {
+		for (LocalDate day = FIRST; !day.isAfter(last); day = day.plusDays(1)) {
 			double wave = Math.cos(2 * Math.PI * (day.getDayOfYear() - 18) / 365.25);
 			spell = PERSISTENCE * spell + 4 * random.nextGaussian() * Math.sqrt(1 - PERSISTENCE * PERSISTENCE);
 			double temperature = mean - 13 * wave + spell;

@@ -13,7 +13,6 @@ import org.leafward.climate.WeatherOutlook;
 import org.leafward.climate.WeatherState;
 import org.leafward.climate.WeatherStates;
 import org.leafward.register.Site;
-import org.leafward.register.Waterings;
 import org.springframework.stereotype.Component;
 import org.springframework.util.function.SingletonSupplier;
 
@@ -22,33 +21,30 @@ import org.springframework.util.function.SingletonSupplier;
  * their soil. Nothing is looked up for a site before a rule asks, and nothing twice.
  */
 @Component
-class ClimateAnswers implements SiteWeather {
+class ClimateAnswers {
 
 	private final WeatherStates states;
 
 	private final WaterBalance balance;
 
-	private final Waterings waterings;
-
-	ClimateAnswers(WeatherStates states, WaterBalance balance, Waterings waterings) {
+	ClimateAnswers(WeatherStates states, WaterBalance balance) {
 		this.states = states;
 		this.balance = balance;
-		this.waterings = waterings;
 	}
 
-	@Override
-	public WeatherAnswers at(Site site, LocalDate today) {
-		return new Answers(this.states.outlook(site.place(), today),
-				SingletonSupplier.of(() -> new SoilMoisture(water(site, today))));
+	/** Answers that are good for as long as one plan takes. */
+	WeatherAnswers at(SiteInputs inputs) {
+		return new Answers(this.states.outlook(inputs.site().place(), inputs.today(), inputs.surroundings()),
+				SingletonSupplier.of(() -> new SoilMoisture(water(inputs))));
 	}
 
 	/** The water of a site's own ground in the last two weeks. */
-	private Optional<WaterView> water(Site site, LocalDate today) {
-		LocalDate from = today.minusDays(SoilMoisture.DAYS);
-		return this.balance.of(site.point(),
-				SoilMoisture.bed(site.soil(), today,
-						this.waterings.depths(site.id(), null, from.minusDays(WaterBalance.RUN_IN_DAYS), today)),
-				from, today.minusDays(1));
+	private Optional<WaterView> water(SiteInputs inputs) {
+		Site site = inputs.site();
+		LocalDate today = inputs.today();
+		return this.balance.of(site.point(), inputs.surroundings(),
+				SoilMoisture.bed(site.soil(), today, inputs.waterings()), today.minusDays(SoilMoisture.DAYS),
+				today.minusDays(1));
 	}
 
 	private record Answers(WeatherOutlook outlook, Supplier<SoilMoisture> soil) implements WeatherAnswers {

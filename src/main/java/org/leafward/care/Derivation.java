@@ -2,7 +2,6 @@ package org.leafward.care;
 
 import java.time.Clock;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -14,40 +13,36 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.leafward.care.core.plan.Observed;
 import org.leafward.care.core.plan.PlanDiff;
 import org.leafward.care.store.ExplanationTable;
 import org.leafward.care.store.GapTable;
 import org.leafward.care.store.PlanWriter;
-import org.leafward.care.store.SeenTable;
 import org.leafward.care.store.SiteDiff;
 import org.leafward.care.store.SitePlanTable;
 import org.leafward.care.store.TaskTable;
 import org.leafward.measure.Explanation;
 import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
-import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Component;
 
 /**
- * Derives the tasks of some sites in the caller's transaction. While a site's plan has
- * the fingerprint that it had the last time, its tasks are not even read.
+ * Derives the tasks of some sites in the caller's transaction. While all that a site's
+ * plan is made from has the fingerprint that it had the last time, nothing is planned;
+ * while the plan has, its tasks are not even read.
  */
 @Component
 class Derivation {
 
-	private final Register register;
+	private final InputReader inputs;
 
 	private final SitePlanner planner;
 
 	private final TaskTable tasks;
 
 	private final GapTable gaps;
-
-	private final SeenTable seen;
 
 	private final SitePlanTable plans;
 
@@ -59,14 +54,12 @@ class Derivation {
 
 	private final Clock clock;
 
-	Derivation(Register register, SitePlanner planner, TaskTable tasks, GapTable gaps, SeenTable seen,
-			SitePlanTable plans, PlanWriter writer, ExplanationTable explanations, ApplicationEventPublisher events,
-			Clock clock) {
-		this.register = register;
+	Derivation(InputReader inputs, SitePlanner planner, TaskTable tasks, GapTable gaps, SitePlanTable plans,
+			PlanWriter writer, ExplanationTable explanations, ApplicationEventPublisher events, Clock clock) {
+		this.inputs = inputs;
 		this.planner = planner;
 		this.tasks = tasks;
 		this.gaps = gaps;
-		this.seen = seen;
 		this.plans = plans;
 		this.writer = writer;
 		this.explanations = explanations;
@@ -81,23 +74,27 @@ class Derivation {
 	 */
 	Map<SiteId, PlanDiff> derive(List<SiteId> sites) {
 		this.plans.lock(sites);
-		this.planner.useLatestRules();
+		SitePlanner.Ready rules = this.planner.latest();
 		Instant now = this.clock.instant().truncatedTo(ChronoUnit.SECONDS);
-		Map<SiteId, List<Planting>> plantings = this.register.plantingsOf(sites);
-		Map<SiteId, Observed> observed = this.seen.of(sites);
-		Map<SiteId, byte[]> before = this.plans.of(sites);
-		Map<SiteId, byte[]> after = new HashMap<>();
+		Map<SiteId, SitePlanTable.Made> before = this.plans.of(sites);
+		Map<SiteId, SitePlanTable.Made> after = new HashMap<>();
+		List<SiteId> same = new ArrayList<>();
 		Map<SiteId, PlanDiff> diffs = new HashMap<>();
 		List<SiteDiff> changed = new ArrayList<>();
 		Function<Explanation, UUID> nameOf = remembering();
-		for (Site site : this.register.find(sites)) {
-			LocalDate today = LocalDate.ofInstant(now, site.zone());
-			List<Planting> own = plantings.getOrDefault(site.id(), List.of());
-			SitePlanner.Planned planned = this.planner.plan(site, own,
-					observed.getOrDefault(site.id(), Observed.NOTHING), today);
-			after.put(site.id(), planned.hash());
-			PlanDiff diff = Arrays.equals(planned.hash(), before.get(site.id())) ? PlanDiff.NONE
-					: compare(site, own, planned, today, nameOf);
+		for (SiteInputs inputs : this.inputs.of(sites, now)) {
+			Site site = inputs.site();
+			SitePlanTable.Made made = before.get(site.id());
+			byte[] from = this.planner.fingerprint(inputs, rules);
+			if (made != null && Arrays.equals(from, made.inputs())) {
+				same.add(site.id());
+				diffs.put(site.id(), PlanDiff.NONE);
+				continue;
+			}
+			SitePlanner.Planned planned = this.planner.plan(inputs, rules.planner());
+			after.put(site.id(), new SitePlanTable.Made(planned.hash(), from));
+			PlanDiff diff = (made != null && Arrays.equals(planned.hash(), made.hash())) ? PlanDiff.NONE
+					: compare(inputs, planned, nameOf);
 			diffs.put(site.id(), diff);
 			if (!diff.isEmpty()) {
 				changed.add(new SiteDiff(site, diff));
@@ -105,17 +102,18 @@ class Derivation {
 		}
 		this.writer.write(changed, nameOf, now);
 		this.plans.note(after, now);
+		this.plans.noteSame(same, now);
 		changed.stream().filter((site) -> site.diff().visible()).forEach((site) -> announce(site, now));
 		return diffs;
 	}
 
-	private PlanDiff compare(Site site, List<Planting> plantings, SitePlanner.Planned planned, LocalDate today,
-			Function<Explanation, UUID> nameOf) {
-		Set<PlantingId> present = plantings.stream().map(Planting::id).collect(Collectors.toSet());
+	private PlanDiff compare(SiteInputs inputs, SitePlanner.Planned planned, Function<Explanation, UUID> nameOf) {
+		Site site = inputs.site();
+		Set<PlantingId> present = inputs.plantings().stream().map(Planting::id).collect(Collectors.toSet());
 		if (!planned.plan().gaps().equals(this.gaps.of(site.id()))) {
 			this.gaps.replace(site.id(), planned.plan().gaps());
 		}
-		return PlanDiff.between(this.tasks.stored(site.id()), planned.plan(), present, today, nameOf);
+		return PlanDiff.between(this.tasks.stored(site.id()), planned.plan(), present, inputs.today(), nameOf);
 	}
 
 	/** Names of explanations, each worked out once: the tasks of a rule share one. */

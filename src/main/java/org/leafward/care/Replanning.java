@@ -11,6 +11,9 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.Lock;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.IntStream;
 import org.leafward.care.core.plan.PlanDiff;
 import org.leafward.care.store.ExplanationTable;
@@ -60,6 +63,12 @@ public class Replanning {
 
 	private final TransactionTemplate transaction;
 
+	/**
+	 * Held by the call that drains on this node: more threads would only wait for each
+	 * other.
+	 */
+	private final Lock draining = new ReentrantLock(true);
+
 	Replanning(Register register, Derivation derivation, ReplanTable queue, SitePlanTable plans, WordingTable wordings,
 			ExplanationTable explanations, Clock clock, PlatformTransactionManager transactions) {
 		this.register = register;
@@ -107,12 +116,31 @@ public class Replanning {
 	 * Derives due sites until there are none left or the time is up, some in each
 	 * transaction and on as many threads as there are processors, at most
 	 * {@value #MOST_WORKERS}. What a killed node had begun comes back to the queue by
-	 * itself. A site that fails is put off and does not stop the others.
-	 * @param limit how long to go on
+	 * itself. A site that fails is put off and does not stop the others. Calls on one
+	 * node take turns.
+	 * @param limit how long to wait for the turn and to go on
 	 * @return number of sites derived
 	 */
 	public int drain(Duration limit) {
 		Instant end = this.clock.instant().plus(limit);
+		try {
+			if (!this.draining.tryLock(limit.toMillis(), TimeUnit.MILLISECONDS)) {
+				return 0;
+			}
+		}
+		catch (InterruptedException ex) {
+			Thread.currentThread().interrupt();
+			return 0;
+		}
+		try {
+			return drain(end);
+		}
+		finally {
+			this.draining.unlock();
+		}
+	}
+
+	private int drain(Instant end) {
 		int workers = Math.max(1, Math.min(MOST_WORKERS, Runtime.getRuntime().availableProcessors()));
 		ExecutorService threads = Executors.newFixedThreadPool(workers);
 		try {

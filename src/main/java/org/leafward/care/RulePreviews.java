@@ -17,12 +17,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.RulePreview.Counts;
-import org.leafward.care.core.plan.Observed;
 import org.leafward.care.core.plan.PlanDiff;
 import org.leafward.care.core.plan.PlannedTask;
 import org.leafward.care.core.plan.Planner;
 import org.leafward.care.core.plan.StoredTask;
-import org.leafward.care.store.SeenTable;
 import org.leafward.care.store.TaskTable;
 import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
@@ -58,15 +56,15 @@ public class RulePreviews {
 
 	private final TaskTable tasks;
 
-	private final SeenTable seen;
+	private final InputReader inputs;
 
 	private final Clock clock;
 
-	RulePreviews(Register register, SitePlanner planner, TaskTable tasks, SeenTable seen, Clock clock) {
+	RulePreviews(Register register, SitePlanner planner, TaskTable tasks, InputReader inputs, Clock clock) {
 		this.register = register;
 		this.planner = planner;
 		this.tasks = tasks;
-		this.seen = seen;
+		this.inputs = inputs;
 		this.clock = clock;
 	}
 
@@ -77,7 +75,7 @@ public class RulePreviews {
 	 * random identifiers, or of fewer when that takes longer than 20 seconds
 	 */
 	public RulePreview of(RulePacks draft) {
-		this.planner.useLatestRules();
+		Planner used = this.planner.latest().planner();
 		Planner planned = new Planner(draft.all(), draft.phenology());
 		Tally tally = new Tally();
 		Instant end = this.clock.instant().plus(LIMIT);
@@ -88,32 +86,28 @@ public class RulePreviews {
 				return tally.result(true, false);
 			}
 			last = piece.get(piece.size() - 1);
-			look(piece, planned, tally);
+			look(piece, used, planned, tally);
 		}
 		boolean whole = this.register.idsAfter(last, 1).isEmpty();
 		return tally.result(whole, !whole && tally.sites < MOST_SITES);
 	}
 
-	private void look(List<SiteId> ids, Planner draft, Tally tally) {
-		Map<SiteId, List<Planting>> plantings = this.register.plantingsOf(ids);
-		Map<SiteId, Observed> observed = this.seen.of(ids);
-		for (Site site : this.register.find(ids)) {
-			LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
-			List<Planting> own = plantings.getOrDefault(site.id(), List.of());
-			Observed known = observed.getOrDefault(site.id(), Observed.NOTHING);
-			SitePlanner.Planned now = this.planner.plan(site, own, known, today);
-			SitePlanner.Planned then = this.planner.plan(site, own, known, today, draft);
+	private void look(List<SiteId> ids, Planner used, Planner draft, Tally tally) {
+		for (SiteInputs inputs : this.inputs.of(ids, this.clock.instant())) {
+			SitePlanner.Planned now = this.planner.plan(inputs, used);
+			SitePlanner.Planned then = this.planner.plan(inputs, draft);
 			tally.sites++;
 			if (!Arrays.equals(now.hash(), then.hash())) {
-				compare(site, own, now, then, today, tally);
+				compare(inputs, now, then, tally);
 			}
 		}
 	}
 
-	private void compare(Site site, List<Planting> plantings, SitePlanner.Planned now, SitePlanner.Planned then,
-			LocalDate today, Tally tally) {
+	private void compare(SiteInputs inputs, SitePlanner.Planned now, SitePlanner.Planned then, Tally tally) {
+		Site site = inputs.site();
+		LocalDate today = inputs.today();
 		List<StoredTask> stored = this.tasks.stored(site.id());
-		Set<PlantingId> present = plantings.stream().map(Planting::id).collect(Collectors.toSet());
+		Set<PlantingId> present = inputs.plantings().stream().map(Planting::id).collect(Collectors.toSet());
 		PlanDiff anyway = PlanDiff.between(stored, now.plan(), present, today, (explanation) -> UNASKED);
 		PlanDiff diff = PlanDiff.between(stored, then.plan(), present, today, (explanation) -> UNASKED);
 		Map<TaskId, StoredTask> before = new HashMap<>();

@@ -3,11 +3,10 @@ package org.leafward.care;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.plan.Gap;
-import org.leafward.care.core.plan.Observed;
+import org.leafward.care.core.plan.InputFingerprint;
 import org.leafward.care.core.plan.Plan;
 import org.leafward.care.core.plan.PlanFingerprint;
 import org.leafward.care.core.plan.PlanSite;
@@ -34,19 +33,24 @@ class SitePlanner {
 
 	private final RulePacks packs;
 
-	private final SiteWeather weather;
+	private final ClimateAnswers weather;
 
 	private volatile @Nullable Ready ready;
 
-	SitePlanner(Catalogue catalogue, LocalClimate climate, RulePacks packs, SiteWeather weather) {
+	SitePlanner(Catalogue catalogue, LocalClimate climate, RulePacks packs, ClimateAnswers weather) {
 		this.catalogue = catalogue;
 		this.climate = climate;
 		this.packs = packs;
 		this.weather = weather;
 	}
 
-	/** A planner and the packs that it was made from. */
-	private record Ready(String fingerprint, Planner planner) {
+	/**
+	 * Rules that are ready to plan with.
+	 *
+	 * @param fingerprint of the packs that the planner was made from
+	 * @param planner the planner
+	 */
+	record Ready(String fingerprint, Planner planner) {
 	}
 
 	/**
@@ -58,29 +62,33 @@ class SitePlanner {
 	record Planned(Plan plan, byte[] hash) {
 	}
 
-	/** A plan with the rules in use, as {@link #useLatestRules} last found them. */
-	Planned plan(Site site, List<Planting> plantings, Observed observed, LocalDate today) {
-		return plan(site, plantings, observed, today, planner());
+	/** A fingerprint of all that a plan with some rules is made from. */
+	byte[] fingerprint(SiteInputs inputs, Ready rules) {
+		return InputFingerprint.of(inputs.site(), inputs.plantings(), inputs.observed(), inputs.waterings(),
+				inputs.surroundings().fingerprint(inputs.site().point()),
+				rules.fingerprint() + this.catalogue.fingerprint(), inputs.today());
 	}
 
-	/** A plan with other rules. */
-	Planned plan(Site site, List<Planting> plantings, Observed observed, LocalDate today, Planner planner) {
+	/** A plan. */
+	Planned plan(SiteInputs inputs, Planner planner) {
+		Site site = inputs.site();
+		LocalDate today = inputs.today();
 		Hemisphere hemisphere = site.point().hemisphere();
 		Season current = Season.containing(today, hemisphere);
 		List<Subject> subjects = new ArrayList<>();
 		List<Gap> gaps = new ArrayList<>();
-		for (Planting planting : plantings) {
+		for (Planting planting : inputs.plantings()) {
 			Optional<Species> species = this.catalogue.find(planting.species());
 			species.ifPresentOrElse((known) -> subjects.add(Subject.of(planting, known)),
 					() -> gaps.add(new Gap(planting.id(), "", planting.label(), current.year(),
 							"The species %s is no longer in the catalogue.".formatted(planting.species().value()))));
 		}
 		SiteFacts ground = new SiteFacts(site.region(), site.county(), site.soil(), site.features());
-		WeatherAnswers answers = this.weather.at(site, today);
+		WeatherAnswers answers = this.weather.at(inputs);
 		List<Season> seasons = List.of(current.previous(), current, current.next());
 		// All markers of a plan come from one version of each record.
-		return this.climate.answer(site.place(), (markers) -> {
-			PlanSite place = new PlanSite(site.id(), hemisphere, ground, markers, observed, answers);
+		return this.climate.answer(site.place(), inputs.surroundings(), (markers) -> {
+			PlanSite place = new PlanSite(site.id(), hemisphere, ground, markers, inputs.observed(), answers);
 			Plan plan = planner.plan(place, subjects, seasons, today);
 			List<Gap> all = new ArrayList<>(gaps);
 			all.addAll(plan.gaps());
@@ -91,23 +99,18 @@ class SitePlanner {
 	}
 
 	/**
-	 * Looks whether newer rules were published. Asked once for some sites, in the
-	 * transaction that takes them off the queue, so that none of them is planned with
-	 * rules that were replaced before.
+	 * The newest rules that were published. Asked once for some sites, in the transaction
+	 * that takes them off the queue, so that none of them is planned with rules that were
+	 * replaced before, nor with others than its fingerprint tells.
 	 */
-	void useLatestRules() {
+	Ready latest() {
 		RulePacks latest = this.packs.latest();
 		Ready known = this.ready;
 		if (known == null || !known.fingerprint().equals(latest.fingerprint())) {
-			this.ready = new Ready(latest.fingerprint(), new Planner(latest.all(), latest.phenology()));
+			known = new Ready(latest.fingerprint(), new Planner(latest.all(), latest.phenology()));
+			this.ready = known;
 		}
-	}
-
-	private Planner planner() {
-		if (this.ready == null) {
-			useLatestRules();
-		}
-		return Objects.requireNonNull(this.ready).planner();
+		return known;
 	}
 
 }

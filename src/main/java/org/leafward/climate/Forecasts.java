@@ -4,9 +4,12 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -36,6 +39,9 @@ public class Forecasts {
 	/** Most days in a forecast. */
 	public static final int MOST_DAYS = 60;
 
+	/** Forecasts whose days are kept, some kB each. */
+	private static final int MOST_KEPT = 2_000;
+
 	private static final Comparator<LocalDate> DAYS = Comparator.naturalOrder();
 
 	private final StationTable stations;
@@ -51,6 +57,8 @@ public class Forecasts {
 	private final Duration staleAfter;
 
 	private final ApplicationEventPublisher events;
+
+	private final BoundedCache<ForecastTable.Version, List<ForecastDay>> days = new BoundedCache<>(MOST_KEPT);
 
 	Forecasts(StationTable stations, ForecastTable forecasts, FetchTable fetches, TransactionTemplate transaction,
 			Clock clock, @Value("${leafward.forecast.stale-after:12h}") Duration staleAfter,
@@ -88,6 +96,21 @@ public class Forecasts {
 	 * @param days in their order
 	 */
 	record Fresh(Station station, List<ForecastDay> days) {
+	}
+
+	/** The forecasts of some stations, of those that have one that isn't stale. */
+	Map<StationId, Fresh> fresh(Collection<Station> stations) {
+		Map<StationId, ForecastTable.Version> versions = this.forecasts
+			.newest(stations.stream().map(Station::id).toList());
+		Map<StationId, Fresh> fresh = new HashMap<>();
+		for (Station station : stations) {
+			ForecastTable.Version version = versions.get(station.id());
+			if (version != null && !stale(version.head())) {
+				fresh.put(station.id(), new Fresh(station,
+						this.days.get(version, () -> this.forecasts.days(station.id(), version.head().source()))));
+			}
+		}
+		return fresh;
 	}
 
 	/** The forecast of the first of some stations that has one that isn't stale. */

@@ -31,12 +31,17 @@ public class Grounds {
 	 * @return empty when none of the six nearest stations within 150 km knows
 	 */
 	public Optional<GroundReading> at(GeoPoint place, LocalDate today) {
-		return OneVersion.of(() -> this.stations.storedNear(place, LocalClimate.STATION_RADIUS_KILOMETRES)
-			.stream()
-			.filter((stored) -> stored.recordVersion() > 0)
-			.limit(MOST_OPENED)
-			.flatMap((stored) -> read(stored, place, today).stream())
-			.findFirst());
+		return at(place, this.stations::around, today);
+	}
+
+	Optional<GroundReading> at(GeoPoint place, StationsAround around, LocalDate today) {
+		return OneVersion.of(around,
+				() -> around.of(place)
+					.stream()
+					.filter((stored) -> stored.recordVersion() > 0)
+					.limit(MOST_OPENED)
+					.flatMap((stored) -> read(stored, place, today).stream())
+					.findFirst());
 	}
 
 	private Optional<GroundReading> read(StoredStation stored, GeoPoint place, LocalDate today) {

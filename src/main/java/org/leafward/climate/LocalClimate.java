@@ -106,17 +106,33 @@ public class LocalClimate {
 	}
 
 	/**
+	 * As {@link #answer(Place, Function)}, with stations that were read before.
+	 * @param place the place
+	 * @param surroundings the stations around it
+	 * @param question what is made of the markers; may be asked again from the start
+	 * @param <T> what the answer is
+	 * @return the answer
+	 * @throws RecordMovedOn when records change faster than the question is answered
+	 */
+	public <T> T answer(Place place, Surroundings surroundings, Function<PlaceMarkers, T> question) {
+		StationsAround around = surroundings.stations();
+		return OneVersion.of(around,
+				() -> question.apply(markersAt(place, NormalsPeriod.LATEST_30, near(around, place.point()))));
+	}
+
+	/**
 	 * The season markers of a place over a period.
 	 * @param place the place
 	 * @param period which seasons
 	 * @return as {@link #markersAt(Place)}
 	 */
 	public PlaceMarkers markersAt(Place place, NormalsPeriod period) {
-		return OneVersion.of(() -> {
-			Near near = near(place.point());
-			return new DaylitPlace(place.point(), new BlendedPlace(place.point().hemisphere(),
-					Neighbour.choose(place, period, near.stations(), near::open, Neighbour.MOST)));
-		});
+		return OneVersion.of(() -> markersAt(place, period, near(this.stations::around, place.point())));
+	}
+
+	private static PlaceMarkers markersAt(Place place, NormalsPeriod period, Near near) {
+		return new DaylitPlace(place.point(), new BlendedPlace(place.point().hemisphere(),
+				Neighbour.choose(place, period, near.stations(), near::open, Neighbour.MOST)));
 	}
 
 	/**
@@ -128,13 +144,13 @@ public class LocalClimate {
 	 */
 	public FreezeClimatology freezeClimatology(Place place, TemperatureThreshold threshold, NormalsPeriod period) {
 		return OneVersion.of(() -> {
-			Near near = near(place.point());
+			Near near = near(this.stations::around, place.point());
 			return PlaceFreezes.of(place, threshold, period, near.stations(), near::open);
 		});
 	}
 
-	private Near near(GeoPoint point) {
-		return new Near(this.stations.storedNear(point, STATION_RADIUS_KILOMETRES)
+	private Near near(StationsAround around, GeoPoint point) {
+		return new Near(around.of(point)
 			.stream()
 			.filter((stored) -> stored.recordVersion() > 0)
 			.collect(Collectors.toMap((stored) -> stored.station().id(), (stored) -> stored)));

@@ -52,7 +52,11 @@ public class LocalWeather {
 	}
 
 	WeatherSeries unchecked(GeoPoint place, LocalDate from, LocalDate to) {
-		return OneVersion.of(() -> PlaceWeather.of(place, near(place, from, to), from, to));
+		return unchecked(place, this.stations::around, from, to);
+	}
+
+	WeatherSeries unchecked(GeoPoint place, StationsAround around, LocalDate from, LocalDate to) {
+		return OneVersion.of(around, () -> PlaceWeather.of(place, near(place, around, from, to), from, to));
 	}
 
 	/**
@@ -60,7 +64,11 @@ public class LocalWeather {
 	 * records, within one {@link OneVersion}.
 	 */
 	List<NearStation> near(GeoPoint place, LocalDate from, LocalDate to) {
-		Map<StationId, StoredStation> near = this.stations.storedNear(place, LocalClimate.STATION_RADIUS_KILOMETRES)
+		return near(place, this.stations::around, from, to);
+	}
+
+	private List<NearStation> near(GeoPoint place, StationsAround around, LocalDate from, LocalDate to) {
+		Map<StationId, StoredStation> near = around.of(place)
 			.stream()
 			.filter((stored) -> stored.recordVersion() > 0)
 			.collect(Collectors.toMap((stored) -> stored.station().id(), (stored) -> stored));

@@ -24,6 +24,21 @@ final class OneVersion {
 	 * @throws RecordMovedOn when records change faster than the question is answered
 	 */
 	static <T> T of(Supplier<T> question) {
+		return of(() -> {
+		}, question);
+	}
+
+	/**
+	 * Asks with stations that may have been read ahead.
+	 * @param around the stations; they are read anew when a record moved on
+	 * @param question as above
+	 * @return its answer
+	 */
+	static <T> T of(StationsAround around, Supplier<T> question) {
+		return of(around::renew, question);
+	}
+
+	private static <T> T of(Runnable renew, Supplier<T> question) {
 		for (int tries = 1;; tries++) {
 			try {
 				return question.get();
@@ -32,6 +47,7 @@ final class OneVersion {
 				if (tries == MOST_TRIES) {
 					throw ex;
 				}
+				renew.run();
 			}
 		}
 	}

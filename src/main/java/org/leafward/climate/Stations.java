@@ -1,7 +1,10 @@
 package org.leafward.climate;
 
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.leafward.climate.store.StationTable;
 import org.leafward.climate.store.StoredStation;
@@ -85,21 +88,44 @@ public class Stations {
 		return storedNear(point, kilometres).stream().map(StoredStation::station).toList();
 	}
 
+	/** The stations that may speak for a place. */
+	List<StoredStation> around(GeoPoint point) {
+		return storedNear(point, LocalClimate.STATION_RADIUS_KILOMETRES);
+	}
+
+	/** The stations that may speak for some places, read with one question. */
+	Map<GeoPoint, List<StoredStation>> around(Collection<GeoPoint> points) {
+		double kilometres = LocalClimate.STATION_RADIUS_KILOMETRES;
+		List<StoredStation> all = this.table
+			.between(points.stream().distinct().map((point) -> box(point, kilometres)).toList());
+		Map<GeoPoint, List<StoredStation>> around = new HashMap<>();
+		points.forEach((point) -> around.computeIfAbsent(point, (key) -> sorted(all, key, kilometres)));
+		return around;
+	}
+
 	List<StoredStation> storedNear(GeoPoint point, double kilometres) {
+		return sorted(this.table.between(List.of(box(point, kilometres))), point, kilometres);
+	}
+
+	private static List<StoredStation> sorted(List<StoredStation> stations, GeoPoint point, double kilometres) {
+		record Far(StoredStation stored, double kilometres) {
+		}
+		return stations.stream()
+			.map((stored) -> new Far(stored, point.distanceKilometres(stored.station().point())))
+			.filter((far) -> far.kilometres() <= kilometres)
+			.sorted(Comparator.comparingDouble(Far::kilometres)
+				.thenComparing((far) -> far.stored().station().id().value()))
+			.map(Far::stored)
+			.toList();
+	}
+
+	private static StationTable.Box box(GeoPoint point, double kilometres) {
 		double degrees = kilometres / KILOMETRES_PER_DEGREE;
 		double wide = degreesOfLongitude(point.latitude(), degrees);
-		double west = point.longitude() - wide;
-		double east = point.longitude() + wide;
 		boolean around = wide >= HALF_CIRCLE;
-		return this.table
-			.between(point.latitude() - degrees, point.latitude() + degrees, around ? -HALF_CIRCLE : wrapped(west),
-					around ? HALF_CIRCLE : wrapped(east))
-			.stream()
-			.filter((stored) -> point.distanceKilometres(stored.station().point()) <= kilometres)
-			.sorted(Comparator
-				.comparingDouble((StoredStation stored) -> point.distanceKilometres(stored.station().point()))
-				.thenComparing((stored) -> stored.station().id().value()))
-			.toList();
+		return new StationTable.Box(point.latitude() - degrees, point.latitude() + degrees,
+				around ? -HALF_CIRCLE : wrapped(point.longitude() - wide),
+				around ? HALF_CIRCLE : wrapped(point.longitude() + wide));
 	}
 
 	/**

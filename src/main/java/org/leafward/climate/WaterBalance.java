@@ -50,4 +50,25 @@ public class WaterBalance {
 		return BedBalance.of(bed, this.weather.unchecked(place, from.minusDays(RUN_IN_DAYS), to), from);
 	}
 
+	/**
+	 * As {@link #of(GeoPoint, WaterBed, LocalDate, LocalDate)}, with stations that were
+	 * read before.
+	 * @param place where it lies, with its height
+	 * @param surroundings the stations around it
+	 * @param bed soil, plants and waterings, also those of the 180 days before
+	 * @param from first day
+	 * @param to last day
+	 * @return empty when no station within 150 km has temperatures of those days or the
+	 * 180 before
+	 * @throws BadInput when the bed or the period is out of bounds, or the period is
+	 * longer than three years
+	 */
+	public Optional<WaterView> of(GeoPoint place, Surroundings surroundings, WaterBed bed, LocalDate from,
+			LocalDate to) {
+		LocalWeather.check(from, to);
+		BedBalance.zone(bed);
+		return BedBalance.of(bed,
+				this.weather.unchecked(place, surroundings.stations(), from.minusDays(RUN_IN_DAYS), to), from);
+	}
+
 }

@@ -71,7 +71,21 @@ public class WeatherStates {
 	 * @return answers of this moment; keep it no longer than the questions take
 	 */
 	public WeatherOutlook outlook(Place place, LocalDate today) {
-		return new StateRules(today, new Figures(place, today));
+		return new StateRules(today, new Figures(place, today, this.stations::around, () -> this.forecasts
+			.freshest(this.stations.near(place.point(), LocalClimate.STATION_RADIUS_KILOMETRES))));
+	}
+
+	/**
+	 * As {@link #outlook(Place, LocalDate)}, with stations and forecasts that were read
+	 * before.
+	 * @param place the place; its microclimate counts in the minima that are forecast
+	 * @param today the day there
+	 * @param surroundings what is around it
+	 * @return answers of that moment; keep it no longer than the questions take
+	 */
+	public WeatherOutlook outlook(Place place, LocalDate today, Surroundings surroundings) {
+		return new StateRules(today,
+				new Figures(place, today, surroundings.stations(), () -> surroundings.forecast(place.point())));
 	}
 
 	/** The figures of a place, each looked up once. */
@@ -85,12 +99,12 @@ public class WeatherStates {
 
 		private final Supplier<Optional<GroundReading>> ground;
 
-		Figures(Place place, LocalDate today) {
+		Figures(Place place, LocalDate today, StationsAround around, Supplier<Optional<Forecasts.Fresh>> forecast) {
 			WeatherStates all = WeatherStates.this;
-			this.observed = SingletonSupplier.of(() -> all.observed(place.point(), today));
-			this.forecast = SingletonSupplier.of(() -> all.forecast(place));
-			this.drought = SingletonSupplier.of(() -> all.droughts.at(place.point(), today));
-			this.ground = SingletonSupplier.of(() -> all.grounds.at(place.point(), today));
+			this.observed = SingletonSupplier.of(() -> all.observed(place.point(), around, today));
+			this.forecast = SingletonSupplier.of(() -> figures(place, forecast.get()));
+			this.drought = SingletonSupplier.of(() -> all.droughts.at(place.point(), around, today));
+			this.ground = SingletonSupplier.of(() -> all.grounds.at(place.point(), around, today));
 		}
 
 		@Override
@@ -115,22 +129,20 @@ public class WeatherStates {
 
 	}
 
-	private List<DayFigures> observed(GeoPoint point, LocalDate today) {
-		return this.weather.unchecked(point, today.minusDays(LOOK_BACK), today.minusDays(1))
+	private List<DayFigures> observed(GeoPoint point, StationsAround around, LocalDate today) {
+		return this.weather.unchecked(point, around, today.minusDays(LOOK_BACK), today.minusDays(1))
 			.days()
 			.stream()
 			.map((day) -> new DayFigures(day.date(), day.minimum(), day.maximum(), day.rain(), null, null, null))
 			.toList();
 	}
 
-	private List<DayFigures> forecast(Place place) {
-		return this.forecasts.freshest(this.stations.near(place.point(), LocalClimate.STATION_RADIUS_KILOMETRES))
-			.map((forecast) -> {
-				double colder = LapseRate.colderBy(place.point(), forecast.station().point());
-				double warmerNights = place.microclimate().minimumOffset();
-				return forecast.days().stream().map((day) -> figures(day, colder, warmerNights)).toList();
-			})
-			.orElse(List.of());
+	private static List<DayFigures> figures(Place place, Optional<Forecasts.Fresh> known) {
+		return known.map((forecast) -> {
+			double colder = LapseRate.colderBy(place.point(), forecast.station().point());
+			double warmerNights = place.microclimate().minimumOffset();
+			return forecast.days().stream().map((day) -> figures(day, colder, warmerNights)).toList();
+		}).orElse(List.of());
 	}
 
 	private static DayFigures figures(ForecastDay day, double colder, double warmerNights) {

@@ -1,6 +1,10 @@
 package org.leafward.knowledge;
 
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
 
 /** A knowledge file as it was found, not yet read. */
 public final class KnowledgeFile {
@@ -31,6 +35,29 @@ public final class KnowledgeFile {
 	 */
 	public static KnowledgeFile of(String name, String text) {
 		return new KnowledgeFile(name, text.getBytes(StandardCharsets.UTF_8));
+	}
+
+	/**
+	 * A fingerprint of files, the same on any machine for the same ones.
+	 * @param files the files, in a fixed order
+	 * @param beside a text that counts, too
+	 * @return SHA-256, 64 hexadecimal digits
+	 */
+	public static String fingerprint(List<KnowledgeFile> files, String beside) {
+		try {
+			MessageDigest digest = MessageDigest.getInstance("SHA-256");
+			for (KnowledgeFile file : files) {
+				digest.update(file.name.getBytes(StandardCharsets.UTF_8));
+				digest.update((byte) 0);
+				digest.update(file.content);
+				digest.update((byte) 0);
+			}
+			digest.update(beside.getBytes(StandardCharsets.UTF_8));
+			return HexFormat.of().formatHex(digest.digest());
+		}
+		catch (NoSuchAlgorithmException ex) {
+			throw new IllegalStateException("every Java platform has SHA-256", ex);
+		}
 	}
 
 	public String name() {

@@ -26,6 +26,8 @@ public final class Catalogue {
 
 	private final NameSearch names;
 
+	private final String fingerprint;
+
 	/**
 	 * Creates a catalogue without troubles.
 	 * @param species the species, each with an id of its own
@@ -45,6 +47,12 @@ public final class Catalogue {
 	 */
 	public Catalogue(Collection<Species> species, Map<String, String> groups, Map<String, String> traits,
 			Map<String, String> troubles) {
+		this(species, groups, traits, troubles, "");
+	}
+
+	Catalogue(Collection<Species> species, Map<String, String> groups, Map<String, String> traits,
+			Map<String, String> troubles, String fingerprint) {
+		this.fingerprint = fingerprint;
 		species.stream()
 			.sorted(Comparator.comparing((Species one) -> one.commonName().toLowerCase(Locale.ROOT))
 				.thenComparing((one) -> one.id().value()))
@@ -62,6 +70,16 @@ public final class Catalogue {
 	 */
 	public Optional<Species> find(SpeciesId id) {
 		return Optional.ofNullable(this.byId.get(id));
+	}
+
+	/**
+	 * A fingerprint of the files that it was read from, the same on any machine for the
+	 * same files.
+	 * @return SHA-256 over file names and contents, 64 hexadecimal digits; empty when it
+	 * was read from none
+	 */
+	public String fingerprint() {
+		return this.fingerprint;
 	}
 
 	/**

@@ -49,7 +49,8 @@ class CatalogueReader {
 		if (!problems.isEmpty()) {
 			throw new BrokenKnowledge(problems);
 		}
-		return new Catalogue(species.values(), vocabulary.groups(), vocabulary.traits(), vocabulary.troubles());
+		return new Catalogue(species.values(), vocabulary.groups(), vocabulary.traits(), vocabulary.troubles(),
+				KnowledgeFile.fingerprint(files, ""));
 	}
 
 	private static List<Problem> add(Reading<PlantsFile> reading, Vocabulary vocabulary,

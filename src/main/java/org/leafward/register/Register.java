@@ -183,7 +183,11 @@ public class Register {
 	 */
 	@Transactional(readOnly = true)
 	public List<Site> find(Collection<SiteId> sites) {
-		return this.sites.among(sites.stream().map(SiteId::value).toList()).stream().map(SiteEntity::toSite).toList();
+		return this.sites.among(values(sites)).stream().map(SiteEntity::toSite).toList();
+	}
+
+	private static UUID[] values(Collection<SiteId> sites) {
+		return sites.stream().map(SiteId::value).toArray(UUID[]::new);
 	}
 
 	/**
@@ -255,7 +259,7 @@ public class Register {
 	 */
 	@Transactional(readOnly = true)
 	public Map<SiteId, List<Planting>> plantingsOf(Collection<SiteId> sites) {
-		return this.plantings.ofSites(sites.stream().map(SiteId::value).toList())
+		return this.plantings.ofSites(values(sites))
 			.stream()
 			.map(PlantingEntity::toPlanting)
 			.collect(Collectors.groupingBy(Planting::site));

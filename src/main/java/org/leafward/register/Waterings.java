@@ -3,6 +3,7 @@ package org.leafward.register;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -190,6 +191,24 @@ public class Waterings {
 		between(site, from, to).stream()
 			.filter((one) -> one.planting() == null || one.planting().equals(planting))
 			.forEach((one) -> depths.merge(one.day(), one.millimetres(), Double::sum));
+		return depths;
+	}
+
+	/**
+	 * What ground got that only gets what the whole site gets.
+	 * @param sites where, at most 1,000
+	 * @param from first day
+	 * @param to last day, at most four years later
+	 * @return by site, without those that got nothing, mm by day
+	 */
+	@Transactional(readOnly = true)
+	public Map<SiteId, Map<LocalDate, Double>> depths(Collection<SiteId> sites, LocalDate from, LocalDate to) {
+		Map<SiteId, Map<LocalDate, Double>> depths = new HashMap<>();
+		this.waterings.ofWholeSites(sites.stream().map(SiteId::value).toArray(UUID[]::new), from, to)
+			.stream()
+			.map(WateringEntity::toWatering)
+			.forEach((one) -> depths.computeIfAbsent(one.site(), (key) -> new HashMap<>())
+				.merge(one.day(), one.millimetres(), Double::sum));
 		return depths;
 	}
 

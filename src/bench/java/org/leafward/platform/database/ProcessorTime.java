@@ -10,7 +10,7 @@ import java.util.stream.Stream;
  * Processor time that processes took so far, from Linux's {@code /proc}. It hardly
  * depends on who else uses the machine, which the time on the clock does.
  */
-final class ProcessorTime {
+public final class ProcessorTime {
 
 	/** Unit of {@code /proc/PID/stat}; 100 on every common Linux. */
 	private static final double TICKS_PER_SECOND = 100;
@@ -28,7 +28,7 @@ final class ProcessorTime {
 	 * @param root the process
 	 * @return seconds; not a number where there is no {@code /proc}
 	 */
-	static double ofTree(ProcessHandle root) {
+	public static double ofTree(ProcessHandle root) {
 		return Files.exists(Path.of("/proc/self/stat"))
 				? Stream.concat(Stream.of(root), root.descendants()).mapToDouble(ProcessorTime::of).sum() : Double.NaN;
 	}

@@ -1,10 +1,6 @@
 package org.leafward.care.pack;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Comparator;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -104,22 +100,9 @@ class LoadedRulePacks implements RulePacks {
 	}
 
 	private static String fingerprint(List<KnowledgeFile> files, Map<String, Map<String, Integer>> changed) {
-		try {
-			MessageDigest digest = MessageDigest.getInstance("SHA-256");
-			for (KnowledgeFile file : files) {
-				digest.update(file.name().getBytes(StandardCharsets.UTF_8));
-				digest.update((byte) 0);
-				digest.update(file.content());
-				digest.update((byte) 0);
-			}
-			Map<String, Map<String, Integer>> sorted = new TreeMap<>();
-			changed.forEach((pack, versions) -> sorted.put(pack, new TreeMap<>(versions)));
-			digest.update(sorted.toString().getBytes(StandardCharsets.UTF_8));
-			return HexFormat.of().formatHex(digest.digest());
-		}
-		catch (NoSuchAlgorithmException ex) {
-			throw new IllegalStateException("every Java platform has SHA-256", ex);
-		}
+		Map<String, Map<String, Integer>> sorted = new TreeMap<>();
+		changed.forEach((pack, versions) -> sorted.put(pack, new TreeMap<>(versions)));
+		return KnowledgeFile.fingerprint(files, sorted.toString());
 	}
 
 }

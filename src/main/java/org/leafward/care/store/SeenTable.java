@@ -55,6 +55,11 @@ public class SeenTable {
 	/** What was seen at one site, in the order in which it was entered. */
 	private record SeenThere(List<Seen> all) implements Observed {
 
+		@Override
+		public String log() {
+			return this.all.toString();
+		}
+
 		private Stream<Seen> all(String kind, String name, int season) {
 			return this.all.stream()
 				.filter((seen) -> seen.kind().equals(kind) && seen.name().equals(name) && seen.season() == season);

@@ -3,11 +3,13 @@ package org.leafward.care.store;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.leafward.register.SiteId;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -55,18 +57,27 @@ public class SitePlanTable {
 	}
 
 	/**
+	 * Fingerprints of a plan.
+	 *
+	 * @param hash of what was planned
+	 * @param inputs of what it was made from; null when that was not noted
+	 */
+	public record Made(byte[] hash, byte @Nullable [] inputs) {
+	}
+
+	/**
 	 * The fingerprints of the plans last written.
 	 * @param sites the sites
 	 * @return without those that were never planned
 	 */
-	public Map<SiteId, byte[]> of(Collection<SiteId> sites) {
-		Map<SiteId, byte[]> hashes = new HashMap<>();
-		this.database.sql("select site, hash from care.site_plan where site = any(?::uuid[])")
+	public Map<SiteId, Made> of(Collection<SiteId> sites) {
+		Map<SiteId, Made> made = new HashMap<>();
+		this.database.sql("select site, hash, inputs from care.site_plan where site = any(?::uuid[])")
 			.param(array(sites))
 			.query((row) -> {
-				hashes.put(new SiteId(row.getObject(1, UUID.class)), row.getBytes(2));
+				made.put(new SiteId(row.getObject(1, UUID.class)), new Made(row.getBytes(2), row.getBytes(3)));
 			});
-		return hashes;
+		return made;
 	}
 
 	/**
@@ -86,18 +97,30 @@ public class SitePlanTable {
 
 	/**
 	 * Notes what was planned.
-	 * @param hashes fingerprint of each site
+	 * @param plans fingerprints by site
 	 * @param at when
 	 */
-	public void note(Map<SiteId, byte[]> hashes, Instant at) {
-		List<Object[]> rows = hashes.entrySet()
-			.stream()
-			.map((plan) -> new Object[] { plan.getKey().value(), plan.getValue(), at.atOffset(ZoneOffset.UTC) })
-			.toList();
+	public void note(Map<SiteId, Made> plans, Instant at) {
+		List<@Nullable Object[]> rows = new ArrayList<>();
+		plans.forEach((site, made) -> rows
+			.add(new @Nullable Object[] { site.value(), made.hash(), made.inputs(), at.atOffset(ZoneOffset.UTC) }));
 		this.batches.batchUpdate("""
-				insert into care.site_plan (site, hash, at) values (?, ?, ?)
-				on conflict (site) do update set hash = excluded.hash, at = excluded.at
+				insert into care.site_plan (site, hash, inputs, at) values (?, ?, ?, ?)
+				on conflict (site) do update set hash = excluded.hash, inputs = excluded.inputs, at = excluded.at
 				""", rows);
+	}
+
+	/**
+	 * Notes that sites were looked at and need no other plan.
+	 * @param sites the sites
+	 * @param at when
+	 */
+	public void noteSame(Collection<SiteId> sites, Instant at) {
+		if (!sites.isEmpty()) {
+			this.database.sql("update care.site_plan set at = ? where site = any(?::uuid[])")
+				.params(at.atOffset(ZoneOffset.UTC), array(sites))
+				.update();
+		}
 	}
 
 	/**

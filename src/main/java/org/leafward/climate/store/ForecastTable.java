@@ -5,13 +5,16 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.ForecastDay;
 import org.leafward.climate.StationId;
 import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.RowCallbackHandler;
 import org.springframework.stereotype.Component;
 
 /** Reads and writes {@code climate.forecast} and its days. */
@@ -63,6 +66,24 @@ public class ForecastTable {
 	}
 
 	/**
+	 * The forecasts of some stations that were issued last.
+	 * @param stations the stations
+	 * @return without those that have none
+	 */
+	public Map<StationId, Version> newest(List<StationId> stations) {
+		Map<StationId, Version> versions = new HashMap<>();
+		RowCallbackHandler taking = (row) -> {
+			StationId station = new StationId(row.getString("station_id"));
+			versions.put(station, new Version(station, head(row), row.getLong("written")));
+		};
+		this.jdbc.query("""
+				select distinct on (station_id) station_id, source, issued_at, fetched_at, xmin::text::bigint as written
+				from climate.forecast where station_id = any(?) order by station_id, issued_at desc, source""", taking,
+				(Object) stations.stream().map(StationId::value).toArray(String[]::new));
+		return versions;
+	}
+
+	/**
 	 * Which of some stations have a forecast.
 	 * @param stations the stations
 	 * @return those that have one, of any age
@@ -97,6 +118,16 @@ public class ForecastTable {
 	private static @Nullable Integer number(ResultSet row, int column) throws SQLException {
 		int number = row.getInt(column);
 		return row.wasNull() ? null : number;
+	}
+
+	/**
+	 * A forecast as it was written once.
+	 *
+	 * @param station whose forecast
+	 * @param head source and times
+	 * @param written number of the transaction that wrote it
+	 */
+	public record Version(StationId station, Head head, long written) {
 	}
 
 	/**

@@ -4,6 +4,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.leafward.climate.Station;
 import org.leafward.climate.StationId;
 import org.leafward.measure.GeoPoint;
@@ -75,24 +76,37 @@ public class StationTable {
 	}
 
 	/**
-	 * The stations between two parallels and two meridians.
+	 * A part of the earth between two parallels and two meridians, degrees.
+	 *
 	 * @param south degrees north
 	 * @param north degrees north
 	 * @param west degrees east, -180 to 180
 	 * @param east degrees east, -180 to 180; less than {@code west} where the meridian of
 	 * 180 degrees lies between the two
-	 * @return in no order
 	 */
-	public List<StoredStation> between(double south, double north, double west, double east) {
-		String meridians = (west <= east) ? "longitude between :west and :east"
-				: "(longitude >= :west or longitude <= :east)";
-		return this.jdbc.sql(COLUMNS + "where latitude between :south and :north and " + meridians)
-			.param("south", south)
-			.param("north", north)
-			.param("west", west)
-			.param("east", east)
+	public record Box(double south, double north, double west, double east) {
+	}
+
+	/**
+	 * The stations in some parts of the earth.
+	 * @param boxes the parts
+	 * @return each once, in no order
+	 */
+	public List<StoredStation> between(List<Box> boxes) {
+		List<StoredStation> found = this.jdbc.sql(COLUMNS + """
+				join unnest(?::float8[], ?::float8[], ?::float8[], ?::float8[]) as box (south, north, west, east)
+					on latitude between south and north and case when west <= east then longitude between west and east
+						else longitude >= west or longitude <= east end
+				""")
+			.params(degrees(boxes, Box::south), degrees(boxes, Box::north), degrees(boxes, Box::west),
+					degrees(boxes, Box::east))
 			.query(StationTable::row)
 			.list();
+		return (boxes.size() > 1) ? found.stream().distinct().toList() : found;
+	}
+
+	private static Double[] degrees(List<Box> boxes, Function<Box, Double> side) {
+		return boxes.stream().map(side).toArray(Double[]::new);
 	}
 
 	/**

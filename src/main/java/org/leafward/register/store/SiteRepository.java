@@ -2,7 +2,6 @@ package org.leafward.register.store;
 
 import jakarta.persistence.LockModeType;
 import jakarta.persistence.QueryHint;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -18,9 +17,10 @@ public interface SiteRepository extends JpaRepository<SiteEntity, UUID> {
 	@Query("select s from SiteEntity s where s.owner = :owner order by s.name, s.id")
 	List<SiteEntity> ofOwner(UUID owner, Pageable page);
 
+	/** In SQL with an array: lists of parameters are translated anew each time. */
 	@QueryHints(@QueryHint(name = "org.hibernate.readOnly", value = "true"))
-	@Query("select s from SiteEntity s where s.id in :sites")
-	List<SiteEntity> among(Collection<UUID> sites);
+	@Query(nativeQuery = true, value = "select * from register.site where id = any(:sites)")
+	List<SiteEntity> among(UUID[] sites);
 
 	@Query("select s.id from SiteEntity s where s.id > :after order by s.id")
 	List<UUID> idsAfter(UUID after, Pageable page);

@@ -123,6 +123,11 @@ record Garden(String name, PlaceMarkers markers, Hemisphere hemisphere, SiteFact
 				return Optional.ofNullable((season == SEASON) ? Garden.this.seen.get(event) : null);
 			}
 
+			@Override
+			public String log() {
+				throw new UnsupportedOperationException("nobody asks");
+			}
+
 		};
 	}
 

@@ -21,6 +21,11 @@ public interface Observed {
 			return Optional.empty();
 		}
 
+		@Override
+		public String log() {
+			return "";
+		}
+
 	};
 
 	/**
@@ -40,5 +45,11 @@ public interface Observed {
 	 * @return empty when nobody logged it
 	 */
 	Optional<LocalDate> event(@Nullable PlantingId planting, String event, int season);
+
+	/**
+	 * All that was logged, in one text.
+	 * @return the same text gives the same answers
+	 */
+	String log();
 
 }
