@@ -75,6 +75,24 @@ final class AnchorDates {
 	}
 
 	private AnchorDate marker(MarkerAnchor anchor, Season season, Subject subject) {
+		AnchorDate own = alone(anchor, season, subject);
+		MarkerAnchor floor = anchor.floor();
+		LocalDate date = own.date();
+		if (floor == null || date == null) {
+			return own;
+		}
+		AnchorDate least = marker(floor, season, subject);
+		LocalDate soonest = least.date();
+		if (soonest == null || !soonest.isAfter(date)) {
+			return own;
+		}
+		return new AnchorDate(soonest, null, Basis.mix(own.basis(), least.basis()), (label) -> Explanation
+			.of(label, DayWords.of(soonest))
+			.withDetail(sentence(anchor.words()))
+			.withSteps(List.of(own.words().apply("By the first event alone"), least.words().apply("No sooner than"))));
+	}
+
+	private AnchorDate alone(MarkerAnchor anchor, Season season, Subject subject) {
 		return this.site.markers().on(anchor.marker(), season.year()).map((marker) -> {
 			LocalDate counted = marker.date().plusDays(days(anchor.days(), subject));
 			LocalDate date = anchor.bounds().keep(counted, season);
