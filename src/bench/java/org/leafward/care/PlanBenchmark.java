@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.UUID;
@@ -20,6 +21,7 @@ import org.leafward.care.pack.ConfiguredPacks;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.PlaceMarkers;
 import org.leafward.climate.SeasonMarker;
+import org.leafward.climate.TemperatureThreshold;
 import org.leafward.measure.Explanation;
 import org.leafward.measure.Hemisphere;
 import org.leafward.measure.Season;
@@ -172,6 +174,11 @@ public class PlanBenchmark {
 		@Override
 		public String whyMissing(MarkerKey key) {
 			return "";
+		}
+
+		@Override
+		public OptionalDouble yearsWithFreeze(TemperatureThreshold threshold) {
+			return OptionalDouble.of(1);
 		}
 
 	}

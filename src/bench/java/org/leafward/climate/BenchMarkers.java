@@ -2,6 +2,7 @@ package org.leafward.climate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.RulePacks;
@@ -70,7 +71,9 @@ final class BenchMarkers {
 			.map(Estimate::at);
 		return Stream.concat(rules, phases)
 			.filter(MarkerAnchor.class::isInstance)
-			.map((anchor) -> ((MarkerAnchor) anchor).marker())
+			.map(MarkerAnchor.class::cast)
+			.flatMap((anchor) -> Stream.iterate(anchor, Objects::nonNull, MarkerAnchor::floor))
+			.map(MarkerAnchor::marker)
 			.distinct()
 			.toList();
 	}

@@ -60,14 +60,14 @@ public class CareLog {
 	 * @return one entry for each task that was done
 	 * @throws NotThere when there is no such task of theirs
 	 * @throws BadInput when the day is to come or more than a year ago, or no task can be
-	 * done
+	 * done: none begins within 30 days after that day, or all are done
 	 */
 	public List<Logged> done(List<TaskId> tasks, WorkDone done, @Nullable PersonId by) {
 		Site site = this.moves.siteOf(tasks, by);
 		this.turn.checkDay(site, done.day());
 		return this.turn.change(site, () -> {
 			List<Logged> logged = new ArrayList<>();
-			for (CareTask task : this.moves.move(site, tasks, TaskCommand.DONE, null, by)) {
+			for (CareTask task : this.moves.move(site, tasks, TaskCommand.DONE, done.day(), null, by)) {
 				checkRoom(site, done);
 				logged.add(this.writer.write(site, task.planting(), task, workOf(task), done, by));
 			}
@@ -100,7 +100,8 @@ public class CareLog {
 					"the reason has %d characters; at most %d are allowed".formatted(because.length(), LONGEST_REASON),
 					"reason", "shorten it");
 		}
-		return this.turn.change(site, () -> this.moves.move(site, tasks, TaskCommand.SKIP, because, by).size());
+		return this.turn.change(site,
+				() -> this.moves.move(site, tasks, TaskCommand.SKIP, this.turn.today(site), because, by).size());
 	}
 
 	/**
@@ -118,7 +119,7 @@ public class CareLog {
 	}
 
 	private int undo(Site site, List<TaskId> tasks, @Nullable PersonId by) {
-		List<CareTask> back = this.moves.move(site, tasks, TaskCommand.UNDO, null, by);
+		List<CareTask> back = this.moves.move(site, tasks, TaskCommand.UNDO, this.turn.today(site), null, by);
 		// Only work is in the log; what was skipped isn't.
 		List<TaskId> worked = back.stream().filter((task) -> task.state() == TaskState.DONE).map(CareTask::id).toList();
 		this.log.ofTasks(worked).values().forEach(this.writer::takeBack);

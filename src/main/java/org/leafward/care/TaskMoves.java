@@ -71,12 +71,13 @@ class TaskMoves {
 	 * @param site their site, locked
 	 * @param ids the tasks
 	 * @param command what people want
+	 * @param day the day of the work; today for what is no work
 	 * @param because why; null when there is nothing to say
 	 * @param by who; null for an operator
 	 * @return the tasks that moved, as they were before
 	 * @throws BadInput when none can
 	 */
-	List<CareTask> move(Site site, List<TaskId> ids, TaskCommand command, @Nullable String because,
+	List<CareTask> move(Site site, List<TaskId> ids, TaskCommand command, LocalDate day, @Nullable String because,
 			@Nullable PersonId by) {
 		Instant now = this.turn.now();
 		List<CareTask> moved = new ArrayList<>();
@@ -84,7 +85,7 @@ class TaskMoves {
 		String refused = "";
 		for (TaskId id : ids.stream().distinct().toList()) {
 			CareTask task = require(id);
-			TaskLifecycle.Answer answer = lifecycle(task, this.history.of(id), site).answer(command);
+			TaskLifecycle.Answer answer = lifecycle(task, this.history.of(id), site).answer(command, day);
 			TaskState to = answer.to();
 			if (to == null) {
 				refused = Optional.ofNullable(answer.refused()).orElse("");

@@ -1,6 +1,8 @@
 package org.leafward.care;
 
+import java.time.LocalDate;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.state.TaskCommand;
 import org.leafward.care.core.state.TaskStanding;
 
@@ -11,8 +13,11 @@ import org.leafward.care.core.state.TaskStanding;
  * @param words the same in words, for example "Done on Thu 12 Nov 2026."
  * @param cameBack whether it was withdrawn once and stands again
  * @param allowed what may be done with it
+ * @param doneFrom the first day on which it can be noted as done, while that is still to
+ * come; null otherwise
  */
-public record TaskNow(TaskStanding standing, String words, boolean cameBack, Set<TaskCommand> allowed) {
+public record TaskNow(TaskStanding standing, String words, boolean cameBack, Set<TaskCommand> allowed,
+		@Nullable LocalDate doneFrom) {
 
 	public TaskNow {
 		allowed = Set.copyOf(allowed);

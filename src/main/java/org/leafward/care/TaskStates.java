@@ -75,7 +75,8 @@ public class TaskStates {
 			words += " It was withdrawn and came back on %s."
 				.formatted(DayWords.of(LocalDate.ofInstant(back.get().at(), site.zone())));
 		}
-		return new TaskNow(lifecycle.on(today), words, back.isPresent(), lifecycle.allowed());
+		return new TaskNow(lifecycle.on(today), words, back.isPresent(), lifecycle.allowed(today),
+				lifecycle.doneFrom().filter(today::isBefore).orElse(null));
 	}
 
 	/**

@@ -1,6 +1,7 @@
 package org.leafward.climate;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The season markers of one place, computed on demand from the statistics of its
@@ -22,5 +23,13 @@ public interface PlaceMarkers {
 	 * @return a sentence for the person who asks
 	 */
 	String whyMissing(MarkerKey key);
+
+	/**
+	 * How often it freezes.
+	 * @param threshold the air falls to this or below
+	 * @return the share of years, 0 to 1, counted in that half of the year, before or
+	 * after midsummer, in which it comes more often; empty when no station can tell
+	 */
+	OptionalDouble yearsWithFreeze(TemperatureThreshold threshold);
 
 }

@@ -18,6 +18,9 @@ public enum Mark {
 	/** Something to look for: dotted. */
 	WATCH("Watch", "mark-watch"),
 
+	/** What was to be done and is: hollow, with a tick. */
+	DONE("Done", "mark-done"),
+
 	/** A fact of the weather: thin lines. */
 	WEATHER("Weather", "mark-weather");
 

@@ -83,7 +83,7 @@ final class YearStripDrawing {
 
 	private String description() {
 		return ("From %s to %s, month by month, a row for each planting. Solid bars are work to do, hatched bars are "
-				+ "times to hold off, bars that grow lighter are hardening off, dotted bars are times to watch.")
+				+ "times to hold off, bars that grow lighter are hardening off, dotted bars are times to watch, hollow bars with a tick are done.")
 			.formatted(new Formats(0).day(this.strip.from()), new Formats(0).day(this.strip.to()));
 	}
 
@@ -120,7 +120,7 @@ final class YearStripDrawing {
 		}
 		// A long hatched or dotted bar carries its words itself; on a solid one they
 		// drown.
-		boolean light = entry.mark() == Mark.HOLD_OFF || entry.mark() == Mark.WATCH;
+		boolean light = entry.mark() == Mark.HOLD_OFF || entry.mark() == Mark.WATCH || entry.mark() == Mark.DONE;
 		for (double picture : new double[] { Lanes.NARROWEST, WIDE }) {
 			if (light && Lanes.width(entry.label(), picture) + 100 * 20 / picture <= end(entry) - start(entry)) {
 				return new PlacedEntry(entry, placed.lane(), new Label(start(entry), false, picture == WIDE, true));
@@ -189,6 +189,9 @@ final class YearStripDrawing {
 			svg.empty("rect", "class", span.mark().css(), "fill", fill(span.mark()), "x", Pictures.percent(start(span)),
 					"width", Pictures.percent(end(span) - start(span)), "y", (span.mark() == Mark.WEATHER) ? y + 3 : y,
 					"height", (span.mark() == Mark.WEATHER) ? 3 : BAR);
+			if (span.mark() == Mark.DONE) {
+				tick(svg, start(span), y);
+			}
 		}
 		svg.close();
 		// Beside the link, not in it: its name says all of this and more.
@@ -200,9 +203,19 @@ final class YearStripDrawing {
 		}
 	}
 
+	/**
+	 * Positions are percent and px, so the tick is a picture of its own at the bar's
+	 * start.
+	 */
+	private static void tick(Svg svg, double start, double y) {
+		svg.open("svg", "x", Pictures.percent(start), "y", y, "width", BAR, "height", BAR, "viewBox", "0 0 9 9");
+		svg.empty("path", "class", "tick", "d", "M1.5 4.8 3.6 7 7.5 2");
+		svg.close();
+	}
+
 	private @Nullable String fill(Mark mark) {
 		return switch (mark) {
-			case DO, WEATHER -> null;
+			case DO, DONE, WEATHER -> null;
 			case HOLD_OFF -> "url(#" + this.strip.id() + "-hold-off)";
 			case RAMP -> "url(#" + this.strip.id() + "-ramp)";
 			case WATCH -> "url(#" + this.strip.id() + "-watch)";

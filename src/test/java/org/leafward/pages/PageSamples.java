@@ -137,7 +137,7 @@ final class PageSamples {
 		all.put("care/task",
 				model("section", "week", "mark", Mark.DO, "task", task(), "explanation", Samples.explanation(), "now",
 						new TaskNow(TaskStanding.DUE, "Due today, until Tue 24 Nov 2026.", false,
-								Set.of(TaskCommand.DONE, TaskCommand.SKIP)),
+								Set.of(TaskCommand.DONE, TaskCommand.SKIP), LocalDate.of(2027, 2, 11)),
 						"acts", new TaskActs(List.of(ID), true, true, true, "task"), "entry", ENTRY, "history",
 						List.of(new Step("Mon 9 Nov 2026", "Withdrawn: 32 mm of rain fell since Sunday.", "the plan")),
 						"form", new WorkForm("2027-11-12", "25", "mm", null, "soaker hose", null, null), "reason", "",

@@ -83,7 +83,7 @@ class SecurityConfiguration {
 			requests.requestMatchers("/replanning").hasRole("OPERATOR");
 			requests.anyRequest().hasAnyRole("GARDENER", "OPERATOR");
 		})
-			.exceptionHandling((handling) -> handling
+			.exceptionHandling((handling) -> handling.accessDeniedHandler(new Refused())
 				.authenticationEntryPoint(new LoginUrlAuthenticationEntryPoint(this.demo ? "/people" : "/sign-in")))
 			.logout((logout) -> logout.logoutUrl("/sign-out").logoutSuccessUrl(this.demo ? "/people" : "/sign-in"))
 			.headers((headers) -> headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY))

@@ -84,7 +84,12 @@ final class AnchorReader {
 		sound &= (start != null) == (draft.start() != null);
 		Bounds bounds = bounds(draft, path);
 		Days days = days(draft, path);
-		if (!sound || bounds == null || days == null) {
+		Anchor floor = (draft.noSoonerThan() != null) ? read(draft.noSoonerThan(), path + "/no-sooner-than") : null;
+		if (floor != null && !(floor instanceof MarkerAnchor)) {
+			this.complaints.add(path + "/no-sooner-than", "only a marker can hold a date back", "name a marker here");
+			return null;
+		}
+		if (!sound || bounds == null || days == null || (floor == null) != (draft.noSoonerThan() == null)) {
 			return null;
 		}
 		String degrees = kind.needsGoal() ? draft.base() : draft.threshold();
@@ -93,7 +98,7 @@ final class AnchorReader {
 		MarkerKey key = new MarkerKey(kind, (degrees != null) ? TemperatureThreshold.parse(degrees) : null,
 				Objects.requireNonNullElse(draft.probability(), MEDIAN), goal,
 				(draft.daylight() != null) ? DayLength.parse(draft.daylight()) : null);
-		return new MarkerAnchor(key, days, nextSeason(draft), bounds);
+		return new MarkerAnchor(key, days, nextSeason(draft), bounds, (MarkerAnchor) floor);
 	}
 
 	private @Nullable Anchor phase(AnchorDraft draft, String name, String path) {
@@ -191,7 +196,8 @@ final class AnchorReader {
 	}
 
 	private boolean withoutMarkerEntries(AnchorDraft draft, String path, String anchor) {
-		return without(draft.threshold(), path, "threshold", anchor) & without(draft.base(), path, "base", anchor)
+		return without(draft.noSoonerThan(), path, "no-sooner-than", anchor)
+				& without(draft.threshold(), path, "threshold", anchor) & without(draft.base(), path, "base", anchor)
 				& without(draft.sum(), path, "sum", anchor) & without(draft.start(), path, "start", anchor)
 				& without(draft.daylight(), path, "daylight", anchor)
 				& without(draft.probability(), path, "probability", anchor);

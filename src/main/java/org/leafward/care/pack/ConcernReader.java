@@ -9,12 +9,15 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.rule.Concern;
+import org.leafward.care.core.rule.Freezing;
 import org.leafward.care.core.rule.Where;
 import org.leafward.care.core.rule.YearsSincePlanting;
 import org.leafward.care.pack.PackDraft.ConcernDraft;
+import org.leafward.care.pack.PackDraft.FreezingDraft;
 import org.leafward.care.pack.PackDraft.WhereDraft;
 import org.leafward.care.pack.PackDraft.YearsDraft;
 import org.leafward.care.pack.PhenologyDraft.PlantsDraft;
+import org.leafward.climate.TemperatureThreshold;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.Placement;
 import org.leafward.register.SiteFeature;
@@ -49,8 +52,8 @@ final class ConcernReader {
 				species(draft.exceptSpecies(), path + "/except-species"), placement(draft.placement()),
 				draft.wintersIndoors(), draft.saltExposed(),
 				years(draft.yearsSincePlanting(), path + "/years-since-planting"),
-				values(draft.soils(), SoilTexture.class), where(draft.where()),
-				values(draft.site(), SiteFeature.class));
+				values(draft.soils(), SoilTexture.class), where(draft.where()), values(draft.site(), SiteFeature.class),
+				freezing(draft.whereItFreezes()));
 	}
 
 	Concern read(PlantsDraft draft, String path) {
@@ -62,6 +65,10 @@ final class ConcernReader {
 	static Where where(@Nullable WhereDraft draft) {
 		return (draft == null) ? Where.ANYWHERE
 				: new Where(Set.copyOf(orEmpty(draft.regions())), Set.copyOf(orEmpty(draft.counties())));
+	}
+
+	private static @Nullable Freezing freezing(@Nullable FreezingDraft draft) {
+		return (draft == null) ? null : new Freezing(TemperatureThreshold.parse(draft.to()), draft.oneYearIn());
 	}
 
 	/** A rule about a site as a whole says nothing about plants. */

@@ -23,7 +23,12 @@ record PackDraft(String pack, int version, String title, String region, List<Rul
 	record ConcernDraft(@Nullable List<String> groups, @Nullable List<String> species, @Nullable List<String> traits,
 			@Nullable List<String> exceptGroups, @Nullable List<String> exceptSpecies, @Nullable String placement,
 			@Nullable Boolean wintersIndoors, @Nullable Boolean saltExposed, @Nullable YearsDraft yearsSincePlanting,
-			@Nullable List<String> soils, @Nullable WhereDraft where, @Nullable List<String> site) {
+			@Nullable List<String> soils, @Nullable WhereDraft where, @Nullable List<String> site,
+			@Nullable FreezingDraft whereItFreezes) {
+	}
+
+	/** How cold and how often, as written. */
+	record FreezingDraft(String to, int oneYearIn) {
 	}
 
 	/** Bounds on age as written. */
@@ -35,7 +40,8 @@ record PackDraft(String pack, int version, String title, String region, List<Rul
 			@Nullable Integer sum, @Nullable String start, @Nullable String daylight, @Nullable Integer probability,
 			@Nullable String phase, @Nullable String event, @Nullable Boolean plantingDate, @Nullable String dayOfYear,
 			@Nullable String whyFixed, @Nullable Integer days, @Nullable Map<String, Integer> daysBySpecies,
-			@Nullable String season, @Nullable String notBefore, @Nullable String notAfter) {
+			@Nullable String season, @Nullable String notBefore, @Nullable String notAfter,
+			@Nullable AnchorDraft noSoonerThan) {
 	}
 
 	/** Places as written. */

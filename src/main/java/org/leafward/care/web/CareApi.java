@@ -10,7 +10,9 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskId;
+import org.leafward.care.TaskKind;
 import org.leafward.care.TaskText;
+import org.leafward.care.core.state.TaskLifecycle;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Explanation;
 import org.leafward.measure.NotThere;
@@ -55,17 +57,20 @@ class CareApi {
 	 * @param withdrawnBecause the reason, for withdrawn tasks
 	 * @param sequence number of visible changes
 	 * @param changedAt time of the last one
+	 * @param doneFrom the first day on which it can be noted as done; null for hold-offs
 	 * @param packVersion version of the pack in which its rule last changed when it was
 	 * written; 0 where that is not known
 	 */
 	record TaskAnswer(UUID id, @Nullable UUID planting, String plant, String rule, int season, int occurrence,
 			String kind, LocalDate from, LocalDate to, TaskText text, String state, @Nullable String withdrawnBecause,
-			int sequence, Instant changedAt, int packVersion) {
+			int sequence, Instant changedAt, @Nullable LocalDate doneFrom, int packVersion) {
 
 		static TaskAnswer of(CareTask task) {
 			return new TaskAnswer(task.id().value(), value(task.planting()), task.plant(), task.rule(), task.season(),
 					task.occurrence(), Kinds.code(task.kind()), task.window().from(), task.window().to(), task.text(),
 					Kinds.code(task.state()), task.withdrawnBecause(), task.sequence(), task.changedAt(),
+					(task.kind() != TaskKind.HOLD_OFF) ? task.window().from().minusDays(TaskLifecycle.EARLY_DAYS)
+							: null,
 					task.packVersion());
 		}
 

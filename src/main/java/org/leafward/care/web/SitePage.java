@@ -99,7 +99,7 @@ class SitePage {
 			.year() != Season.containing(year.from(), site.point().hemisphere()).year()) {
 			lines.addAll(season(site, year.to()));
 		}
-		Predicate<CareTask> planned = (task) -> task.state() == TaskState.PLANNED;
+		Predicate<CareTask> drawn = (task) -> task.state() == TaskState.PLANNED || task.state() == TaskState.DONE;
 		SiteNow now = this.now.of(tasks, today);
 		model.addAttribute("section", "sites");
 		model.addAttribute("site", site);
@@ -108,7 +108,7 @@ class SitePage {
 		model.addAttribute("now", now.now());
 		model.addAttribute("tasks", now.next());
 		model.addAttribute("lately", now.lately());
-		YearStrip strip = SiteStrip.of(site, year, today, plantings, tasks.stream().filter(planned).toList(), lines);
+		YearStrip strip = SiteStrip.of(site, year, today, plantings, tasks.stream().filter(drawn).toList(), lines);
 		model.addAttribute("strip", strip.rows().isEmpty() ? null : strip);
 		model.addAttribute("stripRows", SiteStrip.inWords(strip));
 		model.addAttribute("markers", steps(season(site, today)));

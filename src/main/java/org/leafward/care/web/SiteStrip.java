@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.leafward.care.CareTask;
+import org.leafward.care.TaskState;
 import org.leafward.measure.DayWindow;
 import org.leafward.pages.DateLine;
 import org.leafward.pages.Mark;
@@ -63,12 +64,16 @@ final class SiteStrip {
 		return rows;
 	}
 
+	private static Mark mark(CareTask task) {
+		return (task.state() == TaskState.DONE) ? Mark.DONE : Lines.mark(task.kind());
+	}
+
 	private static Care care(CareTask task) {
-		return new Care(Lines.mark(task.kind()), task.window(), task.text().title());
+		return new Care(mark(task), task.window(), task.text().title());
 	}
 
 	private static YearStrip.Span span(CareTask task) {
-		return new YearStrip.Span(Lines.mark(task.kind()), task.window().from(), task.window().to(),
+		return new YearStrip.Span(mark(task), task.window().from(), task.window().to(),
 				task.text().title().replaceFirst("^Day \\d+ of \\d+: ", ""), Lines.address(task));
 	}
 

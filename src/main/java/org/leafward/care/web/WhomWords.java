@@ -29,7 +29,8 @@ final class WhomWords {
 	/** The plants or sites, for example "Boxwood, hollies; but not in pots". */
 	String of(Concern concern) {
 		if (!concern.site().isEmpty()) {
-			return "The site as a whole, where it has " + join(concern.site().stream().map(SiteFeature::words));
+			return "The site as a whole, where it has " + join(concern.site().stream().map(SiteFeature::words))
+					+ ((concern.freezing() != null) ? "; " + concern.freezing().words() : "");
 		}
 		List<String> more = new ArrayList<>();
 		if (!concern.traits().isEmpty()) {
@@ -55,6 +56,9 @@ final class WhomWords {
 		}
 		if (!concern.where().equals(Where.ANYWHERE)) {
 			more.add("in " + where(concern.where()));
+		}
+		if (concern.freezing() != null) {
+			more.add(concern.freezing().words());
 		}
 		String plants = plants(concern.groups(), concern.species());
 		String all = (plants.isEmpty() ? "all plants" : plants)

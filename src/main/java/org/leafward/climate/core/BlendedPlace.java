@@ -4,11 +4,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.PlaceMarkers;
 import org.leafward.climate.SeasonMarker;
+import org.leafward.climate.TemperatureThreshold;
 import org.leafward.measure.Hemisphere;
 import org.leafward.measure.SeasonDay;
 
@@ -100,6 +102,20 @@ public final class BlendedPlace implements PlaceMarkers {
 			return MarkerWords.title(key) + " has a date here.";
 		}
 		return MarkerWords.title(key) + " has no date here: " + words().silence(blend);
+	}
+
+	@Override
+	public OptionalDouble yearsWithFreeze(TemperatureThreshold threshold) {
+		double sum = 0;
+		double weights = 0;
+		for (Neighbour neighbour : this.neighbours) {
+			OptionalDouble share = neighbour.yearsWithFreeze(threshold, this.hemisphere);
+			if (share.isPresent()) {
+				sum += neighbour.weight() * share.getAsDouble();
+				weights += neighbour.weight();
+			}
+		}
+		return (weights > 0) ? OptionalDouble.of(sum / weights) : OptionalDouble.empty();
 	}
 
 	private record Dated(MarkerKey key, int season) {

@@ -4,11 +4,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.leafward.climate.DayLength;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.MarkerKind;
 import org.leafward.climate.PlaceMarkers;
 import org.leafward.climate.SeasonMarker;
+import org.leafward.climate.TemperatureThreshold;
 import org.leafward.climate.core.light.Daylight;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
@@ -46,6 +48,11 @@ public final class DaylitPlace implements PlaceMarkers {
 		}
 		return "%s has no date here: at this latitude the day is always longer, or always shorter."
 			.formatted(MarkerWords.title(key));
+	}
+
+	@Override
+	public OptionalDouble yearsWithFreeze(TemperatureThreshold threshold) {
+		return this.weather.yearsWithFreeze(threshold);
 	}
 
 	private Optional<SeasonMarker> daylight(MarkerKey key, int year) {

@@ -4,13 +4,17 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.leafward.climate.MarkerKind;
 import org.leafward.climate.Microclimate;
 import org.leafward.climate.NormalsPeriod;
 import org.leafward.climate.Place;
 import org.leafward.climate.Station;
+import org.leafward.climate.TemperatureThreshold;
 import org.leafward.measure.GeoPoint;
+import org.leafward.measure.Hemisphere;
 
 /**
  * A station that speaks for a site.
@@ -104,6 +108,14 @@ public record Neighbour(StationClimate climate, NormalsPeriod normals, SeasonPer
 
 	double colderBy(double nightShare) {
 		return this.colderBy - nightShare * this.microclimate.minimumOffset();
+	}
+
+	/** The share of years with a freeze at the site, as this station has it. */
+	OptionalDouble yearsWithFreeze(TemperatureThreshold threshold, Hemisphere hemisphere) {
+		return Stream.of(MarkerKind.LAST_SPRING_FREEZE, MarkerKind.FIRST_FALL_FREEZE)
+			.map((kind) -> this.climate.sample(kind, threshold, colderBy(kind), hemisphere, this.period))
+			.flatMapToDouble((sample) -> sample.share().stream())
+			.max();
 	}
 
 	/**

@@ -3,6 +3,7 @@ package org.leafward.climate.core;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.leafward.measure.SeasonDay;
 
 /**
@@ -80,6 +81,15 @@ public final class Sample {
 			return Optional.of("it came in %d of %d seasons, fewer than one in ten".formatted(used(), told));
 		}
 		return Optional.empty();
+	}
+
+	/**
+	 * The share of seasons with the event.
+	 * @return 0 to 1; empty when fewer than ten seasons can be told
+	 */
+	public OptionalDouble share() {
+		int told = used() + this.without;
+		return (told < FEWEST_SEASONS) ? OptionalDouble.empty() : OptionalDouble.of((double) used() / told);
 	}
 
 	/**

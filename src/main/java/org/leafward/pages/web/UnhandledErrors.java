@@ -10,6 +10,8 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.RequestMapping;
 
+import org.leafward.pages.NotForYou;
+
 /**
  * Answers what filters refused before any controller was found: addresses with tricks in
  * them, forms without their secret, methods that nobody knows.
@@ -32,6 +34,9 @@ class UnhandledErrors implements ErrorController {
 		// The server's own exceptions say nothing here; its status does.
 		Trouble trouble = (thrown instanceof Exception ex && !Trouble.of(ex).status().is5xxServerError())
 				? Trouble.of(ex) : Trouble.of(known);
+		if (request.getAttribute(NotForYou.ATTRIBUTE) instanceof NotForYou refused && known == HttpStatus.FORBIDDEN) {
+			trouble = Trouble.of(known, refused.what(), null, refused.mend());
+		}
 		Object address = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
 		String path = (address != null) ? address.toString() : "";
 		if (!forProgram(path)) {

@@ -3,10 +3,12 @@ package org.leafward.care.garden;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.MarkerKind;
 import org.leafward.climate.PlaceMarkers;
 import org.leafward.climate.SeasonMarker;
+import org.leafward.climate.TemperatureThreshold;
 import org.leafward.measure.Explanation;
 import org.leafward.support.SharedData;
 
@@ -60,6 +62,11 @@ record FreezeDates(String name, Middle last, Middle first) implements PlaceMarke
 	@Override
 	public String whyMissing(MarkerKey key) {
 		return "Only freeze dates are published for " + this.name + ".";
+	}
+
+	@Override
+	public OptionalDouble yearsWithFreeze(TemperatureThreshold threshold) {
+		return OptionalDouble.empty();
 	}
 
 }

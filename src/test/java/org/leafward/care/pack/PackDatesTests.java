@@ -35,17 +35,18 @@ class PackDatesTests {
 	private static final Map<String, String> DATES = Map.ofEntries(Map.entry("last-spring-freeze 32F p50", "04-20"),
 			Map.entry("last-spring-freeze 32F p10", "05-08"), Map.entry("last-spring-freeze 32F p90", "04-03"),
 			Map.entry("first-fall-freeze 32F p50", "10-15"), Map.entry("first-fall-freeze 32F p10", "09-30"),
-			Map.entry("first-fall-freeze 28F p50", "10-28"), Map.entry("first-fall-freeze 28F p90", "11-14"),
-			Map.entry("ground-freeze p50", "12-10"), Map.entry("ground-thaw p50", "03-05"),
-			Map.entry("nights-warm-to 55F p50", "05-26"), Map.entry("nights-cool-to 55F p50", "09-15"),
-			Map.entry("nights-cool-to 50F p50", "09-27"), Map.entry("nights-cool-to 45F p50", "10-08"),
-			Map.entry("days-cool-to 50F p50", "11-08"), Map.entry("soil-warms-to 45F p50", "03-28"),
-			Map.entry("soil-warms-to 50F p50", "04-10"), Map.entry("soil-cools-to 40F p50", "11-28"),
-			Map.entry("last-spring-freeze 28F p50", "04-06"), Map.entry("soil-warms-to 40F p50", "03-18"),
-			Map.entry("soil-warms-to 55F p50", "04-24"), Map.entry("upper-soil-warms-to 50F p50", "04-03"),
-			Map.entry("upper-soil-warms-to 55F p50", "04-17"), Map.entry("soil-warms-to 60F p50", "05-06"),
-			Map.entry("soil-warms-to 65F p50", "05-18"), Map.entry("soil-warms-to 70F p50", "06-05"),
-			Map.entry("soil-cools-to 60F p50", "10-06"), Map.entry("nights-cool-to 60F p50", "08-31"));
+			Map.entry("first-fall-freeze 28F p50", "10-28"), Map.entry("first-fall-freeze 24F p50", "11-12"),
+			Map.entry("first-fall-freeze 28F p90", "11-14"), Map.entry("ground-freeze p50", "12-10"),
+			Map.entry("ground-thaw p50", "03-05"), Map.entry("nights-warm-to 55F p50", "05-26"),
+			Map.entry("nights-cool-to 55F p50", "09-15"), Map.entry("nights-cool-to 50F p50", "09-27"),
+			Map.entry("nights-cool-to 45F p50", "10-08"), Map.entry("days-cool-to 50F p50", "11-08"),
+			Map.entry("soil-warms-to 45F p50", "03-28"), Map.entry("soil-warms-to 50F p50", "04-10"),
+			Map.entry("soil-cools-to 40F p50", "11-28"), Map.entry("last-spring-freeze 28F p50", "04-06"),
+			Map.entry("soil-warms-to 40F p50", "03-18"), Map.entry("soil-warms-to 55F p50", "04-24"),
+			Map.entry("upper-soil-warms-to 50F p50", "04-03"), Map.entry("upper-soil-warms-to 55F p50", "04-17"),
+			Map.entry("soil-warms-to 60F p50", "05-06"), Map.entry("soil-warms-to 65F p50", "05-18"),
+			Map.entry("soil-warms-to 70F p50", "06-05"), Map.entry("soil-cools-to 60F p50", "10-06"),
+			Map.entry("nights-cool-to 60F p50", "08-31"));
 
 	/**
 	 * Phases there, assumed to fit the same notes (candles in mid-June, wrapping in late

@@ -18,6 +18,7 @@ import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.GeoPoint;
+import org.leafward.pages.NotForYou;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.NewSite;
@@ -37,11 +38,13 @@ import org.springframework.mock.web.MockHttpSession;
 import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.MvcResult;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.InstanceOfAssertFactories.type;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.delete;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
@@ -89,6 +92,8 @@ class CarePagesTests {
 			.addPlantings(this.site.id(), List.of(new NewPlanting(new SpeciesId("syringa-vulgaris"),
 					"lilac by the shed", 1, LocalDate.of(2010, 5, 20), Placement.GROUND, false, false)))
 			.get(0);
+		this.register.addPlantings(this.site.id(), List.of(new NewPlanting(new SpeciesId("acer-rubrum"), "young maple",
+				1, this.today, Placement.GROUND, false, false)));
 		this.mine = session(owner);
 		this.other = session(this.register.sites(0, 1).get(0).owner());
 	}
@@ -166,6 +171,40 @@ class CarePagesTests {
 		assertThat(page(this.mine, address).select(".logged li")).isEmpty();
 	}
 
+	/** Of a year ahead there is a task as soon as the next season is planned. */
+	@Test
+	void aTaskFarAheadIsNotDoneYet() throws Exception {
+		CareTask task = this.calendar
+			.ofSite(this.site.id(), new DayWindow(this.today.plusDays(60), this.today.plusDays(420)))
+			.stream()
+			.filter((one) -> one.kind() == TaskKind.DO && one.window().from().isAfter(this.today.plusDays(31)))
+			.findFirst()
+			.orElseThrow();
+		Document page = page(this.mine, "/tasks/" + task.id());
+		assertThat(page.select("form[action=/tasks/done]")).isEmpty();
+		assertThat(page.text()).contains("It can be noted as done from ");
+		MockHttpServletResponse refused = send(this.mine, "/tasks/done", "task", task.id().toString());
+		assertThat(refused.getStatus()).isEqualTo(400);
+		assertThat(Jsoup.parse(refused.getContentAsString()).select("[role=alert]").text())
+			.contains("and can be noted as done from ");
+		assertThat(call(400, post("/api/v1/tasks/" + task.id() + "/done"), null)).contains("can be noted as done from",
+				"\"mend\":");
+		assertThat(this.calendar.find(task.id())).contains(task);
+	}
+
+	@Test
+	void whoeverMayNotSeeAPageIsToldWhoMay() throws Exception {
+		for (String page : List.of("/replanning", "/workshop", "/workshop/trees")) {
+			MvcResult answer = this.web.perform(get(page).session(this.mine)).andReturn();
+			assertThat(answer.getResponse().getStatus()).as(page).isEqualTo(403);
+			assertThat(answer.getRequest().getAttribute(NotForYou.ATTRIBUTE)).as(page)
+				.asInstanceOf(type(NotForYou.class))
+				.extracting(NotForYou::what)
+				.asString()
+				.contains("operator");
+		}
+	}
+
 	@Test
 	void anotherPersonFindsNothingAndChangesNothing() throws Exception {
 		CareTask task = aTask();
@@ -220,10 +259,12 @@ class CarePagesTests {
 	}
 
 	/** Any task of the year that asks for work. */
+	/** One of today: the maple was planted today and wants water. */
 	private CareTask aTask() {
 		return this.calendar.ofSite(this.site.id(), new DayWindow(this.today.minusDays(1), this.today.plusYears(1)))
 			.stream()
-			.filter((task) -> task.kind() == TaskKind.DO && task.state() == TaskState.PLANNED)
+			.filter((task) -> task.kind() == TaskKind.DO && task.state() == TaskState.PLANNED
+					&& task.window().contains(this.today))
 			.findFirst()
 			.orElseThrow();
 	}

@@ -66,6 +66,25 @@ class SiteStripTests {
 	}
 
 	@Test
+	void whatIsDoneStaysAndIsToldApart() {
+		plant(1, "hollies");
+		task(1, TaskKind.DO, "Water deeply", "2026-11-01", "2026-11-14");
+		task(1, TaskKind.DO, "Water deeply", "2026-11-15", "2026-11-28");
+		CareTask first = this.tasks.get(0);
+		this.tasks.set(0, done(first));
+		YearStrip strip = strip();
+		assertThat(strip.lines()).extracting((line) -> line.mark().word() + " " + line.label() + " " + line.when())
+			.containsExactly("Done Water deeply 1 Nov – 14 Nov", "Do Water deeply 15 Nov – 28 Nov");
+		assertThat(strip.svg()).contains("class=\"mark-done\"", "class=\"tick\"", "Done: Water deeply, hollies");
+	}
+
+	private static CareTask done(CareTask task) {
+		return new CareTask(task.id(), task.planting(), task.plant(), task.site(), task.siteName(), task.person(),
+				task.rule(), task.season(), task.occurrence(), task.kind(), task.window(), task.text(), TaskState.DONE,
+				null, 1, Instant.EPOCH, Instant.EPOCH);
+	}
+
+	@Test
 	void theDaysOfARampAreOneEntryWithoutTheirNumber() {
 		plant(1, "lemon tree");
 		task(1, TaskKind.RAMP_DAY, "Day 1 of 2: Move it outdoors", "2027-05-20", "2027-05-20");

@@ -70,6 +70,35 @@ class BlendedPlaceTests {
 				within(0.05));
 	}
 
+	/**
+	 * Against a count of the seasons one by one; nothing on earth stays above 20 °C all
+	 * year at 45 degrees north or falls to -80 °C there.
+	 */
+	@Test
+	void theShareOfYearsWithAFreezeIsThatOfTheStations() {
+		assertThat(at(45, 10, 200).yearsWithFreeze(FREEZING)).as("no station").isEmpty();
+		station("XX000000001", 45, 10, 200, 8, 1);
+		PlaceMarkers place = at(45, 10, 200);
+		assertThat(place.yearsWithFreeze(TemperatureThreshold.parse("20C"))).hasValue(1);
+		assertThat(place.yearsWithFreeze(TemperatureThreshold.parse("-80C"))).hasValue(0);
+		StationClimate climate = new StationClimate(this.stations.get(0), this.records.get(this.stations.get(0).id()));
+		for (int degrees = -15; degrees <= 5; degrees++) {
+			TemperatureThreshold threshold = TemperatureThreshold.parse(degrees + "C");
+			double spring = share(climate, MarkerKind.LAST_SPRING_FREEZE, threshold);
+			double fall = share(climate, MarkerKind.FIRST_FALL_FREEZE, threshold);
+			assertThat(place.yearsWithFreeze(threshold).orElseThrow()).as("%d °C", degrees)
+				.isCloseTo(Math.max(spring, fall), within(1e-9));
+		}
+	}
+
+	/** Seasons counted one by one, without the steps kept for all limits. */
+	private static double share(StationClimate climate, MarkerKind kind, TemperatureThreshold threshold) {
+		List<SeasonOutcome> outcomes = climate.outcomes(kind, threshold, 0, Hemisphere.NORTH,
+				new SeasonPeriod(1991, 2020));
+		long told = outcomes.stream().filter((one) -> one.state() != SeasonOutcome.State.LEFT_OUT).count();
+		return (double) outcomes.stream().filter((one) -> one.date() != null).count() / told;
+	}
+
 	/** By hand: 300 m count like 30 km, so 10 km away and 300 m up is like 40 km. */
 	@Test
 	void heightCountsLikeDistance() {

@@ -15,6 +15,7 @@ import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.web.bind.annotation.GetMapping;
 
 import org.leafward.measure.BadInput;
+import org.leafward.pages.NotForYou;
 
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
@@ -63,6 +64,17 @@ class ErrorPageTests {
 			.andExpect(content().string(containsString("This form is too old")))
 			.andExpect(content().string(containsString("<main")))
 			.andExpect(content().string(not(containsString("secret"))));
+	}
+
+	@Test
+	void whoMaySeeAPageIsSaid() throws Exception {
+		this.mvc
+			.perform(get("/error").accept(MediaType.TEXT_HTML)
+				.requestAttr(RequestDispatcher.ERROR_STATUS_CODE, 403)
+				.requestAttr(NotForYou.ATTRIBUTE, new NotForYou("Only the operator may see this", "sign in as one")))
+			.andExpect(status().isForbidden())
+			.andExpect(content().string(containsString("Only the operator may see this")))
+			.andExpect(content().string(not(containsString("form"))));
 	}
 
 	@SpringBootConfiguration

@@ -95,7 +95,8 @@ record Pair(Rule task, Rule holdOff) {
 				&& (forbidden().years().below() >= wanted().years().below() || this.task.timing().oncePerPlanting())
 				&& (forbidden().soils().isEmpty()
 						|| (!wanted().soils().isEmpty() && forbidden().soils().containsAll(wanted().soils())))
-				&& wanted().site().containsAll(forbidden().site());
+				&& wanted().site().containsAll(forbidden().site())
+				&& (forbidden().freezing() == null || forbidden().freezing().follows(wanted().freezing()));
 	}
 
 	private static boolean implied(@Nullable Object given, @Nullable Object needed) {

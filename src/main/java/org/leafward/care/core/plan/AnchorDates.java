@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.leafward.care.core.phase.Estimate;
+import org.leafward.care.core.phase.PhaseOrder;
 import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.Anchor;
 import org.leafward.care.core.rule.CalendarAnchor;
@@ -28,9 +29,12 @@ final class AnchorDates {
 
 	private final Phenology phenology;
 
+	private final PhaseOrders orders;
+
 	AnchorDates(PlanSite site, Phenology phenology) {
 		this.site = site;
 		this.phenology = phenology;
+		this.orders = new PhaseOrders(this, site.observed(), phenology);
 	}
 
 	AnchorDate of(Anchor anchor, Season season, Subject subject) {
@@ -38,7 +42,7 @@ final class AnchorDates {
 			return marker(marker, marker.nextSeason() ? season.next() : season, subject);
 		}
 		if (anchor instanceof PhaseAnchor phase) {
-			return phase(phase, phase.nextSeason() ? season.next() : season, subject);
+			return phase(phase, phase.nextSeason() ? season.next() : season, subject, true);
 		}
 		if (anchor instanceof EventAnchor event) {
 			return this.site.observed()
@@ -58,7 +62,7 @@ final class AnchorDates {
 		return plain(anchor, planting.plantedOn().plusDays(days(planted.days(), subject)), planting.plantedOn());
 	}
 
-	private static int days(Days days, Subject subject) {
+	static int days(Days days, Subject subject) {
 		SpeciesId species = subject.speciesId();
 		return (species != null) ? days.of(species) : days.days();
 	}
@@ -71,6 +75,24 @@ final class AnchorDates {
 	}
 
 	private AnchorDate marker(MarkerAnchor anchor, Season season, Subject subject) {
+		AnchorDate own = alone(anchor, season, subject);
+		MarkerAnchor floor = anchor.floor();
+		LocalDate date = own.date();
+		if (floor == null || date == null) {
+			return own;
+		}
+		AnchorDate least = marker(floor, season, subject);
+		LocalDate soonest = least.date();
+		if (soonest == null || !soonest.isAfter(date)) {
+			return own;
+		}
+		return new AnchorDate(soonest, null, Basis.mix(own.basis(), least.basis()), (label) -> Explanation
+			.of(label, DayWords.of(soonest))
+			.withDetail(sentence(anchor.words()))
+			.withSteps(List.of(own.words().apply("By the first event alone"), least.words().apply("No sooner than"))));
+	}
+
+	private AnchorDate alone(MarkerAnchor anchor, Season season, Subject subject) {
 		return this.site.markers().on(anchor.marker(), season.year()).map((marker) -> {
 			LocalDate counted = marker.date().plusDays(days(anchor.days(), subject));
 			LocalDate date = anchor.bounds().keep(counted, season);
@@ -81,7 +103,12 @@ final class AnchorDates {
 		}).orElseGet(() -> AnchorDate.missing(this.site.markers().whyMissing(anchor.marker())));
 	}
 
-	private AnchorDate phase(PhaseAnchor anchor, Season season, Subject subject) {
+	/**
+	 * The date of a phase.
+	 * @param inOrder whether it keeps its place among the phases that were seen; those
+	 * that only an estimate hangs on needn't, as what hangs on them does
+	 */
+	private AnchorDate phase(PhaseAnchor anchor, Season season, Subject subject, boolean inOrder) {
 		Species species = subject.species();
 		Planting planting = subject.planting();
 		if (species == null || planting == null) {
@@ -99,14 +126,30 @@ final class AnchorDates {
 			return AnchorDate.missing("Nobody has logged %s here, and there is no estimate for %s."
 				.formatted(plain(anchor.phase()), species.commonName()));
 		}
-		AnchorDate expected = of(estimate.get().at(), season, subject);
+		AnchorDate expected = (estimate.get().at() instanceof PhaseAnchor other)
+				? phase(other, other.nextSeason() ? season.next() : season, subject, false)
+				: of(estimate.get().at(), season, subject);
 		LocalDate day = expected.date();
 		if (day == null) {
 			return expected;
 		}
-		return offset(anchor, season, subject, day,
-				Basis.mix(estimate.get().sources().toString().hashCode(), expected.basis()),
-				() -> estimated(anchor, expected, estimate.get()));
+		long basis = Basis.mix(estimate.get().sources().toString().hashCode(), expected.basis());
+		PhaseOrder.Kept kept = inOrder ? this.orders.of(season, subject).get(anchor.phase()) : null;
+		PhaseOrder.Dated by = (kept != null) ? kept.by() : null;
+		if (kept == null || by == null) {
+			return offset(anchor, season, subject, day, basis, () -> estimated(anchor, expected, estimate.get()));
+		}
+		long moved = Basis.mix(Basis.mix(basis, by.phase().hashCode()), by.day());
+		return offset(anchor, season, subject, kept.day(), by.seen() ? moved : Basis.mix(moved, 1),
+				() -> inOrder(anchor, kept.day(), by, estimated(anchor, expected, estimate.get())));
+	}
+
+	private static Explanation inOrder(PhaseAnchor anchor, LocalDate day, PhaseOrder.Dated by, Explanation estimated) {
+		return Explanation.of("By what was seen here: " + plain(anchor.phase()), DayWords.of(day))
+			.withDetail(sentence(
+					"%s %s on %s, and the two come in another order on this plant, so the estimate gives way".formatted(
+							plain(by.phase()), by.seen() ? "was seen" : "is now expected", DayWords.of(by.day()))))
+			.withSteps(List.of(estimated));
 	}
 
 	private AnchorDate offset(PhaseAnchor anchor, Season season, Subject subject, LocalDate day, long basis,

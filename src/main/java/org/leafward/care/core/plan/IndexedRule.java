@@ -131,7 +131,7 @@ final class IndexedRule {
 		return new Concern(concern.groups(), concern.species(), concern.traits(), concern.exceptGroups(),
 				concern.exceptSpecies(), concern.placement(), concern.wintersIndoors(), concern.saltExposed(),
 				YearsSincePlanting.ANY, (ground != null) ? ground.soils() : Set.of(),
-				(ground != null) ? ground.where() : Where.ANYWHERE, concern.site());
+				(ground != null) ? ground.where() : Where.ANYWHERE, concern.site(), concern.freezing());
 	}
 
 	private static List<Wording> days(TaskText text, Ramp ramp) {

@@ -62,8 +62,8 @@ final class RuleIndex {
 	}
 
 	private static boolean isShared(Anchor anchor) {
-		return anchor instanceof CalendarAnchor
-				|| (anchor instanceof MarkerAnchor marker && marker.days().bySpecies().isEmpty());
+		return anchor instanceof CalendarAnchor || (anchor instanceof MarkerAnchor marker
+				&& marker.days().bySpecies().isEmpty() && (marker.floor() == null || isShared(marker.floor())));
 	}
 
 	int size() {

@@ -2,10 +2,13 @@ package org.leafward.care.core.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.DayByDay;
+import org.leafward.care.core.rule.Freezing;
 import org.leafward.care.core.rule.Ramp;
 import org.leafward.care.core.rule.Span;
 import org.leafward.measure.DayWindow;
@@ -36,6 +39,8 @@ final class SitePlan {
 	private final @Nullable Ends[] ends;
 
 	private final @Nullable Draft[] shared;
+
+	private final Map<Freezing, Boolean> freezes = new HashMap<>();
 
 	private final List<PlannedTask> tasks = new ArrayList<>();
 
@@ -100,7 +105,7 @@ final class SitePlan {
 
 	private void draft(IndexedRule rule, int at, Subject subject, List<Draft> drafts) {
 		IndexedRule.TimedBy by = rule.timedBy(this.site.facts());
-		if (by.leftOut()) {
+		if (by.leftOut() || !freezesEnough(rule)) {
 			return;
 		}
 		Season season = this.seasons.get(at);
@@ -123,6 +128,12 @@ final class SitePlan {
 							.withDetail("The window would begin on %s, before the planting."
 								.formatted(DayWords.of(window.from())))));
 		}
+	}
+
+	/** A rule for colder places is not for this one, and nothing is missing. */
+	private boolean freezesEnough(IndexedRule rule) {
+		Freezing freezing = rule.rule().concern().freezing();
+		return freezing == null || this.freezes.computeIfAbsent(freezing, (one) -> one.comesAt(this.site.markers()));
 	}
 
 	/** The draft of an uncut window; plantings share it when they share its ends. */

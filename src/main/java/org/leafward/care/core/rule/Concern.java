@@ -28,11 +28,12 @@ import org.leafward.register.SoilTexture;
  * @param where only there
  * @param site the features that a site has, for rules about a site as a whole; empty for
  * rules about plantings
+ * @param freezing only where it freezes so; null is anywhere
  */
 public record Concern(Set<String> groups, Set<SpeciesId> species, Set<String> traits, Set<String> exceptGroups,
 		Set<SpeciesId> exceptSpecies, @Nullable Placement placement, @Nullable Boolean wintersIndoors,
 		@Nullable Boolean saltExposed, YearsSincePlanting years, Set<SoilTexture> soils, Where where,
-		Set<SiteFeature> site) {
+		Set<SiteFeature> site, @Nullable Freezing freezing) {
 
 	/** Every planting. */
 	public static final Concern ANY_PLANT = Concern.of(Set.of(), Set.of(), Set.of());
@@ -56,7 +57,7 @@ public record Concern(Set<String> groups, Set<SpeciesId> species, Set<String> tr
 	 */
 	public static Concern of(Set<String> groups, Set<SpeciesId> species, Set<String> traits) {
 		return new Concern(groups, species, traits, Set.of(), Set.of(), null, null, null, YearsSincePlanting.ANY,
-				Set.of(), Where.ANYWHERE, Set.of());
+				Set.of(), Where.ANYWHERE, Set.of(), null);
 	}
 
 	/**

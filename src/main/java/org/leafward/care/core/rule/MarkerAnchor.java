@@ -1,5 +1,6 @@
 package org.leafward.care.core.rule;
 
+import org.jspecify.annotations.Nullable;
 import org.leafward.climate.DayLength;
 import org.leafward.climate.HeatGoal;
 import org.leafward.climate.MarkerKey;
@@ -12,12 +13,27 @@ import org.leafward.climate.TemperatureThreshold;
  * @param days days after it
  * @param nextSeason whether the event of the following season is meant
  * @param bounds days of the year that the date keeps to
+ * @param floor another event that the date comes no sooner than, where that has a date;
+ * null for none
  */
-public record MarkerAnchor(MarkerKey marker, Days days, boolean nextSeason, Bounds bounds) implements Anchor {
+public record MarkerAnchor(MarkerKey marker, Days days, boolean nextSeason, Bounds bounds,
+		@Nullable MarkerAnchor floor) implements Anchor {
+
+	/**
+	 * An anchor on one event alone.
+	 * @param marker which event, at which probability
+	 * @param days days after it
+	 * @param nextSeason whether the event of the following season is meant
+	 * @param bounds days of the year that the date keeps to
+	 */
+	public MarkerAnchor(MarkerKey marker, Days days, boolean nextSeason, Bounds bounds) {
+		this(marker, days, nextSeason, bounds, null);
+	}
 
 	@Override
 	public String words() {
-		return this.days.words(date() + event() + (this.nextSeason ? " of the following season" : ""));
+		return this.days.words(date() + event() + (this.nextSeason ? " of the following season" : ""))
+				+ ((this.floor != null) ? ", but no sooner than " + this.floor.words().replaceFirst("^on ", "") : "");
 	}
 
 	/** Which of the dates that the event has had, in words a gardener would use. */

@@ -2,11 +2,13 @@ package org.leafward.care.core.state;
 
 import java.time.LocalDate;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
 import org.leafward.measure.DayWindow;
+import org.leafward.measure.DayWords;
 
 /**
  * What is stored of a task's state, and from it where the task stands on a day and what
@@ -21,6 +23,9 @@ import org.leafward.measure.DayWindow;
  */
 public record TaskLifecycle(TaskKind kind, DayWindow window, TaskState state, @Nullable TaskState former,
 		LocalDate since) {
+
+	/** Work this long before a task's first day can still be that task's, days. */
+	public static final int EARLY_DAYS = 30;
 
 	/**
 	 * The answer to a command.
@@ -71,14 +76,15 @@ public record TaskLifecycle(TaskKind kind, DayWindow window, TaskState state, @N
 	}
 
 	/**
-	 * Whether a command is allowed, and what it leads to. It doesn't depend on the day:
-	 * work is done early and noted late.
+	 * Whether a command is allowed, and what it leads to. Work is done early and noted
+	 * late; but what was done longer before was no part of this task.
 	 * @param command the command
+	 * @param day the day on which the work was done; today for what is no work
 	 * @return the state that the task goes to, or why not
 	 */
-	public Answer answer(TaskCommand command) {
+	public Answer answer(TaskCommand command, LocalDate day) {
 		return switch (command) {
-			case DONE -> done();
+			case DONE -> done(day);
 			case SKIP -> skip();
 			case UNDO -> undo();
 			case REOPEN -> reopen();
@@ -86,22 +92,39 @@ public record TaskLifecycle(TaskKind kind, DayWindow window, TaskState state, @N
 	}
 
 	/**
+	 * The first day on which it can be noted as done.
+	 * @return empty when it can't be on any
+	 */
+	public Optional<LocalDate> doneFrom() {
+		return done(this.window.from()).allowed() ? Optional.of(this.window.from().minusDays(EARLY_DAYS))
+				: Optional.empty();
+	}
+
+	/**
 	 * The commands that are allowed.
+	 * @param today the day at the site
 	 * @return any number, in the order of {@link TaskCommand}
 	 */
-	public Set<TaskCommand> allowed() {
+	public Set<TaskCommand> allowed(LocalDate today) {
 		Set<TaskCommand> allowed = EnumSet.noneOf(TaskCommand.class);
 		for (TaskCommand command : TaskCommand.values()) {
-			if (answer(command).allowed()) {
+			if (answer(command, today).allowed()) {
 				allowed.add(command);
 			}
 		}
 		return allowed;
 	}
 
-	private Answer done() {
+	private Answer done(LocalDate day) {
 		if (this.kind == TaskKind.HOLD_OFF) {
 			return Answer.no("A hold-off asks for nothing, so there is nothing to be done. It ends by itself.");
+		}
+		LocalDate opens = this.window.from().minusDays(EARLY_DAYS);
+		if (this.state != TaskState.DONE && day.isBefore(opens)) {
+			return Answer
+				.no(("It begins on %s, and can be noted as done from %s on. What was done before that goes into "
+						+ "the care log on its own account.")
+					.formatted(DayWords.of(this.window.from()), DayWords.of(opens)));
 		}
 		return switch (this.state) {
 			// Work is work, whether or not the weather called for it.

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.leafward.care.TaskKind;
 import org.leafward.care.core.plan.PlannedTask.Call;
 import org.leafward.care.core.phase.Estimate;
@@ -18,6 +20,7 @@ import org.leafward.care.core.rule.Condition;
 import org.leafward.care.core.rule.DayByDay;
 import org.leafward.care.core.rule.Days;
 import org.leafward.care.core.rule.EventAnchor;
+import org.leafward.care.core.rule.Freezing;
 import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.PhaseAnchor;
 import org.leafward.care.core.rule.Rule;
@@ -29,6 +32,7 @@ import org.leafward.care.core.rule.Weather;
 import org.leafward.care.core.rule.Where;
 import org.leafward.care.core.rule.Work;
 import org.leafward.care.core.rule.YearsSincePlanting;
+import org.leafward.climate.TemperatureThreshold;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.Explanation;
 import org.leafward.measure.Hemisphere;
@@ -161,11 +165,38 @@ class LanguageTests {
 			.isEqualTo(Plan.NOTHING);
 	}
 
+	/** One winter in two: 15 of 30 are enough, 14 are not. */
+	@ParameterizedTest
+	@CsvSource({ "15, true", "14, false", "30, true", "0, false" })
+	void aRuleForColdPlacesIsForNoOthers(int years, boolean comes) {
+		Rule plain = rule("screen", TaskKind.DO, FALL_DAYS);
+		Rule screen = inTheCold(plain, new Freezing(TemperatureThreshold.parse("20F"), 2));
+		Plan plan = PlanFixture.planner(pack(screen))
+			.plan(PlanFixture.site(markers().freezing(years / 30.0)),
+					List.of(PlanFixture.boxwoodPlantedOn("2015-04-01")), one(), day("2027-06-01"));
+		assertThat(plan.tasks()).hasSize(comes ? 1 : 0);
+		assertThat(plan.gaps()).as("nothing is missing where a rule is not for the place").isEmpty();
+	}
+
+	@Test
+	void whereNobodyKnowsHowColdItGetsARuleStands() {
+		Rule screen = inTheCold(rule("screen", TaskKind.DO, FALL_DAYS),
+				new Freezing(TemperatureThreshold.parse("20F"), 2));
+		assertThat(plan(screen).tasks()).hasSize(1);
+	}
+
+	private static Rule inTheCold(Rule plain, Freezing freezing) {
+		Concern boxwood = new Concern(Set.of("boxwood"), Set.of(), Set.of(), Set.of(), Set.of(), null, null, null,
+				YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of(), freezing);
+		return new Rule(plain.id(), plain.kind(), plain.work(), boxwood, plain.timing(), List.of(), Weather.ANY,
+				Set.of(), plain.effort(), plain.text(), Map.of(), plain.sources());
+	}
+
 	@Test
 	void aSiteRuleHasTheSiteForItsSubject() {
 		Rule plain = rule("drain", TaskKind.DO, FALL_DAYS);
 		Concern pipes = new Concern(Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), null, null, null,
-				YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of(SiteFeature.IRRIGATION));
+				YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of(SiteFeature.IRRIGATION), null);
 		Rule drain = new Rule("drain", TaskKind.DO, Work.IRRIGATION, pipes, FALL_DAYS, List.of(), Weather.ANY, Set.of(),
 				plain.effort(), plain.text(), Map.of(), plain.sources());
 		assertThat(plan(drain)).as("no pipes").isEqualTo(Plan.NOTHING);

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.UUID;
 import org.leafward.care.TaskKind;
@@ -128,7 +129,7 @@ final class PlanFixture {
 	static Rule rule(String id, TaskKind kind, Timing timing) {
 		return new Rule(id, kind, Work.PRUNE,
 				new Concern(Set.of("boxwood"), Set.of(), Set.of(), Set.of(), Set.of(), null, null, null,
-						YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of()),
+						YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of(), null),
 				timing, List.of(), Weather.ANY, Set.of(), Effort.UNKNOWN,
 				new TaskText("Do " + id, "Do it.", null, "It helps.", null, null), Map.of(),
 				List.of(new Source("Practice", null, null, Grade.COMMON_PRACTICE)));
@@ -144,6 +145,19 @@ final class PlanFixture {
 		private final Map<MarkerKey, String> days = new HashMap<>();
 
 		private int later;
+
+		private OptionalDouble freezes = OptionalDouble.empty();
+
+		/** The share of years with a freeze, to any temperature. */
+		FixedMarkers freezing(double share) {
+			this.freezes = OptionalDouble.of(share);
+			return this;
+		}
+
+		@Override
+		public OptionalDouble yearsWithFreeze(TemperatureThreshold threshold) {
+			return this.freezes;
+		}
 
 		/** All dates so many days later. */
 		FixedMarkers later(int number) {

@@ -37,7 +37,7 @@ class RuleTests {
 	private static final SiteFacts LOAM = new SiteFacts("US-MI", "Washtenaw", SoilTexture.LOAM, Set.of());
 
 	private static final Concern ALL = new Concern(Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), null, null, null,
-			YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of());
+			YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of(), null);
 
 	private static PlantFacts boxwood(Placement placement, boolean indoors, boolean salt, int years) {
 		return new PlantFacts(BOXWOOD, Set.of("boxwood", "evergreen"), Set.of("salt-sensitive"), placement, indoors,
@@ -59,23 +59,23 @@ class RuleTests {
 
 	private static Concern concern(Set<String> groups, Set<SpeciesId> species, Set<String> traits) {
 		return new Concern(groups, species, traits, Set.of(), Set.of(), null, null, null, YearsSincePlanting.ANY,
-				Set.of(), Where.ANYWHERE, Set.of());
+				Set.of(), Where.ANYWHERE, Set.of(), null);
 	}
 
 	@Test
 	void exceptionsWinOverNames() {
 		assertThat(new Concern(Set.of("evergreen"), Set.of(), Set.of(), Set.of("boxwood"), Set.of(), null, null, null,
-				YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of())
+				YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of(), null)
 			.appliesTo(PLAIN)).isFalse();
 		assertThat(new Concern(Set.of("evergreen"), Set.of(), Set.of(), Set.of(), Set.of(BOXWOOD), null, null, null,
-				YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of())
+				YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of(), null)
 			.appliesTo(PLAIN)).isFalse();
 	}
 
 	@Test
 	void conditionsThatAreLeftOutHoldEitherWay() {
 		Concern potIndoorsSalt = new Concern(Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), Placement.CONTAINER,
-				true, false, YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of());
+				true, false, YearsSincePlanting.ANY, Set.of(), Where.ANYWHERE, Set.of(), null);
 		assertThat(potIndoorsSalt.appliesTo(boxwood(Placement.CONTAINER, true, false, 0))).isTrue();
 		assertThat(potIndoorsSalt.appliesTo(boxwood(Placement.GROUND, true, false, 0))).isFalse();
 		assertThat(potIndoorsSalt.appliesTo(boxwood(Placement.CONTAINER, false, false, 0))).isFalse();
@@ -86,7 +86,7 @@ class RuleTests {
 	@CsvSource({ "-1, false", "0, true", "1, true", "2, false" })
 	void yearsCountFromTheSeasonOfPlanting(int years, boolean applies) {
 		Concern young = new Concern(Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), null, null, null,
-				new YearsSincePlanting(0, 2), Set.of(), Where.ANYWHERE, Set.of());
+				new YearsSincePlanting(0, 2), Set.of(), Where.ANYWHERE, Set.of(), null);
 		assertThat(young.appliesTo(boxwood(Placement.GROUND, false, false, years))).isEqualTo(applies);
 		assertThat(ALL.appliesTo(boxwood(Placement.GROUND, false, false, years))).isEqualTo(years >= 0);
 	}

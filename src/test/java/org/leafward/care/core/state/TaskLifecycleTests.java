@@ -39,25 +39,43 @@ class TaskLifecycleTests {
 	@CsvSource({ "PLANNED, DONE SKIP", "DONE, UNDO", "SKIPPED, DONE UNDO REOPEN", "WITHDRAWN, DONE" })
 	void eachStateHasItsCommands(TaskState state, String allowed) {
 		TaskLifecycle task = task(TaskKind.DO, state, null);
-		assertThat(task.allowed()).extracting(TaskCommand::name).containsExactly(allowed.split(" "));
+		assertThat(task.allowed(DAYS.from())).extracting(TaskCommand::name).containsExactly(allowed.split(" "));
 		for (TaskCommand command : TaskCommand.values()) {
-			TaskLifecycle.Answer answer = task.answer(command);
+			TaskLifecycle.Answer answer = task.answer(command, DAYS.from());
 			assertThat(answer.refused() == null).isEqualTo(answer.allowed());
 		}
 	}
 
 	@Test
 	void aHoldOffAsksForNothing() {
-		assertThat(task(TaskKind.HOLD_OFF, TaskState.PLANNED, null).allowed()).isEmpty();
+		assertThat(task(TaskKind.HOLD_OFF, TaskState.PLANNED, null).allowed(DAYS.from())).isEmpty();
+	}
+
+	/** By hand: thirty days before 10 March 2027 is 8 February. */
+	@ParameterizedTest
+	@CsvSource({ "2027-02-07, false", "2027-02-08, true", "2027-03-21, true", "2026-03-15, false" })
+	void workLongBeforeIsNoPartOfTheTask(LocalDate day, boolean allowed) {
+		for (TaskState state : new TaskState[] { TaskState.PLANNED, TaskState.SKIPPED, TaskState.WITHDRAWN }) {
+			TaskLifecycle task = task(TaskKind.DO, state, null);
+			assertThat(task.answer(TaskCommand.DONE, day).allowed()).isEqualTo(allowed);
+			assertThat(task.allowed(day).contains(TaskCommand.DONE)).isEqualTo(allowed);
+			assertThat(task.doneFrom()).contains(LocalDate.of(2027, 2, 8));
+		}
+		assertThat(task(TaskKind.DO, TaskState.PLANNED, null).answer(TaskCommand.DONE, LocalDate.of(2026, 3, 15))
+			.refused()).contains("from Mon 8 Feb 2027 on");
+		assertThat(task(TaskKind.HOLD_OFF, TaskState.PLANNED, null).doneFrom()).isEmpty();
+		assertThat(task(TaskKind.DO, TaskState.DONE, null).answer(TaskCommand.UNDO, day).allowed())
+			.as("what was noted can always be taken back")
+			.isTrue();
 	}
 
 	@Test
 	void undoBringsTheFormerStateBack() {
-		assertThat(task(TaskKind.DO, TaskState.DONE, TaskState.SKIPPED).answer(TaskCommand.UNDO).to())
+		assertThat(task(TaskKind.DO, TaskState.DONE, TaskState.SKIPPED).answer(TaskCommand.UNDO, DAYS.from()).to())
 			.isEqualTo(TaskState.SKIPPED);
-		assertThat(task(TaskKind.DO, TaskState.DONE, TaskState.WITHDRAWN).answer(TaskCommand.UNDO).to())
+		assertThat(task(TaskKind.DO, TaskState.DONE, TaskState.WITHDRAWN).answer(TaskCommand.UNDO, DAYS.from()).to())
 			.isEqualTo(TaskState.WITHDRAWN);
-		assertThat(task(TaskKind.DO, TaskState.SKIPPED, null).answer(TaskCommand.UNDO).to())
+		assertThat(task(TaskKind.DO, TaskState.SKIPPED, null).answer(TaskCommand.UNDO, DAYS.from()).to())
 			.isEqualTo(TaskState.PLANNED);
 	}
 
