@@ -127,6 +127,11 @@ class PhasesInOrderTests {
 				return Optional.empty();
 			}
 
+			@Override
+			public String log() {
+				return seen.toString();
+			}
+
 		};
 	}
 
