@@ -21,6 +21,8 @@ final class HeatSums {
 	/** Degrees of Fahrenheit in one of Celsius. */
 	private static final double FAHRENHEIT = 1.8;
 
+	private static final int NONE = -1;
+
 	private final Course[] courses;
 
 	private HeatSums(Course[] courses) {
@@ -28,7 +30,8 @@ final class HeatSums {
 	}
 
 	/**
-	 * Walks through the means of the days.
+	 * Makes ready for the walk through the means of the days, which goes as far as sums
+	 * are asked for.
 	 * @param means of the station's record
 	 * @param period which seasons
 	 * @param hemisphere whose seasons
@@ -44,7 +47,7 @@ final class HeatSums {
 		double perDegree = base.fahrenheit() ? FAHRENHEIT : 1;
 		HeatGoal goal = new HeatGoal(ANY_SUM, start);
 		return new HeatSums(period.stream(hemisphere)
-			.map((season) -> Course.of(means, season.year(), from, perDegree, goal.startIn(season)))
+			.map((season) -> new Course(means, season.year(), from, perDegree, goal.startIn(season)))
 			.toArray(Course[]::new));
 	}
 
@@ -53,54 +56,99 @@ final class HeatSums {
 	 * @param sum degree-days in the unit of the base
 	 * @return the sample, in days as {@link SeasonDay} counts them
 	 */
-	Sample sample(int sum) {
+	synchronized Sample sample(int sum) {
 		double[] days = new double[this.courses.length];
 		int dated = 0;
 		int without = 0;
 		for (Course course : this.courses) {
 			int at = course.reach(sum);
-			if (at < course.totals.length) {
-				days[dated++] = SeasonDay.of(LocalDate.ofEpochDay(course.start + at), course.season);
+			if (at != NONE) {
+				days[dated++] = course.seasonDay(at);
 			}
-			else if (course.told) {
+			else if (!course.broken) {
 				without++;
 			}
 		}
 		return new Sample(Arrays.copyOf(days, dated), without, this.courses.length - dated - without);
 	}
 
-	/**
-	 * One season.
-	 *
-	 * @param season its year
-	 * @param start the first day that counts, days since 1970-01-01
-	 * @param totals the sum at the end of each day that can be told
-	 * @param told whether the whole year can be told
-	 */
-	private record Course(int season, long start, double[] totals, boolean told) {
+	/** One season, walked as far as sums were asked for. */
+	private static final class Course {
 
-		static Course of(MeanDays means, int season, double base, double perDegree, LocalDate start) {
-			long from = start.toEpochDay();
-			double[] totals = new double[(int) (DegreeDaySearch.end(start) - from) + 1];
-			double total = 0;
-			int missing = 0;
-			for (int at = 0; at < totals.length; at++) {
-				double above = means.celsius(from + at) - base;
-				missing += means.missing(from + at) ? 1 : 0;
-				if (Double.isNaN(above) || missing > SeasonOutcome.MISSING_ALLOWED) {
-					return new Course(season, from, Arrays.copyOf(totals, at), false);
-				}
-				total += (above > 0) ? above * perDegree : 0;
-				totals[at] = total;
-			}
-			return new Course(season, from, totals, true);
+		private static final int FIRST_DAYS = 128;
+
+		private final MeanDays means;
+
+		/** At the station it takes this for the base at the site. */
+		private final double base;
+
+		private final double perDegree;
+
+		private final long start;
+
+		private final int days;
+
+		private final int firstSeasonDay;
+
+		/** Where 29 February lies, or beyond the last day. */
+		private final int leapDay;
+
+		/** The sum at the end of each day that was walked. */
+		private double[] totals = new double[FIRST_DAYS];
+
+		private int walked;
+
+		private double total;
+
+		private int missing;
+
+		private boolean broken;
+
+		Course(MeanDays means, int season, double base, double perDegree, LocalDate start) {
+			this.means = means;
+			this.base = base;
+			this.perDegree = perDegree;
+			this.start = start.toEpochDay();
+			this.days = (int) (DegreeDaySearch.end(start) - this.start) + 1;
+			this.firstSeasonDay = SeasonDay.of(start, season);
+			LocalDate leap = start.isLeapYear() ? start : start.plusYears(1);
+			long february = leap.isLeapYear() ? leap.withMonth(2).withDayOfMonth(29).toEpochDay() : Long.MAX_VALUE;
+			this.leapDay = (february >= this.start && february < this.start + this.days) ? (int) (february - this.start)
+					: this.days;
 		}
 
-		/** Which day reaches the sum, from 0; the number of days told when none does. */
+		/** As {@link SeasonDay} counts, without a calendar for each of many thousands. */
+		int seasonDay(int at) {
+			return this.firstSeasonDay + at - ((at >= this.leapDay) ? 1 : 0);
+		}
+
+		/** Which day reaches a sum, from 0; or {@link #NONE}. */
 		int reach(int sum) {
 			double enough = sum - DegreeDaySearch.TINY;
+			while (this.total < enough && !this.broken && this.walked < this.days) {
+				walk();
+			}
+			return (this.total >= enough) ? first(enough) : NONE;
+		}
+
+		private void walk() {
+			long day = this.start + this.walked;
+			double above = this.means.celsius(day) - this.base;
+			this.missing += this.means.missing(day) ? 1 : 0;
+			if (Double.isNaN(above) || this.missing > SeasonOutcome.MISSING_ALLOWED) {
+				this.broken = true;
+				return;
+			}
+			if (this.walked == this.totals.length) {
+				this.totals = Arrays.copyOf(this.totals, 2 * this.walked);
+			}
+			this.total += (above > 0) ? above * this.perDegree : 0;
+			this.totals[this.walked++] = this.total;
+		}
+
+		private int first(double enough) {
 			int low = 0;
-			int high = this.totals.length;
+			int high = this.walked - 1;
 			while (low < high) {
 				int middle = (low + high) >>> 1;
 				if (this.totals[middle] >= enough) {

@@ -4,6 +4,7 @@ import java.lang.ref.WeakReference;
 import java.time.MonthDay;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.TemperatureThreshold;
 import org.leafward.measure.Hemisphere;
@@ -23,18 +24,18 @@ final class LastingHeat {
 
 	/**
 	 * The sums of a place.
-	 * @param record the station's record, always the same
+	 * @param record gets the station's record, always the same one
 	 * @param count how heat is counted
 	 * @param place how cold the place is, and which seasons
 	 * @return the sums
 	 */
-	HeatSums of(DailyRecord record, Count count, Place place) {
+	HeatSums of(Supplier<DailyRecord> record, Count count, Place place) {
 		Kept known = this.kept.get(count);
 		HeatSums sums = (known != null && known.place.equals(place)) ? known.sums.get() : null;
 		if (sums != null) {
 			return sums;
 		}
-		HeatSums drawn = HeatSums.of(record.means(), place.period, place.hemisphere, count.base, count.start,
+		HeatSums drawn = HeatSums.of(record.get().means(), place.period, place.hemisphere, count.base, count.start,
 				place.limit / 100.0);
 		if (known != null || this.kept.size() < MOST_COUNTS) {
 			this.kept.put(count, new Kept(place, new WeakReference<>(drawn)));

@@ -129,7 +129,7 @@ public final class StationClimate {
 	private Sample heat(MarkerKey key, double colderBy, Hemisphere hemisphere, SeasonPeriod period) {
 		HeatGoal goal = Objects.requireNonNull(key.goal());
 		return this.heat
-			.of(record(), new LastingHeat.Count(Objects.requireNonNull(key.threshold()), goal.start()),
+			.of(this.source, new LastingHeat.Count(Objects.requireNonNull(key.threshold()), goal.start()),
 					new LastingHeat.Place(Limits.ground(colderBy), hemisphere, period))
 			.sample(goal.sum());
 	}

@@ -136,14 +136,26 @@ final class StepWalk {
 
 	/** The limit at which all days of the spell are frozen. */
 	private static int highest(int[] limits, int last) {
-		return (last + 1 < GroundSearch.DAYS) ? UNMET
-				: Arrays.stream(limits, last - GroundSearch.DAYS + 1, last + 1).max().orElse(UNMET);
+		if (last + 1 < GroundSearch.DAYS) {
+			return UNMET;
+		}
+		int highest = limits[last];
+		for (int at = last - GroundSearch.DAYS + 1; at < last; at++) {
+			highest = Math.max(highest, limits[at]);
+		}
+		return highest;
 	}
 
 	/** The limit up to which all days of the spell are thawed. */
 	private static int lowest(int[] limits, int last) {
-		return (last + 1 < GroundSearch.DAYS) ? -UNMET
-				: Arrays.stream(limits, last - GroundSearch.DAYS + 1, last + 1).min().orElse(-UNMET);
+		if (last + 1 < GroundSearch.DAYS) {
+			return -UNMET;
+		}
+		int lowest = limits[last];
+		for (int at = last - GroundSearch.DAYS + 1; at < last; at++) {
+			lowest = Math.min(lowest, limits[at]);
+		}
+		return lowest;
 	}
 
 	private boolean told() {
