@@ -32,6 +32,8 @@ import org.leafward.care.core.rule.Weather;
 import org.leafward.care.core.rule.Where;
 import org.leafward.care.core.rule.Work;
 import org.leafward.care.core.rule.YearsSincePlanting;
+import org.leafward.climate.MarkerKey;
+import org.leafward.climate.MarkerKind;
 import org.leafward.climate.TemperatureThreshold;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.Explanation;
@@ -133,6 +135,28 @@ class LanguageTests {
 			.plan(PlanFixture.site(markers(), saw("2027-05-02"), WeatherAnswers.UNKNOWN),
 					List.of(PlanFixture.boxwoodPlantedOn("2015-04-01")), one(), day("2027-05-03"));
 		assertThat(plan.tasks()).extracting(PlannedTask::window).containsExactly(window("2027-05-02", "2027-05-05"));
+	}
+
+	/** SPRING is 20 April, THAW 5 March; SOIL has no date here. */
+	@ParameterizedTest
+	@CsvSource({ "SPRING, 0, 2027-04-20", "SPRING, -60, 2027-03-05", "SPRING, 7, 2027-04-27", "SOIL, 0, 2027-03-05" })
+	void aDateWaitsForASecondEventThatHasOne(String other, int days, String from) {
+		MarkerKey soil = PlanFixture.key(MarkerKind.SOIL_WARMS_TO, "60F", 50);
+		MarkerAnchor floor = on("SOIL".equals(other) ? soil : SPRING, days);
+		Rule rule = rule("set-out", TaskKind.DO,
+				new Span(new MarkerAnchor(THAW, Days.NONE, false, Bounds.NONE, floor), on(SPRING, 30), 0, 1));
+		PlannedTask task = task(plan(rule), "test/set-out");
+		assertThat(task.window()).isEqualTo(window(from, "2027-05-20"));
+	}
+
+	@Test
+	void aDateThatWaitsNeedsADateOfItsOwn() {
+		MarkerKey soil = PlanFixture.key(MarkerKind.SOIL_WARMS_TO, "60F", 50);
+		Rule rule = rule("unmound", TaskKind.DO,
+				new Span(new MarkerAnchor(soil, Days.NONE, false, Bounds.NONE, on(SPRING, 0)), on(SPRING, 30), 0, 1));
+		Plan plan = plan(rule);
+		assertThat(plan.tasks()).isEmpty();
+		assertThat(plan.gaps()).hasSize(1);
 	}
 
 	@Test
