@@ -20,7 +20,7 @@ class PlantsApiTests {
 				  "botanicalName": "Quercus rubra",
 				  "commonName": "northern red oak",
 				  "groups": ["oak", "deciduous-shade-tree", "woody"],
-				  "traits": ["bacterial-leaf-scorch-host", "scorch-prone"],
+				  "traits": ["bacterial-leaf-scorch-host", "fall-planting-risk", "scorch-prone"],
 				  "zones": {"coldest": 4, "warmest": 8},
 				  "blooms": "late-spring",
 				  "bloomsOn": "old-wood",
