@@ -29,6 +29,8 @@ import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.util.FileSystemUtils;
 
+import static org.awaitility.Awaitility.await;
+
 /**
  * A register made up straight into the embedded database and planned by the whole server:
  * the first plan, a replan that changes nothing (target under 2 minutes for 50,000 sites
@@ -159,10 +161,10 @@ public final class ReplanBenchmark {
 		long start = System.nanoTime();
 		change.run();
 		// The listener of loaded observations drains, too.
-		while (waiting() > 0) {
+		await().atMost(LIMIT).pollDelay(Duration.ZERO).pollInterval(Duration.ofMillis(50)).until(() -> {
 			this.replanning.drain(LIMIT);
-			pause();
-		}
+			return waiting() == 0;
+		});
 		double seconds = (System.nanoTime() - start) / 1e9;
 		double[] busy = processors();
 		System.out.printf(
@@ -184,15 +186,6 @@ public final class ReplanBenchmark {
 		try (Stream<Path> files = Files.walk(folder)) {
 			Path pid = files.filter((file) -> file.endsWith("postmaster.pid")).findFirst().orElseThrow();
 			return ProcessHandle.of(Long.parseLong(Files.readAllLines(pid).get(0).strip())).orElseThrow();
-		}
-	}
-
-	private static void pause() {
-		try {
-			Thread.sleep(50);
-		}
-		catch (InterruptedException ex) {
-			throw new IllegalStateException(ex);
 		}
 	}
 

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The daily record of one station: for each element an array with one value a day, over
  * just the days from its first to its last value. A century and a half of five elements
- * takes about half a megabyte. Never changes to the eye.
+ * takes about half a megabyte. Its values never change.
  */
 public final class DailyRecord {
 

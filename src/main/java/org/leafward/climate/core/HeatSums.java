@@ -3,162 +3,142 @@ package org.leafward.climate.core;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import org.leafward.climate.HeatGoal;
 import org.leafward.climate.TemperatureThreshold;
 import org.leafward.measure.Hemisphere;
+import org.leafward.measure.Season;
 import org.leafward.measure.SeasonDay;
 
 /**
- * The running sums of degree-days of every season of a period, by daily means, so that
- * any number of sums that are counted alike is looked up in one walk over the record.
- * Answers as {@link DegreeDaySearch#reach} does sum by sum. Never changes.
+ * The dates of some sums of degree-days that are counted alike, by daily means, found in
+ * one walk over the seasons of a period. The same answers as
+ * {@link DegreeDaySearch#reach} gives sum by sum. Never changes.
  */
 final class HeatSums {
-
-	/** Any goal: only its start counts for the walk. */
-	private static final int ANY_SUM = 1;
 
 	/** Degrees of Fahrenheit in one of Celsius. */
 	private static final double FAHRENHEIT = 1.8;
 
-	private static final int NONE = -1;
+	private final int[] sums;
 
-	private final Course[] courses;
+	private final Sample[] samples;
 
-	private HeatSums(Course[] courses) {
-		this.courses = courses;
+	private HeatSums(int[] sums, Sample[] samples) {
+		this.sums = sums;
+		this.samples = samples;
 	}
 
 	/**
-	 * Makes ready for the walk through the means of the days, which goes as far as sums
-	 * are asked for.
+	 * Walks through the means of the days, as far as the highest sum.
 	 * @param means of the station's record
 	 * @param period which seasons
 	 * @param hemisphere whose seasons
 	 * @param base above which the mean counts, in its own unit
 	 * @param start first day that counts, as {@link HeatGoal#start}
 	 * @param colderBy how much colder the site is than the station, °C
-	 * @return the sums
+	 * @param sums degree-days in the unit of the base, from the lowest to the highest;
+	 * must not be changed any more
+	 * @return the dates
 	 */
 	static HeatSums of(MeanDays means, SeasonPeriod period, Hemisphere hemisphere, TemperatureThreshold base,
-			MonthDay start, double colderBy) {
+			MonthDay start, double colderBy, int[] sums) {
 		// Above this at the station it is warmer than the base at the site.
 		double from = base.celsius() + colderBy;
 		double perDegree = base.fahrenheit() ? FAHRENHEIT : 1;
-		HeatGoal goal = new HeatGoal(ANY_SUM, start);
-		return new HeatSums(period.stream(hemisphere)
-			.map((season) -> new Course(means, season.year(), from, perDegree, goal.startIn(season)))
-			.toArray(Course[]::new));
+		HeatGoal goal = new HeatGoal(sums[0], start);
+		Walk walk = new Walk(sums, period.seasons());
+		period.stream(hemisphere)
+			.forEach((season) -> walk.season(means, season, goal.startIn(season), from, perDegree));
+		return new HeatSums(sums, walk.samples());
 	}
 
 	/**
 	 * The dates on which a sum was reached.
 	 * @param sum degree-days in the unit of the base
-	 * @return the sample, in days as {@link SeasonDay} counts them
+	 * @return the sample, in days as {@link SeasonDay} counts them; null for a sum that
+	 * was not looked for
 	 */
-	synchronized Sample sample(int sum) {
-		double[] days = new double[this.courses.length];
-		int dated = 0;
-		int without = 0;
-		for (Course course : this.courses) {
-			int at = course.reach(sum);
-			if (at != NONE) {
-				days[dated++] = course.seasonDay(at);
-			}
-			else if (!course.broken) {
-				without++;
-			}
-		}
-		return new Sample(Arrays.copyOf(days, dated), without, this.courses.length - dated - without);
+	@Nullable Sample sample(int sum) {
+		int place = Arrays.binarySearch(this.sums, sum);
+		return (place >= 0) ? this.samples[place] : null;
 	}
 
-	/** One season, walked as far as sums were asked for. */
-	private static final class Course {
+	/** Collects the dates of all sums. */
+	private static final class Walk {
 
-		private static final int FIRST_DAYS = 128;
+		private final int[] sums;
 
-		private final MeanDays means;
+		private final int seasons;
 
-		/** At the station it takes this for the base at the site. */
-		private final double base;
+		/** By sum, of the seasons that reached it. */
+		private final double[][] days;
 
-		private final double perDegree;
+		private final int[] dated;
 
-		private final long start;
+		private final int[] leftOut;
 
-		private final int days;
-
-		private final int firstSeasonDay;
-
-		/** Where 29 February lies, or beyond the last day. */
-		private final int leapDay;
-
-		/** The sum at the end of each day that was walked. */
-		private double[] totals = new double[FIRST_DAYS];
-
-		private int walked;
-
-		private double total;
-
-		private int missing;
-
-		private boolean broken;
-
-		Course(MeanDays means, int season, double base, double perDegree, LocalDate start) {
-			this.means = means;
-			this.base = base;
-			this.perDegree = perDegree;
-			this.start = start.toEpochDay();
-			this.days = (int) (DegreeDaySearch.end(start) - this.start) + 1;
-			this.firstSeasonDay = SeasonDay.of(start, season);
-			LocalDate leap = start.isLeapYear() ? start : start.plusYears(1);
-			long february = leap.isLeapYear() ? leap.withMonth(2).withDayOfMonth(29).toEpochDay() : Long.MAX_VALUE;
-			this.leapDay = (february >= this.start && february < this.start + this.days) ? (int) (february - this.start)
-					: this.days;
+		Walk(int[] sums, int seasons) {
+			this.sums = sums;
+			this.seasons = seasons;
+			this.days = new double[sums.length][seasons];
+			this.dated = new int[sums.length];
+			this.leftOut = new int[sums.length];
 		}
 
-		/** As {@link SeasonDay} counts, without a calendar for each of many thousands. */
-		int seasonDay(int at) {
-			return this.firstSeasonDay + at - ((at >= this.leapDay) ? 1 : 0);
-		}
-
-		/** Which day reaches a sum, from 0; or {@link #NONE}. */
-		int reach(int sum) {
-			double enough = sum - DegreeDaySearch.TINY;
-			while (this.total < enough && !this.broken && this.walked < this.days) {
-				walk();
-			}
-			return (this.total >= enough) ? first(enough) : NONE;
-		}
-
-		private void walk() {
-			long day = this.start + this.walked;
-			double above = this.means.celsius(day) - this.base;
-			this.missing += this.means.missing(day) ? 1 : 0;
-			if (Double.isNaN(above) || this.missing > SeasonOutcome.MISSING_ALLOWED) {
-				this.broken = true;
-				return;
-			}
-			if (this.walked == this.totals.length) {
-				this.totals = Arrays.copyOf(this.totals, 2 * this.walked);
-			}
-			this.total += (above > 0) ? above * this.perDegree : 0;
-			this.totals[this.walked++] = this.total;
-		}
-
-		private int first(double enough) {
-			int low = 0;
-			int high = this.walked - 1;
-			while (low < high) {
-				int middle = (low + high) >>> 1;
-				if (this.totals[middle] >= enough) {
-					high = middle;
+		void season(MeanDays means, Season season, LocalDate start, double base, double perDegree) {
+			long from = start.toEpochDay();
+			long to = DegreeDaySearch.end(start);
+			double total = 0;
+			int missing = 0;
+			long nextMissing = means.nextMissing(from);
+			int firstSeasonDay = SeasonDay.of(start, season.year());
+			long leapDay = leapDay(start);
+			int next = 0;
+			for (long day = from; day <= to && next < this.sums.length; day++) {
+				double above = means.celsius(day) - base;
+				if (day == nextMissing) {
+					missing++;
+					nextMissing = means.nextMissing(day + 1);
 				}
-				else {
-					low = middle + 1;
+				if (Double.isNaN(above) || missing > SeasonOutcome.MISSING_ALLOWED) {
+					for (int rest = next; rest < this.sums.length; rest++) {
+						this.leftOut[rest]++;
+					}
+					return;
+				}
+				total += (above > 0) ? above * perDegree : 0;
+				if (total >= this.sums[next] - DegreeDaySearch.TINY) {
+					// As SeasonDay counts, without a calendar for each of many thousands.
+					next = reached(total, next, firstSeasonDay + (int) (day - from) - ((day >= leapDay) ? 1 : 0));
 				}
 			}
-			return low;
+		}
+
+		/** The next 29 February within a year, days since 1970-01-01, or never. */
+		private static long leapDay(LocalDate start) {
+			LocalDate year = start.isLeapYear() ? start : start.plusYears(1);
+			long day = year.isLeapYear() ? year.withMonth(2).withDayOfMonth(29).toEpochDay() : Long.MAX_VALUE;
+			return (day >= start.toEpochDay()) ? day : Long.MAX_VALUE;
+		}
+
+		private int reached(double total, int first, int seasonDay) {
+			int next = first;
+			while (next < this.sums.length && total >= this.sums[next] - DegreeDaySearch.TINY) {
+				this.days[next][this.dated[next]++] = seasonDay;
+				next++;
+			}
+			return next;
+		}
+
+		Sample[] samples() {
+			Sample[] samples = new Sample[this.sums.length];
+			for (int number = 0; number < samples.length; number++) {
+				int with = this.dated[number];
+				samples[number] = new Sample(Arrays.copyOf(this.days[number], with),
+						this.seasons - with - this.leftOut[number], this.leftOut[number]);
+			}
+			return samples;
 		}
 
 	}

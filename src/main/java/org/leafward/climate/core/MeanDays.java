@@ -17,7 +17,8 @@ final class MeanDays {
 
 	private final short[] parts;
 
-	private final BitSet missing = new BitSet();
+	/** The days with both; those after the last one have neither. */
+	private final BitSet complete = new BitSet();
 
 	/**
 	 * Draws the means.
@@ -33,7 +34,7 @@ final class MeanDays {
 			double high = Gaps.bridged(record, Element.TMAX, day);
 			double both = low + Math.max(low, high);
 			this.parts[at] = Double.isNaN(both) ? DailyRecord.MISSING : (short) Math.round(2 * both);
-			this.missing.set(at, Gaps.temperatureMissing(record, day));
+			this.complete.set(at, !Gaps.temperatureMissing(record, day));
 		}
 	}
 
@@ -49,13 +50,13 @@ final class MeanDays {
 	}
 
 	/**
-	 * Whether the minimum or the maximum of a day is missing.
-	 * @param epochDay days since 1970-01-01
-	 * @return true when one of both is
+	 * The next day whose minimum or maximum is missing.
+	 * @param epochDay from this day on, days since 1970-01-01
+	 * @return such a day; every day outside the record is one
 	 */
-	boolean missing(long epochDay) {
+	long nextMissing(long epochDay) {
 		long at = epochDay - this.first;
-		return at < 0 || at >= this.parts.length || this.missing.get((int) at);
+		return (at < 0 || at >= this.parts.length) ? epochDay : this.first + this.complete.nextClearBit((int) at);
 	}
 
 }

@@ -128,10 +128,9 @@ public final class StationClimate {
 
 	private Sample heat(MarkerKey key, double colderBy, Hemisphere hemisphere, SeasonPeriod period) {
 		HeatGoal goal = Objects.requireNonNull(key.goal());
-		return this.heat
-			.of(this.source, new LastingHeat.Count(Objects.requireNonNull(key.threshold()), goal.start()),
-					new LastingHeat.Place(Limits.ground(colderBy), hemisphere, period))
-			.sample(goal.sum());
+		LastingHeat.Count count = new LastingHeat.Count(Objects.requireNonNull(key.threshold()), goal.start());
+		return this.heat.of(this.source, count, new LastingHeat.Place(Limits.ground(colderBy), hemisphere, period),
+				goal.sum());
 	}
 
 	private LimitSteps steps(Drawn drawn, int limit) {

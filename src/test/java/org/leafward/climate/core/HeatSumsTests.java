@@ -6,6 +6,8 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.leafward.climate.HeatGoal;
@@ -28,19 +30,41 @@ class HeatSumsTests {
 		Hemisphere hemisphere = (seed % 2 == 0) ? Hemisphere.NORTH : Hemisphere.SOUTH;
 		HeatMeasure measure = HeatMeasure.average(50, true);
 		MonthDay start = MonthDay.of(1 + random.nextInt(12), 1 + random.nextInt(28));
-		double colderBy = random.nextInt(800) / 100.0 - 4;
-		HeatSums sums = HeatSums.of(record.means(), PERIOD, hemisphere, BASE, start, colderBy);
+		int colderBy = random.nextInt(800) - 400;
+		int[] sums = random.ints(150, 1, 9_000).distinct().sorted().toArray();
+		HeatSums all = HeatSums.of(record.means(), PERIOD, hemisphere, BASE, start, colderBy / 100.0, sums);
+		LastingHeat lasting = new LastingHeat();
+		LastingHeat.Count count = new LastingHeat.Count(BASE, start);
+		LastingHeat.Place place = new LastingHeat.Place(colderBy, hemisphere, PERIOD);
+		LastingHeat.Place colder = new LastingHeat.Place(colderBy + 300, hemisphere, PERIOD);
 		int dated = 0;
 		int leftOut = 0;
-		for (int sum = 1; sum < 9_000; sum += 1 + random.nextInt(90)) {
-			Sample one = Sample.ofDates(search(record, hemisphere, measure, new HeatGoal(sum, start), colderBy));
-			Sample all = sums.sample(sum);
-			assertThat(all).as("sum %d", sum).usingRecursiveComparison().isEqualTo(one);
-			dated += all.used();
-			leftOut += all.leftOut();
+		for (int number = 0; number < 2 * sums.length; number++) {
+			int sum = sums[(number * 7) % sums.length];
+			HeatGoal goal = new HeatGoal(sum, start);
+			Sample one = Sample.ofDates(search(record, hemisphere, measure, goal, colderBy / 100.0));
+			assertSame(all.sample(sum), one, sum);
+			assertSame(lasting.of(() -> record, count, place, sum), one, sum);
+			assertSame(lasting.of(() -> record, count, colder, sum),
+					Sample.ofDates(search(record, hemisphere, measure, goal, colderBy / 100.0 + 3)), sum);
+			dated += one.used();
+			leftOut += one.leftOut();
 		}
 		assertThat(dated).isPositive();
 		assertThat(leftOut).isPositive();
+	}
+
+	private static void assertSame(@Nullable Sample sample, Sample expected, int sum) {
+		assertThat(sample).as("sum %d", sum).usingRecursiveComparison().isEqualTo(expected);
+	}
+
+	@Test
+	void aSumThatWasNotLookedForHasNoSample() {
+		DailyRecord record = record(new Random(1));
+		HeatSums sums = HeatSums.of(record.means(), PERIOD, Hemisphere.NORTH, BASE, MonthDay.of(1, 1), 0,
+				new int[] { 100, 300 });
+		assertThat(sums.sample(300)).isNotNull();
+		assertThat(sums.sample(200)).isNull();
 	}
 
 	private static List<SeasonOutcome> search(DailyRecord record, Hemisphere hemisphere, HeatMeasure measure,
