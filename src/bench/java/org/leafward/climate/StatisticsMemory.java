@@ -12,8 +12,8 @@ import org.leafward.climate.core.StationClimate;
 import org.leafward.measure.GeoPoint;
 
 /**
- * Heap taken by the statistics of ten thousand stations with thirty years each, all
- * markers of the forty but sums of heat drawn from each for places at three heights, the daily records gone, beside
+ * Heap taken by the statistics of ten thousand stations with thirty years each, the forty
+ * markers drawn from each for places at three heights, the daily records gone, beside
  * what the statistics say of themselves, by which {@link LocalClimate} bounds them.
  * Target: under 200 MB.
  */
@@ -40,7 +40,7 @@ public final class StatisticsMemory {
 			AtomicReference<DailyRecord> record = new AtomicReference<>(BenchWeather.record(number));
 			StationClimate climate = new StationClimate(BenchWeather.station(number),
 					() -> Objects.requireNonNull(record.get(), "the record is gone"));
-			draw(climate, highest);
+			draw(climate, highest, BenchMarkers.ALL);
 			record.set(null);
 			synchronized (held) {
 				held.add(climate);
@@ -48,22 +48,21 @@ public final class StatisticsMemory {
 		});
 		long after = used();
 		// Fails where an answer would need the record after all; and keeps the list alive.
-		held.forEach((climate) -> draw(climate, highest));
+		// Sums of heat are drawn from the record for every place.
+		List<MarkerKey> kept = BenchMarkers.ALL.stream().filter((key) -> key.kind() != MarkerKind.DEGREE_DAYS).toList();
+		held.forEach((climate) -> draw(climate, highest, kept));
 		System.out.printf("MEMORY %d stations, places up to %d m above them: %.1f MB, %d bytes each, %.1f MB by own count%n",
 				held.size(), highest, (after - before) / 1e6, (after - before) / stations,
 				held.stream().mapToLong(StationClimate::bytes).sum() / 1e6);
 	}
 
-	private static void draw(StationClimate climate, int highest) {
+	private static void draw(StationClimate climate, int highest, List<MarkerKey> keys) {
 		GeoPoint at = climate.station().point();
 		for (int higher = 0; higher <= highest; higher += 100) {
 			GeoPoint place = new GeoPoint(at.latitude(), at.longitude(), at.elevationMetres() + higher);
 			PlaceMarkers markers = new BlendedPlace(place.hemisphere(),
 					Neighbour.choose(place, List.of(climate.station()), (station) -> Optional.of(climate)));
-			BenchMarkers.ALL.stream()
-				// Drawn from the record for every place.
-				.filter((key) -> key.kind() != MarkerKind.DEGREE_DAYS)
-				.forEach((key) -> markers.on(key, 2025));
+			keys.forEach((key) -> markers.on(key, 2025));
 		}
 	}
 

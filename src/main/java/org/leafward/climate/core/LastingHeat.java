@@ -26,8 +26,10 @@ final class LastingHeat {
 	/** A bound for the time that odd sums could eat; others are looked for alone. */
 	private static final int MOST_SUMS = 200;
 
-	/** Some threads may ask for some places, each with some counts. */
-	private static final int MOST_DRAWN = 24;
+	/** Two threads may ask for two places, each with some counts. */
+	private static final int MOST_DRAWN = 6;
+
+	private static final int BYTES_OF_DRAWN = 250;
 
 	private final Map<Count, int[]> sums = new ConcurrentHashMap<>(2);
 
@@ -65,6 +67,17 @@ final class LastingHeat {
 			this.drawn.put(key, new WeakReference<>(all));
 		}
 		return dates(all, sum);
+	}
+
+	/**
+	 * About how much memory is taken, without the dates, which go when there is no room.
+	 * @return bytes
+	 */
+	long bytes() {
+		synchronized (this.drawn) {
+			return this.sums.values().stream().mapToLong((known) -> 100 + Integer.BYTES * known.length).sum()
+					+ this.drawn.size() * (long) BYTES_OF_DRAWN;
+		}
 	}
 
 	private @Nullable HeatSums kept(Drawn key) {

@@ -154,7 +154,7 @@ public final class StationClimate {
 	 * @return bytes
 	 */
 	public long bytes() {
-		return this.steps.values().stream().mapToLong(LimitSteps::bytes).sum() + 500;
+		return this.steps.values().stream().mapToLong(LimitSteps::bytes).sum() + this.heat.bytes() + 500;
 	}
 
 	/**

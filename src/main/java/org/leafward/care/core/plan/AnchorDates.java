@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.leafward.care.core.phase.Estimate;
 import org.leafward.care.core.phase.PhaseOrder;
-import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.Anchor;
 import org.leafward.care.core.rule.CalendarAnchor;
 import org.leafward.care.core.rule.Days;
@@ -27,14 +26,14 @@ final class AnchorDates {
 
 	private final PlanSite site;
 
-	private final Phenology phenology;
+	private final Estimates estimates;
 
 	private final PhaseOrders orders;
 
-	AnchorDates(PlanSite site, Phenology phenology) {
+	AnchorDates(PlanSite site, Estimates estimates) {
 		this.site = site;
-		this.phenology = phenology;
-		this.orders = new PhaseOrders(this, site.observed(), phenology);
+		this.estimates = estimates;
+		this.orders = new PhaseOrders(this, site.observed(), estimates);
 	}
 
 	AnchorDate of(Anchor anchor, Season season, Subject subject) {
@@ -120,28 +119,28 @@ final class AnchorDates {
 					() -> Explanation.of("Observed here: " + plain(anchor.phase()), DayWords.of(seen.get()))
 						.withDetail("What was seen on the planting itself goes before any estimate."));
 		}
-		Optional<Estimate> estimate = this.phenology.phase(anchor.phase())
-			.flatMap((phase) -> phase.estimateFor(species));
-		if (estimate.isEmpty()) {
+		Estimates.Known known = this.estimates.of(anchor.phase(), species).orElse(null);
+		if (known == null) {
 			return AnchorDate.missing("Nobody has logged %s here, and there is no estimate for %s."
 				.formatted(plain(anchor.phase()), species.commonName()));
 		}
-		AnchorDate expected = (estimate.get().at() instanceof PhaseAnchor other)
+		Estimate estimate = known.estimate();
+		AnchorDate expected = (estimate.at() instanceof PhaseAnchor other)
 				? phase(other, other.nextSeason() ? season.next() : season, subject, false)
-				: of(estimate.get().at(), season, subject);
+				: of(estimate.at(), season, subject);
 		LocalDate day = expected.date();
 		if (day == null) {
 			return expected;
 		}
-		long basis = Basis.mix(estimate.get().sources().toString().hashCode(), expected.basis());
+		long basis = Basis.mix(known.basis(), expected.basis());
 		PhaseOrder.Kept kept = inOrder ? this.orders.of(season, subject).get(anchor.phase()) : null;
 		PhaseOrder.Dated by = (kept != null) ? kept.by() : null;
 		if (kept == null || by == null) {
-			return offset(anchor, season, subject, day, basis, () -> estimated(anchor, expected, estimate.get()));
+			return offset(anchor, season, subject, day, basis, () -> estimated(anchor, expected, estimate));
 		}
 		long moved = Basis.mix(Basis.mix(basis, by.phase().hashCode()), by.day());
 		return offset(anchor, season, subject, kept.day(), by.seen() ? moved : Basis.mix(moved, 1),
-				() -> inOrder(anchor, kept.day(), by, estimated(anchor, expected, estimate.get())));
+				() -> inOrder(anchor, kept.day(), by, estimated(anchor, expected, estimate)));
 	}
 
 	private static Explanation inOrder(PhaseAnchor anchor, LocalDate day, PhaseOrder.Dated by, Explanation estimated) {

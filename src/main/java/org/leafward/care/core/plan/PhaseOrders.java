@@ -11,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.phase.Estimate;
 import org.leafward.care.core.phase.Phase;
 import org.leafward.care.core.phase.PhaseOrder;
-import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.PhaseAnchor;
 import org.leafward.measure.Season;
 import org.leafward.plants.Species;
@@ -24,14 +23,14 @@ final class PhaseOrders {
 
 	private final Observed observed;
 
-	private final Phenology phenology;
+	private final Estimates estimates;
 
 	private final Map<Key, Map<String, PhaseOrder.Kept>> known = new HashMap<>();
 
-	PhaseOrders(AnchorDates dates, Observed observed, Phenology phenology) {
+	PhaseOrders(AnchorDates dates, Observed observed, Estimates estimates) {
 		this.dates = dates;
 		this.observed = observed;
-		this.phenology = phenology;
+		this.estimates = estimates;
 	}
 
 	private record Key(UUID subject, int season) {
@@ -52,11 +51,11 @@ final class PhaseOrders {
 	}
 
 	private Map<String, PhaseOrder.Kept> order(Season season, Subject subject) {
-		if (this.phenology.phases().stream().noneMatch((phase) -> seen(phase.name(), season, subject).isPresent())) {
+		if (this.estimates.phases().stream().noneMatch((phase) -> seen(phase.name(), season, subject).isPresent())) {
 			return Map.of();
 		}
 		List<PhaseOrder.Dated> dated = new ArrayList<>();
-		for (Phase phase : this.phenology.phases()) {
+		for (Phase phase : this.estimates.phases()) {
 			LocalDate usual = day(phase.name(), season, subject, false);
 			LocalDate now = day(phase.name(), season, subject, true);
 			if (usual != null && now != null) {
@@ -79,7 +78,7 @@ final class PhaseOrders {
 		if (seen.isPresent() || species == null) {
 			return seen.orElse(null);
 		}
-		Optional<Estimate> estimate = this.phenology.phase(phase).flatMap((one) -> one.estimateFor(species));
+		Optional<Estimate> estimate = this.estimates.of(phase, species).map(Estimates.Known::estimate);
 		if (estimate.isPresent() && estimate.get().at() instanceof PhaseAnchor other) {
 			Season its = other.nextSeason() ? season.next() : season;
 			LocalDate base = day(other.phase(), its, subject, asSeen);

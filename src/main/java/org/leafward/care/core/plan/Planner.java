@@ -16,7 +16,7 @@ public final class Planner {
 
 	private final RuleIndex index;
 
-	private final Phenology phenology;
+	private final Estimates estimates;
 
 	/**
 	 * Creates a planner.
@@ -25,7 +25,7 @@ public final class Planner {
 	 */
 	public Planner(List<RulePack> packs, Phenology phenology) {
 		this.index = new RuleIndex(packs);
-		this.phenology = phenology;
+		this.estimates = new Estimates(phenology);
 	}
 
 	/**
@@ -37,7 +37,7 @@ public final class Planner {
 	 * @return tasks by subject, the site first, then by rule, season and occurrence
 	 */
 	public Plan plan(PlanSite site, List<Subject> plantings, List<Season> seasons, LocalDate today) {
-		SitePlan plan = new SitePlan(this.index, this.phenology, site, List.copyOf(seasons), today);
+		SitePlan plan = new SitePlan(this.index, this.estimates, site, List.copyOf(seasons), today);
 		plan.add(Subject.of(site.id()));
 		plantings.forEach(plan::add);
 		return plan.result();

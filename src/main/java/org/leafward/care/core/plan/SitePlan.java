@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.DayByDay;
 import org.leafward.care.core.rule.Freezing;
 import org.leafward.care.core.rule.Ramp;
@@ -46,11 +45,11 @@ final class SitePlan {
 
 	private final List<Gap> gaps = new ArrayList<>();
 
-	SitePlan(RuleIndex index, Phenology phenology, PlanSite site, List<Season> seasons, LocalDate today) {
+	SitePlan(RuleIndex index, Estimates estimates, PlanSite site, List<Season> seasons, LocalDate today) {
 		this.index = index;
 		this.site = site;
 		this.seasons = seasons;
-		this.dates = new AnchorDates(site, phenology);
+		this.dates = new AnchorDates(site, estimates);
 		this.turns = new Turns(site.weather(), today);
 		this.anchors = new AnchorDate[index.slots() * seasons.size()];
 		this.ends = new Ends[index.size() * seasons.size()];
