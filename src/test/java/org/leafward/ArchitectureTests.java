@@ -42,6 +42,23 @@ class ArchitectureTests {
 		.areAssignableTo(Random.class);
 
 	@ArchTest
+	static final ArchRule amountsArePure = noClasses().that()
+		.resideInAPackage("org.leafward.amounts..")
+		.and()
+		.resideOutsideOfPackage("org.leafward.amounts.web..")
+		.should()
+		.dependOnClassesThat()
+		.resideInAnyPackage("org.springframework.boot..", "org.springframework.jdbc..", "org.springframework.web..",
+				"org.springframework.stereotype..", "org.springframework.transaction..",
+				"org.springframework.context..", "jakarta..", "tools.jackson..", "java.sql..", "org.slf4j..")
+		.orShould()
+		.dependOnClassesThat()
+		.areAssignableTo(Clock.class)
+		.orShould()
+		.dependOnClassesThat()
+		.areAssignableTo(Random.class);
+
+	@ArchTest
 	static final ArchRule coreKnowsNoShell = noClasses().that()
 		.resideInAPackage("..core..")
 		.should()
