@@ -2,6 +2,7 @@ package org.leafward.register;
 
 import java.time.LocalDate;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Findings;
 import org.leafward.plants.SpeciesId;
@@ -16,9 +17,26 @@ import org.leafward.plants.SpeciesId;
  * @param placement in the ground or in a container
  * @param wintersIndoors whether it is kept indoors in winter
  * @param saltExposed whether de-icing salt reaches it
+ * @param size how large it is, as far as anyone told
+ * @param raised where it stands before it goes out; null when nobody told
  */
 public record NewPlanting(SpeciesId species, String label, int count, LocalDate plantedOn, Placement placement,
-		boolean wintersIndoors, boolean saltExposed) {
+		boolean wintersIndoors, boolean saltExposed, PlantingSize size, @Nullable Raised raised) {
+
+	/**
+	 * A planting of which no more is known.
+	 * @param species species of the catalogue
+	 * @param label what its people call it, 1 to 100 characters
+	 * @param count number of plants, 1 to 100,000
+	 * @param plantedOn day it was or will be planted, 1700 to 2199
+	 * @param placement in the ground or in a container
+	 * @param wintersIndoors whether it is kept indoors in winter
+	 * @param saltExposed whether de-icing salt reaches it
+	 */
+	public NewPlanting(SpeciesId species, String label, int count, LocalDate plantedOn, Placement placement,
+			boolean wintersIndoors, boolean saltExposed) {
+		this(species, label, count, plantedOn, placement, wintersIndoors, saltExposed, PlantingSize.UNKNOWN, null);
+	}
 
 	public NewPlanting {
 		Findings all = new Findings();

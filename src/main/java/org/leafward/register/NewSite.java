@@ -3,6 +3,7 @@ package org.leafward.register;
 import java.time.ZoneId;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.leafward.climate.Microclimate;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Findings;
@@ -21,9 +22,28 @@ import org.leafward.measure.GeoPoint;
  * @param microclimate what its nights are like
  * @param region state or province by ISO 3166-2, such as US-MI; empty when not known
  * @param features what the site has
+ * @param litresPerMinute what its hose or its sprinklers give; null when nobody measured
  */
 public record NewSite(String name, String county, GeoPoint point, ZoneId zone, SoilTexture soil, Sun sun, Wind wind,
-		Microclimate microclimate, String region, Set<SiteFeature> features) {
+		Microclimate microclimate, String region, Set<SiteFeature> features, @Nullable Double litresPerMinute) {
+
+	/**
+	 * A site whose flow of water nobody measured.
+	 * @param name what its people call it, 1 to 100 characters
+	 * @param county county or district, at most 100 characters, may be empty
+	 * @param point coordinates and height
+	 * @param zone time zone of the site
+	 * @param soil soil texture
+	 * @param sun light through the day
+	 * @param wind exposure to wind
+	 * @param microclimate what its nights are like
+	 * @param region state or province by ISO 3166-2; empty when not known
+	 * @param features what the site has
+	 */
+	public NewSite(String name, String county, GeoPoint point, ZoneId zone, SoilTexture soil, Sun sun, Wind wind,
+			Microclimate microclimate, String region, Set<SiteFeature> features) {
+		this(name, county, point, zone, soil, sun, wind, microclimate, region, features, null);
+	}
 
 	/**
 	 * A site on open, level ground, of which no more is known.
@@ -36,7 +56,7 @@ public record NewSite(String name, String county, GeoPoint point, ZoneId zone, S
 	 * @param wind exposure to wind
 	 */
 	public NewSite(String name, String county, GeoPoint point, ZoneId zone, SoilTexture soil, Sun sun, Wind wind) {
-		this(name, county, point, zone, soil, sun, wind, Microclimate.NONE, "", Set.of());
+		this(name, county, point, zone, soil, sun, wind, Microclimate.NONE, "", Set.of(), null);
 	}
 
 	/**
@@ -52,7 +72,7 @@ public record NewSite(String name, String county, GeoPoint point, ZoneId zone, S
 	 */
 	public NewSite(String name, String county, GeoPoint point, ZoneId zone, SoilTexture soil, Sun sun, Wind wind,
 			Microclimate microclimate) {
-		this(name, county, point, zone, soil, sun, wind, microclimate, "", Set.of());
+		this(name, county, point, zone, soil, sun, wind, microclimate, "", Set.of(), null);
 	}
 
 	public NewSite {

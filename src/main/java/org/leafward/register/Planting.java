@@ -1,6 +1,7 @@
 package org.leafward.register;
 
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 import org.leafward.plants.SpeciesId;
 
 /**
@@ -15,7 +16,28 @@ import org.leafward.plants.SpeciesId;
  * @param placement in the ground or in a container
  * @param wintersIndoors whether it is kept indoors in winter
  * @param saltExposed whether de-icing salt reaches it
+ * @param size how large it is, as far as anyone told
+ * @param raised where it stands before it goes out; null when nobody told
  */
 public record Planting(PlantingId id, SiteId site, SpeciesId species, String label, int count, LocalDate plantedOn,
-		Placement placement, boolean wintersIndoors, boolean saltExposed) {
+		Placement placement, boolean wintersIndoors, boolean saltExposed, PlantingSize size, @Nullable Raised raised) {
+
+	/**
+	 * A planting of which no more is known.
+	 * @param id identifier
+	 * @param site where it grows
+	 * @param species species of the catalogue
+	 * @param label what its people call it
+	 * @param count number of plants, 1 or more
+	 * @param plantedOn day it was or will be planted
+	 * @param placement in the ground or in a container
+	 * @param wintersIndoors whether it is kept indoors in winter
+	 * @param saltExposed whether de-icing salt reaches it
+	 */
+	public Planting(PlantingId id, SiteId site, SpeciesId species, String label, int count, LocalDate plantedOn,
+			Placement placement, boolean wintersIndoors, boolean saltExposed) {
+		this(id, site, species, label, count, plantedOn, placement, wintersIndoors, saltExposed, PlantingSize.UNKNOWN,
+				null);
+	}
+
 }

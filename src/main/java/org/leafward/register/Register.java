@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
@@ -90,14 +91,14 @@ public class Register {
 	}
 
 	/**
-	 * Changes where a site is and what its nights are like; region and features stay.
+	 * Changes where a site is and what its nights are like; the rest stays.
 	 * @param site the site
 	 * @param place the new place
 	 * @return the site as it is now
 	 * @throws NotThere when there is no such site
 	 */
 	public Site changePlace(SiteId site, Place place) {
-		return change(site, (now) -> new SiteSetting(place, now.region(), now.features()));
+		return change(site, (now) -> new SiteSetting(place, now.region(), now.features(), now.litresPerMinute()));
 	}
 
 	/**
@@ -154,6 +155,29 @@ public class Register {
 			.toList();
 		this.events.publishEvent(new PlantingsChanged(site.value()));
 		return saved;
+	}
+
+	/**
+	 * Changes what the amounts and ramps of a planting go by; its tasks are derived
+	 * again. Nothing happens when it is so already.
+	 * @param planting the planting
+	 * @param size how large it is
+	 * @param raised where it stands before it goes out; null when nobody told
+	 * @return the planting as it is now
+	 * @throws NotThere when there is no such planting
+	 */
+	public Planting changeSize(PlantingId planting, PlantingSize size, @Nullable Raised raised) {
+		return this.turns.change(() -> {
+			PlantingEntity row = this.plantings.findById(planting.value())
+				.orElseThrow(() -> new NotThere("There is no planting " + planting));
+			Planting now = row.toPlanting();
+			if (!now.size().equals(size) || !Objects.equals(now.raised(), raised)) {
+				row.put(size, raised);
+				this.plantings.save(row);
+				this.events.publishEvent(new PlantingsChanged(now.site().value()));
+			}
+			return row.toPlanting();
+		});
 	}
 
 	/**

@@ -16,7 +16,8 @@ record PackDraft(String pack, int version, String title, String region, List<Rul
 			@Nullable Integer shortestDays, @Nullable Boolean untilPlanted, @Nullable Boolean dayByDay,
 			@Nullable Integer daysAhead, @Nullable WeatherDraft weather, @Nullable List<VariantDraft> regions,
 			@Nullable List<String> despite, @Nullable EffortDraft effort, @Nullable List<String> skills,
-			@Nullable List<String> tools, @Nullable RampDraft ramp, WordsDraft text, List<SourceDraft> sources) {
+			@Nullable List<String> tools, @Nullable RampDraft ramp, @Nullable String computes, WordsDraft text,
+			List<SourceDraft> sources) {
 	}
 
 	/** The plantings as written. */

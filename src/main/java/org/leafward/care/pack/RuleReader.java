@@ -9,6 +9,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskText;
+import org.leafward.care.core.rule.Computes;
 import org.leafward.care.core.rule.Concern;
 import org.leafward.care.core.rule.Effort;
 import org.leafward.care.core.rule.Rule;
@@ -51,11 +52,12 @@ final class RuleReader {
 				path + "/text/amount-by-species");
 		Set<String> despite = despite(draft, kind, path);
 		Effort effort = effort(draft, kind, path);
+		Computes computes = computes(draft, kind, path);
 		if (timing == null) {
 			return null;
 		}
 		return new Rule(draft.id(), kind, work(draft.work()), concern, timing, variants, weather, despite, effort, text,
-				amounts, sources.read(draft.sources(), path + "/sources"));
+				amounts, sources.read(draft.sources(), path + "/sources"), computes);
 	}
 
 	private static TaskKind kind(String code) {
@@ -83,6 +85,16 @@ final class RuleReader {
 			this.complaints.add(path + "/despite", "only a do or a ramp goes before a hold-off", "remove it");
 		}
 		return new HashSet<>(draft.despite());
+	}
+
+	private @Nullable Computes computes(RuleDraft draft, TaskKind kind, String path) {
+		if (draft.computes() == null) {
+			return null;
+		}
+		if (kind != TaskKind.DO) {
+			this.complaints.add(path + "/computes", "only a do has an amount to work out", "remove it");
+		}
+		return Computes.valueOf(draft.computes().toUpperCase(Locale.ROOT));
 	}
 
 	private Effort effort(RuleDraft draft, TaskKind kind, String path) {

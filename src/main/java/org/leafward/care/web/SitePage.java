@@ -21,6 +21,7 @@ import org.leafward.care.Undated;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
+import org.leafward.measure.NumberWords;
 import org.leafward.measure.Season;
 import org.leafward.pages.Mark;
 import org.leafward.pages.TaskLine;
@@ -28,6 +29,7 @@ import org.leafward.pages.YearStrip;
 import org.leafward.plants.Catalogue;
 import org.leafward.plants.Species;
 import org.leafward.register.Planting;
+import org.leafward.register.PlantingSize;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
@@ -75,13 +77,14 @@ class SitePage {
 	/**
 	 * A planting in the list of the site.
 	 *
+	 * @param id identifier
 	 * @param count how many plants, in words
 	 * @param label what its people call it
 	 * @param commonName common name of the species
 	 * @param botanicalName botanical name
 	 * @param more where and since when
 	 */
-	record Listed(String count, String label, String commonName, String botanicalName, String more) {
+	record Listed(UUID id, String count, String label, String commonName, String botanicalName, String more) {
 	}
 
 	@GetMapping("/sites/{id}")
@@ -145,10 +148,24 @@ class SitePage {
 		Optional<Species> species = this.catalogue.find(planting.species());
 		String more = planting.placement().words() + planted(planting.plantedOn(), today)
 				+ (planting.wintersIndoors() ? ", indoors in winter" : "")
-				+ (planting.saltExposed() ? ", reached by de-icing salt" : "");
-		return new Listed((planting.count() == 1) ? "1 plant" : planting.count() + " plants", planting.label(),
+				+ (planting.saltExposed() ? ", reached by de-icing salt" : "") + size(planting.size());
+		return new Listed(planting.id().value(), (planting.count() == 1) ? "1 plant" : planting.count() + " plants", planting.label(),
 				species.map(Species::commonName).orElse(planting.species().value()),
 				species.map(Species::botanicalName).orElse("no longer in the catalogue"), more);
+	}
+
+	private static String size(PlantingSize size) {
+		StringBuilder words = new StringBuilder();
+		if (size.squareMetres() != null) {
+			words.append(", ").append(NumberWords.fixed(size.squareMetres(), (size.squareMetres() < 10) ? 1 : 0)).append(" m²");
+		}
+		if (size.calliperMillimetres() != null) {
+			words.append(", trunk of ").append(NumberWords.fixed(size.calliperMillimetres() / 10, 1)).append(" cm");
+		}
+		if (size.potLitres() != null) {
+			words.append(", pot of ").append(NumberWords.fixed(size.potLitres(), (size.potLitres() < 10) ? 1 : 0)).append(" l");
+		}
+		return words.toString();
 	}
 
 	/** The steps of the markers; one reason for all when none of them has a date. */

@@ -9,11 +9,15 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.Placement;
 import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
+import org.leafward.register.PlantingSize;
+import org.leafward.register.Raised;
+import org.leafward.register.RaisedIn;
 import org.leafward.register.SiteId;
 import org.springframework.data.domain.Persistable;
 
@@ -50,6 +54,25 @@ public class PlantingEntity implements Persistable<UUID> {
 	@Column(name = "salt_exposed")
 	private boolean saltExposed;
 
+	@Column(name = "square_metres")
+	private @Nullable Double squareMetres;
+
+	@Column(name = "calliper_millimetres")
+	private @Nullable Double calliperMillimetres;
+
+	@Column(name = "pot_litres")
+	private @Nullable Double potLitres;
+
+	@Column(name = "raised_in")
+	@Enumerated(EnumType.STRING)
+	private @Nullable RaisedIn raisedIn;
+
+	@Column(name = "lamp_micromoles")
+	private @Nullable Double lampMicromoles;
+
+	@Column(name = "lamp_hours")
+	private @Nullable Double lampHours;
+
 	@Column(name = "created_at")
 	private Instant createdAt;
 
@@ -78,6 +101,21 @@ public class PlantingEntity implements Persistable<UUID> {
 		this.saltExposed = planting.saltExposed();
 		this.createdAt = createdAt;
 		this.fresh = true;
+		put(planting.size(), planting.raised());
+	}
+
+	/**
+	 * Changes what amounts and ramps go by.
+	 * @param size how large it is
+	 * @param raised where it stands before it goes out; null when nobody told
+	 */
+	public final void put(PlantingSize size, @Nullable Raised raised) {
+		this.squareMetres = size.squareMetres();
+		this.calliperMillimetres = size.calliperMillimetres();
+		this.potLitres = size.potLitres();
+		this.raisedIn = (raised != null) ? raised.in() : null;
+		this.lampMicromoles = (raised != null) ? raised.micromoles() : null;
+		this.lampHours = (raised != null) ? raised.hours() : null;
 	}
 
 	/**
@@ -86,7 +124,9 @@ public class PlantingEntity implements Persistable<UUID> {
 	 */
 	public Planting toPlanting() {
 		return new Planting(new PlantingId(this.id), new SiteId(this.site), new SpeciesId(this.species), this.label,
-				this.count, this.plantedOn, this.placement, this.wintersIndoors, this.saltExposed);
+				this.count, this.plantedOn, this.placement, this.wintersIndoors, this.saltExposed,
+				new PlantingSize(this.squareMetres, this.calliperMillimetres, this.potLitres),
+				(this.raisedIn != null) ? new Raised(this.raisedIn, this.lampMicromoles, this.lampHours) : null);
 	}
 
 	@Override

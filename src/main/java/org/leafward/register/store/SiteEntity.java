@@ -89,6 +89,9 @@ public class SiteEntity implements Persistable<UUID> {
 	@Column
 	private boolean volunteers;
 
+	@Column(name = "litres_per_minute")
+	private @Nullable Double litresPerMinute;
+
 	@Column(name = "created_at")
 	private Instant createdAt;
 
@@ -116,17 +119,19 @@ public class SiteEntity implements Persistable<UUID> {
 		this.wind = site.wind();
 		this.createdAt = createdAt;
 		this.fresh = true;
-		put(new SiteSetting(new Place(site.point(), site.microclimate()), site.region(), site.features()));
+		put(new SiteSetting(new Place(site.point(), site.microclimate()), site.region(), site.features(),
+				site.litresPerMinute()));
 	}
 
 	/**
-	 * Changes position, height, microclimate, region and features.
+	 * Changes position, height, microclimate, region, features and flow of water.
 	 * @param setting the new ones
 	 */
 	public final void put(SiteSetting setting) {
 		Place place = setting.place();
 		this.region = setting.region();
 		this.irrigation = setting.features().contains(SiteFeature.IRRIGATION);
+		this.litresPerMinute = setting.litresPerMinute();
 		this.volunteers = setting.features().contains(SiteFeature.VOLUNTEERS);
 		this.latitude = place.point().latitude();
 		this.longitude = place.point().longitude();
@@ -145,7 +150,7 @@ public class SiteEntity implements Persistable<UUID> {
 		return new Site(new SiteId(this.id), new PersonId(this.owner), this.name, this.county,
 				new GeoPoint(this.latitude, this.longitude, this.elevationMetres), ZoneId.of(this.zone), this.soil,
 				this.sun, this.wind, new Microclimate(this.lie, this.nearWall, this.inTown, this.measuredOffsetCelsius),
-				this.region, features());
+				this.region, features(), this.litresPerMinute);
 	}
 
 	private Set<SiteFeature> features() {

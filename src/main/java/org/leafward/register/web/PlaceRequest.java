@@ -2,12 +2,14 @@ package org.leafward.register.web;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.Microclimate;
 import org.leafward.climate.Place;
 import org.leafward.measure.GeoPoint;
+import org.leafward.measure.Dimension;
 import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
 import org.leafward.register.Site;
@@ -29,6 +31,8 @@ import org.leafward.register.SiteSetting;
  * @param region state or province by ISO 3166-2; empty for none
  * @param irrigation whether there is irrigation or an outside tap
  * @param volunteers whether volunteers work there together
+ * @param flow what the hose or the sprinklers give, l/min or with its unit; empty for not
+ * known
  */
 record PlaceRequest(
 		@Schema(types = "number", format = "double", minimum = "-90", maximum = "90") @Nullable String latitude,
@@ -42,7 +46,9 @@ record PlaceRequest(
 				example = "-1.2") @Nullable String measuredOffsetCelsius,
 		@Schema(description = "state or province by ISO 3166-2; an empty text takes it away",
 				example = "US-MI") @Nullable String region,
-		@Nullable Boolean irrigation, @Nullable Boolean volunteers){
+		@Nullable Boolean irrigation, @Nullable Boolean volunteers,
+		@Schema(types = { "number", "string" }, description = "an empty text takes it away",
+				example = "3 gal/min") @Nullable String flow){
 
 	static PlaceRequest of(Site site) {
 		Microclimate microclimate = site.microclimate();
@@ -51,7 +57,7 @@ record PlaceRequest(
 				String.valueOf(site.point().elevationMetres()), SiteAnswer.word(microclimate.lie()),
 				microclimate.nearWall(), microclimate.inTown(), (measured != null) ? String.valueOf(measured) : "",
 				site.region(), site.features().contains(SiteFeature.IRRIGATION),
-				site.features().contains(SiteFeature.VOLUNTEERS));
+				site.features().contains(SiteFeature.VOLUNTEERS), SizeRequest.written(site.litresPerMinute()));
 	}
 
 	/** What was left out stays as it is. */
@@ -60,7 +66,8 @@ record PlaceRequest(
 		return new PlaceRequest(or(this.latitude, now.latitude), or(this.longitude, now.longitude),
 				or(this.elevationMetres, now.elevationMetres), or(this.lie, now.lie), or(this.nearWall, now.nearWall),
 				or(this.inTown, now.inTown), or(this.measuredOffsetCelsius, now.measuredOffsetCelsius),
-				or(this.region, now.region), or(this.irrigation, now.irrigation), or(this.volunteers, now.volunteers));
+				or(this.region, now.region), or(this.irrigation, now.irrigation), or(this.volunteers, now.volunteers),
+				or(this.flow, now.flow));
 	}
 
 	private static <T> @Nullable T or(@Nullable T given, @Nullable T now) {
@@ -73,8 +80,9 @@ record PlaceRequest(
 		Supplier<Microclimate> nights = all
 			.read(() -> microclimate(this.lie, this.nearWall, this.inTown, this.measuredOffsetCelsius));
 		Supplier<String> state = all.read(() -> SiteSetting.region((this.region != null) ? this.region : ""));
+		Supplier<Optional<Double>> water = all.read(() -> SizeRequest.quantity(Dimension.FLOW, "flow", this.flow));
 		return all.give(() -> new SiteSetting(new Place(point.get(), nights.get()), state.get(),
-				features(this.irrigation, this.volunteers)));
+				features(this.irrigation, this.volunteers), water.get().orElse(null)));
 	}
 
 	static Set<SiteFeature> features(@Nullable Boolean irrigation, @Nullable Boolean volunteers) {

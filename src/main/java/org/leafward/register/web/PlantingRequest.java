@@ -21,12 +21,23 @@ import org.leafward.register.Placement;
  * @param placement ground or container; ground when left out
  * @param wintersIndoors whether it is kept indoors in winter
  * @param saltExposed whether de-icing salt reaches it
+ * @param area of the bed or above the roots, m² or with its unit
+ * @param calliper thickness of one trunk, mm or with its unit
+ * @param pot volume of one pot, l or with its unit
+ * @param raisedIn where it stands before it goes out
+ * @param lampMicromoles light of the lamps, µmol/m²s
+ * @param lampHours hours a day that the lamps are on
  */
 record PlantingRequest(@Schema(requiredMode = RequiredMode.REQUIRED) @Nullable String species,
 		@Schema(requiredMode = RequiredMode.REQUIRED, maxLength = 100) @Nullable String label,
 		@Schema(types = "integer", format = "int32", minimum = "1", maximum = "100000") @Nullable String count,
 		@Schema(types = "string", format = "date", requiredMode = RequiredMode.REQUIRED) @Nullable String plantedOn,
-		@Nullable String placement, @Nullable Boolean wintersIndoors, @Nullable Boolean saltExposed) {
+		@Nullable String placement, @Nullable Boolean wintersIndoors, @Nullable Boolean saltExposed,
+		@Schema(types = { "number", "string" }, example = "130 sq ft") @Nullable String area,
+		@Schema(types = { "number", "string" }, example = "2 in") @Nullable String calliper,
+		@Schema(types = { "number", "string" }, example = "5 gal") @Nullable String pot, @Nullable String raisedIn,
+		@Schema(types = "number") @Nullable String lampMicromoles,
+		@Schema(types = "number") @Nullable String lampHours) {
 
 	NewPlanting toPlanting() {
 		Findings all = new Findings();
@@ -36,8 +47,12 @@ record PlantingRequest(@Schema(requiredMode = RequiredMode.REQUIRED) @Nullable S
 		Supplier<LocalDate> planted = all.read(() -> Given.date("plantedOn", this.plantedOn));
 		Supplier<Placement> roots = all
 			.read(() -> Given.word("placement", SiteRequest.or(this.placement, "ground"), Placement.class));
+		Supplier<SizeRequest.Read> size = all.read(() -> new SizeRequest(this.area, this.calliper, this.pot,
+				this.raisedIn, this.lampMicromoles, this.lampHours)
+			.read());
 		return all.give(() -> new NewPlanting(kind.get(), name.get(), number.get(), planted.get(), roots.get(),
-				Boolean.TRUE.equals(this.wintersIndoors), Boolean.TRUE.equals(this.saltExposed)));
+				Boolean.TRUE.equals(this.wintersIndoors), Boolean.TRUE.equals(this.saltExposed), size.get().size(),
+				size.get().raised()));
 	}
 
 }

@@ -19,6 +19,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PatchMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.PutMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -88,6 +89,14 @@ class RegisterApi {
 	List<PlantingAnswer> plantings(@PathVariable UUID id) {
 		this.register.require(new SiteId(id));
 		return this.register.plantingsOf(new SiteId(id)).stream().map(PlantingAnswer::of).toList();
+	}
+
+	@Operation(summary = "Set how large a planting is and where it stands before it goes out; what is left out is no "
+			+ "longer known. Its amounts are worked out again when this answers")
+	@PutMapping("/plantings/{id}/size")
+	PlantingAnswer changeSize(@PathVariable UUID id, @RequestBody SizeRequest request) {
+		SizeRequest.Read read = request.read();
+		return PlantingAnswer.of(this.register.changeSize(new PlantingId(id), read.size(), read.raised()));
 	}
 
 	@Operation(summary = "Remove a planting; its coming tasks are withdrawn")

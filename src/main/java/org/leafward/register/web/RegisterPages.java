@@ -102,7 +102,7 @@ class RegisterPages {
 	@GetMapping("/sites/new")
 	String siteForm(Model model) {
 		return siteForm(new SiteRequest(null, null, null, null, null, null, null, "loam", "full-sun", "average", "flat",
-				null, null, null, null, null, null), Map.of(), model);
+				null, null, null, null, null, null, null), Map.of(), model);
 	}
 
 	@PostMapping("/sites/new")
@@ -155,8 +155,8 @@ class RegisterPages {
 
 	@GetMapping("/sites/{id}/plantings/new")
 	String plantingForm(@PathVariable UUID id, Model model) {
-		return plantingForm(mine(id), new PlantingRequest(null, null, "1", null, "ground", null, null), Map.of(),
-				model);
+		return plantingForm(mine(id), new PlantingRequest(null, null, "1", null, "ground", null, null, null, null, null,
+				null, null, null), Map.of(), model);
 	}
 
 	@PostMapping("/sites/{id}/plantings/new")
@@ -184,6 +184,7 @@ class RegisterPages {
 					.map((one) -> new Choice(one.id().value(), one.commonName() + ", " + one.botanicalName()))
 					.toList());
 		model.addAttribute("placements", choices(Placement.values(), Placement::words));
+		model.addAttribute("raisedIn", SizePages.places());
 		return "register/planting-form";
 	}
 

@@ -28,10 +28,12 @@ import org.leafward.register.SiteFeature;
  * @param region state or province by ISO 3166-2; empty when not known
  * @param irrigation whether there is irrigation or an outside tap
  * @param volunteers whether volunteers work there together
+ * @param litresPerMinute what the hose or the sprinklers give; null when not known
  */
 record SiteAnswer(UUID id, UUID owner, String name, String county, double latitude, double longitude,
 		double elevationMetres, String zone, String soil, String sun, String wind, String lie, boolean nearWall,
-		boolean inTown, @Nullable Double measuredOffsetCelsius, String region, boolean irrigation, boolean volunteers) {
+		boolean inTown, @Nullable Double measuredOffsetCelsius, String region, boolean irrigation, boolean volunteers,
+		@Nullable Double litresPerMinute) {
 
 	static SiteAnswer of(Site site) {
 		return new SiteAnswer(site.id().value(), site.owner().value(), site.name(), site.county(),
@@ -39,7 +41,8 @@ record SiteAnswer(UUID id, UUID owner, String name, String county, double latitu
 				word(site.soil()), word(site.sun()), word(site.wind()), word(site.microclimate().lie()),
 				site.microclimate().nearWall(), site.microclimate().inTown(),
 				site.microclimate().measuredOffsetCelsius(), site.region(),
-				site.features().contains(SiteFeature.IRRIGATION), site.features().contains(SiteFeature.VOLUNTEERS));
+				site.features().contains(SiteFeature.IRRIGATION), site.features().contains(SiteFeature.VOLUNTEERS),
+				site.litresPerMinute());
 	}
 
 	static String word(Enum<?> constant) {

@@ -3,10 +3,12 @@ package org.leafward.register.web;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.media.Schema.RequiredMode;
 import java.time.ZoneId;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.Microclimate;
 import org.leafward.measure.GeoPoint;
+import org.leafward.measure.Dimension;
 import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
 import org.leafward.register.NewSite;
@@ -36,6 +38,7 @@ import org.leafward.register.Wind;
  * @param region state or province by ISO 3166-2; none when left out
  * @param irrigation whether there is irrigation or an outside tap
  * @param volunteers whether volunteers work there together
+ * @param flow what the hose or the sprinklers give, l/min or with its unit
  */
 record SiteRequest(
 		@Schema(types = "string", format = "uuid", requiredMode = RequiredMode.REQUIRED) @Nullable String owner,
@@ -52,7 +55,8 @@ record SiteRequest(
 		@Schema(types = "number", format = "double", minimum = "-10",
 				maximum = "10") @Nullable String measuredOffsetCelsius,
 		@Schema(description = "state or province by ISO 3166-2", example = "US-MI") @Nullable String region,
-		@Nullable Boolean irrigation, @Nullable Boolean volunteers) {
+		@Nullable Boolean irrigation, @Nullable Boolean volunteers,
+		@Schema(types = { "number", "string" }, example = "3 gal/min") @Nullable String flow) {
 
 	NewSite toSite() {
 		Findings all = new Findings();
@@ -66,9 +70,10 @@ record SiteRequest(
 		Supplier<Microclimate> nights = all
 			.read(() -> PlaceRequest.microclimate(this.lie, this.nearWall, this.inTown, this.measuredOffsetCelsius));
 		Supplier<String> state = all.read(() -> SiteSetting.region(or(this.region, "")));
+		Supplier<Optional<Double>> water = all.read(() -> SizeRequest.quantity(Dimension.FLOW, "flow", this.flow));
 		return all.give(() -> new NewSite(called.get(), (this.county != null) ? this.county : "", point.get(),
 				clock.get(), texture.get(), light.get(), air.get(), nights.get(), state.get(),
-				PlaceRequest.features(this.irrigation, this.volunteers)));
+				PlaceRequest.features(this.irrigation, this.volunteers), water.get().orElse(null)));
 	}
 
 	static String or(@Nullable String text, String otherwise) {

@@ -231,6 +231,11 @@ final class IndexedRule {
 				: this.bySpecies.computeIfAbsent(species, (one) -> Wording.of(withAmount(amount)));
 	}
 
+	/** The words with an amount that was worked out. */
+	Wording wording(String amount) {
+		return Wording.of(withAmount(amount));
+	}
+
 	private TaskText withAmount(String amount) {
 		TaskText text = this.rule.text();
 		return new TaskText(text.title(), text.what(), amount, text.why(), text.otherwise(), text.caution());

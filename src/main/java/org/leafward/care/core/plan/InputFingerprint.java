@@ -53,6 +53,7 @@ public final class InputFingerprint {
 		all.put(site.zone());
 		all.put(List.of(site.point(), site.soil(), site.sun(), site.wind(), site.microclimate()));
 		all.put(site.features().stream().sorted().toList());
+		all.put(String.valueOf(site.litresPerMinute()));
 		for (Planting planting : plantings) {
 			all.put(planting.label());
 			all.put(planting);

@@ -32,18 +32,31 @@ public final class PlannedTask {
 
 	private final @Nullable String because;
 
+	private final long number;
+
 	private @Nullable TaskId id;
 
-	PlannedTask(Subject subject, Draft draft, int occurrence, DayWindow window, Wording wording,
-			Lazy<Explanation> reason, Call call, @Nullable String because) {
+	PlannedTask(Subject subject, Draft draft, int occurrence, DayWindow window, Told told, Call call,
+			@Nullable String because) {
 		this.subject = subject;
 		this.draft = draft;
 		this.occurrence = occurrence;
 		this.window = window;
-		this.wording = wording;
-		this.reason = reason;
+		this.wording = told.wording();
+		this.reason = told.reason();
+		this.number = told.number();
 		this.call = call;
 		this.because = because;
+	}
+
+	/**
+	 * What a reader is told.
+	 *
+	 * @param wording the words
+	 * @param reason how the days and the amount came about
+	 * @param number stands for what of the two the draft doesn't decide; 0 for nothing
+	 */
+	record Told(Wording wording, Lazy<Explanation> reason, long number) {
 	}
 
 	/** Whether the weather lets a task stand. */
@@ -164,7 +177,7 @@ public final class PlannedTask {
 
 	/** A number that changes when the words, the kind or the explanation would. */
 	long basis() {
-		return this.draft.basis();
+		return (this.number != 0) ? Basis.mix(this.draft.basis(), this.number) : this.draft.basis();
 	}
 
 }

@@ -1,11 +1,16 @@
 package org.leafward.care.core.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.leafward.amounts.Amount;
 import org.leafward.care.core.plan.PlannedTask.Call;
+import org.leafward.care.core.plan.PlannedTask.Told;
+import org.leafward.care.core.rule.Computes;
 import org.leafward.care.TaskKind;
 import org.leafward.care.core.rule.Condition;
 import org.leafward.care.core.rule.DayByDay;
@@ -29,13 +34,22 @@ final class Turns {
 
 	private final WeatherAnswers weather;
 
+	private final Figures figures;
+
 	private final LocalDate today;
 
 	private final Map<Asked, WeatherAnswers.Answer> answers = new HashMap<>();
 
-	Turns(WeatherAnswers weather, LocalDate today) {
+	Turns(WeatherAnswers weather, Figures figures, LocalDate today) {
 		this.weather = weather;
+		this.figures = figures;
 		this.today = today;
+	}
+
+	private final Map<Worded, Wording> wordings = new HashMap<>();
+
+	/** The words of a rule with an amount. */
+	private record Worded(int rule, String amount) {
 	}
 
 	/** A question as of today, without a day, or about a single day. */
@@ -72,19 +86,19 @@ final class Turns {
 	}
 
 	private void add(Draft draft, Subject subject, int occurrence, DayWindow window, List<PlannedTask> tasks) {
-		Wording wording = draft.rule().wording(subject.speciesId(), occurrence);
 		Weather conditions = draft.rule().rule().weather();
 		if (window.from().isAfter(this.today) && onlyOnceOpened(draft.rule().rule())) {
 			return;
 		}
 		if (!conditions.matters() || !window.contains(this.today)) {
-			tasks.add(new PlannedTask(subject, draft, occurrence, window, wording, draft.reason(), Call.WANTED, null));
+			tasks.add(new PlannedTask(subject, draft, occurrence, window, told(draft, subject, occurrence, window),
+					Call.WANTED, null));
 			return;
 		}
 		String needless = needless(conditions, null);
 		if (needless != null) {
-			tasks.add(new PlannedTask(subject, draft, occurrence, window, wording, draft.reason(), Call.NEEDLESS,
-					needless));
+			Told told = new Told(draft.rule().wording(subject.speciesId(), occurrence), draft.reason(), 0);
+			tasks.add(new PlannedTask(subject, draft, occurrence, window, told, Call.NEEDLESS, needless));
 			return;
 		}
 		List<WeatherAnswers.Answer> against = conditions.postpones()
@@ -93,15 +107,42 @@ final class Turns {
 			.filter(WeatherAnswers.Answer::yes)
 			.toList();
 		if (against.isEmpty()) {
-			tasks.add(new PlannedTask(subject, draft, occurrence, window, wording, draft.reason(), Call.WANTED, null));
+			tasks.add(new PlannedTask(subject, draft, occurrence, window, told(draft, subject, occurrence, window),
+					Call.WANTED, null));
 			return;
 		}
 		LocalDate tomorrow = this.today.plusDays(1);
 		DayWindow later = new DayWindow(tomorrow, window.to().isBefore(tomorrow) ? tomorrow : window.to());
-		Lazy<Explanation> reason = new Lazy<>(
-				() -> Reasons.of(draft, List.of(Explanation.of("Put off by the weather", DayWords.of(later))
-					.withSteps(against.stream().map(WeatherAnswers.Answer::explanation).toList()))));
-		tasks.add(new PlannedTask(subject, draft, occurrence, later, wording, reason, Call.WANTED, null));
+		tasks.add(new PlannedTask(subject, draft, occurrence, later,
+				told(draft, subject, occurrence, later,
+						() -> List.of(Explanation.of("Put off by the weather", DayWords.of(later))
+							.withSteps(against.stream().map(WeatherAnswers.Answer::explanation).toList()))),
+				Call.WANTED, null));
+	}
+
+	private Told told(Draft draft, Subject subject, int occurrence, DayWindow window) {
+		return told(draft, subject, occurrence, window, null);
+	}
+
+	/**
+	 * The words, with what is worked out for the planting.
+	 * @param weather what the weather has to do with the days; null for nothing
+	 */
+	private Told told(Draft draft, Subject subject, int occurrence, DayWindow window,
+			@Nullable Supplier<List<Explanation>> weather) {
+		Computes computes = draft.rule().rule().computes();
+		Amount amount = (computes != null) ? this.figures.amount(computes, subject, window).orElse(null) : null;
+		if (amount == null) {
+			return new Told(draft.rule().wording(subject.speciesId(), occurrence),
+					(weather == null) ? draft.reason() : new Lazy<>(() -> Reasons.of(draft, weather.get())), 0);
+		}
+		Wording wording = this.wordings.computeIfAbsent(new Worded(draft.rule().number(), amount.words()),
+				(one) -> draft.rule().wording(amount.words()));
+		return new Told(wording, new Lazy<>(() -> {
+			List<Explanation> more = new ArrayList<>((weather != null) ? weather.get() : List.of());
+			more.add(amount.explanation());
+			return Reasons.of(draft, more);
+		}), wording.name().getMostSignificantBits());
 	}
 
 	/**
@@ -150,11 +191,10 @@ final class Turns {
 				.toList();
 			Call call = (needless != null) ? Call.NEEDLESS
 					: opens.stream().allMatch(WeatherAnswers.Answer::yes) ? Call.WANTED : Call.UNKNOWN;
-			Lazy<Explanation> reason = new Lazy<>(
-					() -> Reasons.of(draft, List.of(Explanation.of("The weather calls for it", DayWords.of(asked))
-						.withSteps(opens.stream().map(WeatherAnswers.Answer::explanation).toList()))));
-			tasks.add(new PlannedTask(subject, draft, day.getDayOfYear(), window,
-					draft.rule().wording(subject.speciesId(), 0), reason, call, needless));
+			Told told = told(draft, subject, 0, window,
+					() -> List.of(Explanation.of("The weather calls for it", DayWords.of(asked))
+						.withSteps(opens.stream().map(WeatherAnswers.Answer::explanation).toList())));
+			tasks.add(new PlannedTask(subject, draft, day.getDayOfYear(), window, told, call, needless));
 		}
 	}
 

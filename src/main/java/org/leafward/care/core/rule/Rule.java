@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskText;
 import org.leafward.plants.SpeciesId;
@@ -24,10 +25,33 @@ import org.leafward.plants.SpeciesId;
  * @param text the words
  * @param amounts how much by species, where that differs from the words
  * @param sources where it comes from, at least one
+ * @param computes what is worked out for each planting in place of the words about how
+ * much; null for nothing
  */
 public record Rule(String id, TaskKind kind, Work work, Concern concern, Timing timing, List<Variant> variants,
 		Weather weather, Set<String> despite, Effort effort, TaskText text, Map<SpeciesId, String> amounts,
-		List<Source> sources) {
+		List<Source> sources, @Nullable Computes computes) {
+
+	/**
+	 * A rule whose amounts are all in its words.
+	 * @param id unique in its pack
+	 * @param kind what is asked for
+	 * @param work the kind of work asked for or forbidden
+	 * @param concern which plantings it is for
+	 * @param timing when
+	 * @param variants what holds where practice or law differs
+	 * @param weather what of the weather opens, puts off or withdraws it
+	 * @param despite the hold-offs that it goes before
+	 * @param effort how much work it is and what it takes
+	 * @param text the words
+	 * @param amounts how much by species, where that differs from the words
+	 * @param sources where it comes from, at least one
+	 */
+	public Rule(String id, TaskKind kind, Work work, Concern concern, Timing timing, List<Variant> variants,
+			Weather weather, Set<String> despite, Effort effort, TaskText text, Map<SpeciesId, String> amounts,
+			List<Source> sources) {
+		this(id, kind, work, concern, timing, variants, weather, despite, effort, text, amounts, sources, null);
+	}
 
 	public Rule {
 		variants = List.copyOf(variants);
