@@ -35,6 +35,10 @@ public enum StateKind {
 	FORECAST_WIND_AT_MOST("forecast-wind-at-most", "no mean wind above %s ahead", StateUnit.MILES_PER_HOUR,
 			StateUnit.METRES_PER_SECOND),
 
+	/** A day with a mean wind at or above the threshold is forecast. */
+	FORECAST_WIND_AT_LEAST("forecast-wind-at-least", "a mean wind of %s or more ahead", StateUnit.MILES_PER_HOUR,
+			StateUnit.METRES_PER_SECOND),
+
 	/** No rain that can be measured is forecast for so many days, today included. */
 	DRY_AHEAD("dry-ahead", "%s without rain ahead", StateUnit.DAYS),
 

@@ -68,7 +68,11 @@ record PackDraft(String pack, int version, String title, String region, List<Rul
 	}
 
 	/** A ramp as written. */
-	record RampDraft(int days, List<StepDraft> steps) {
+	record RampDraft(int days, List<StepDraft> steps, @Nullable RampLightDraft byLight) {
+	}
+
+	/** What a ramp of light goes by, as written. */
+	record RampLightDraft(@Nullable String lowestNight, @Nullable Map<String, String> lowestNightBySpecies) {
 	}
 
 	/** A step of a ramp as written. */

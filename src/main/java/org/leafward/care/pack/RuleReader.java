@@ -42,7 +42,7 @@ final class RuleReader {
 		BySpecies bySpecies = new BySpecies(this.known, this.known.of(concern), this.complaints);
 		AnchorReader anchors = new AnchorReader(this.complaints, this.phases, bySpecies);
 		SourceReader sources = new SourceReader(this.complaints);
-		Timing timing = new TimingReader(this.complaints, anchors).read(draft, kind, path);
+		Timing timing = new TimingReader(this.complaints, anchors, bySpecies).read(draft, kind, path);
 		Weather weather = new WeatherReader(this.complaints).read(draft.weather(), path + "/weather");
 		List<Variant> variants = new VariantReader(this.complaints, anchors, sources).read(draft, kind, path);
 		WordsDraft words = draft.text();

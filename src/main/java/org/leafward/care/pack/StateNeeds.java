@@ -14,6 +14,10 @@ enum StateNeeds {
 
 	HIGH_AHEAD("at-least", "a temperature", "at-least: 85F", Forms.TEMPERATURE),
 
+	COOL_DAYS("at-most", "a temperature", "at-most: 45F", Forms.TEMPERATURE),
+
+	WIND_AHEAD("at-least", "a speed", "at-least: 15mph", Forms.SPEED),
+
 	HOT_DRY_WIND,
 
 	DRY_DAYS("days", "a number of days", "days: 14", Forms.NONE),
@@ -38,6 +42,8 @@ enum StateNeeds {
 	private static final class Forms {
 
 		static final Predicate<String> TEMPERATURE = Pattern.compile("[CF]$").asPredicate();
+
+		static final Predicate<String> SPEED = Pattern.compile("(mph|m/s)$").asPredicate();
 
 		static final Predicate<String> DROUGHT = Pattern.compile("^D").asPredicate();
 

@@ -1,18 +1,24 @@
 package org.leafward.care.pack;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.TaskKind;
 import org.leafward.care.core.rule.Anchor;
 import org.leafward.care.core.rule.DayByDay;
 import org.leafward.care.core.rule.Ramp;
+import org.leafward.care.core.rule.RampLight;
 import org.leafward.care.core.rule.RampStep;
 import org.leafward.care.core.rule.Span;
 import org.leafward.care.core.rule.Timing;
 import org.leafward.care.pack.PackDraft.AnchorDraft;
 import org.leafward.care.pack.PackDraft.RampDraft;
+import org.leafward.care.pack.PackDraft.RampLightDraft;
 import org.leafward.care.pack.PackDraft.RuleDraft;
+import org.leafward.climate.TemperatureThreshold;
+import org.leafward.plants.SpeciesId;
 
 /** Turns the timing of rules as written into values. */
 final class TimingReader {
@@ -21,9 +27,12 @@ final class TimingReader {
 
 	private final AnchorReader anchors;
 
-	TimingReader(Complaints complaints, AnchorReader anchors) {
+	private final BySpecies bySpecies;
+
+	TimingReader(Complaints complaints, AnchorReader anchors, BySpecies bySpecies) {
 		this.complaints = complaints;
 		this.anchors = anchors;
+		this.bySpecies = bySpecies;
 	}
 
 	@Nullable Timing read(RuleDraft draft, TaskKind kind, String path) {
@@ -101,7 +110,20 @@ final class TimingReader {
 			.stream()
 			.map((step) -> new RampStep(step.days(), step.place(), step.hours(), step.text()))
 			.toList();
-		return sound ? new Ramp(anchor, draft.to() != null, steps) : null;
+		return sound ? new Ramp(anchor, draft.to() != null, steps, light(ramp.byLight(), path + "/ramp/by-light"))
+				: null;
+	}
+
+	private @Nullable RampLight light(@Nullable RampLightDraft draft, String path) {
+		if (draft == null) {
+			return null;
+		}
+		Map<SpeciesId, TemperatureThreshold> nights = new HashMap<>();
+		this.bySpecies
+			.read(draft.lowestNightBySpecies(), draft.lowestNight() == null, path + "/lowest-night-by-species")
+			.forEach((species, degrees) -> nights.put(species, TemperatureThreshold.parse(degrees)));
+		return new RampLight((draft.lowestNight() != null) ? TemperatureThreshold.parse(draft.lowestNight()) : null,
+				nights);
 	}
 
 	/** Whether what only whole windows have is left out. */

@@ -68,6 +68,8 @@ final class RuleWords {
 		String bound = bound(condition.bound() != null ? condition.bound() : "");
 		return switch (condition.state()) {
 			case "low-ahead" -> "a low of %s or colder is forecast within three days".formatted(bound);
+			case "cool-days" -> "no day ahead is forecast to get warmer than %s".formatted(bound);
+			case "wind-ahead" -> "a mean wind of %s or more is forecast within three days".formatted(bound);
 			case "high-ahead" -> "a high of %s or warmer is forecast within three days".formatted(bound);
 			case "hot-dry-wind" -> "a hot, dry wind blows";
 			case "dry-days" -> "it has been dry for %d days".formatted(condition.days());

@@ -1,6 +1,7 @@
 package org.leafward.care.core.plan;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leafward.register.PlantingId;
@@ -45,6 +46,17 @@ public interface Observed {
 	 * @return empty when nobody logged it
 	 */
 	Optional<LocalDate> event(@Nullable PlantingId planting, String event, int season);
+
+	/**
+	 * The days of a ramp that were told, up to today.
+	 * @param planting the planting
+	 * @param rule the ramp, {@code pack/rule}
+	 * @param season year of the season
+	 * @return by number
+	 */
+	default List<RampDay> ramp(PlantingId planting, String rule, int season) {
+		return List.of();
+	}
 
 	/**
 	 * All that was logged, in one text.

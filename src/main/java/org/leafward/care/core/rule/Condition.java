@@ -21,7 +21,7 @@ import org.leafward.measure.BadInput;
  */
 public record Condition(String state, @Nullable String bound, int days) {
 
-	private static final Pattern BOUND = Pattern.compile("(D?)(-?[0-9.]+)(F|C|in|mm|cm|)");
+	private static final Pattern BOUND = Pattern.compile("(D?)(-?[0-9.]+)(F|C|in|mm|cm|mph|m/s|)");
 
 	/**
 	 * The question to the climate.
@@ -32,6 +32,8 @@ public record Condition(String state, @Nullable String bound, int days) {
 		return switch (this.state) {
 			case "low-ahead" -> Optional.of(bounded(StateKind.FORECAST_MIN_AT_MOST));
 			case "high-ahead" -> Optional.of(bounded(StateKind.FORECAST_MAX_AT_LEAST));
+			case "cool-days" -> Optional.of(bounded(StateKind.FORECAST_MAX_AT_MOST));
+			case "wind-ahead" -> Optional.of(bounded(StateKind.FORECAST_WIND_AT_LEAST));
 			case "heat-index" -> Optional.of(bounded(StateKind.HEAT_INDEX_AT_LEAST));
 			case "hot-dry-wind" -> Optional.of(NamedState.HOT_DRY_WIND.question());
 			case "dry-days" -> Optional.of(new StateQuestion(StateKind.DRY_DAYS, this.days, StateUnit.DAYS));
@@ -56,6 +58,8 @@ public record Condition(String state, @Nullable String bound, int days) {
 			case "D" -> new StateQuestion(kind, number, StateUnit.DROUGHT);
 			case "F" -> new StateQuestion(kind, number, StateUnit.FAHRENHEIT);
 			case "C" -> new StateQuestion(kind, number, StateUnit.CELSIUS);
+			case "mph" -> new StateQuestion(kind, number, StateUnit.MILES_PER_HOUR);
+			case "m/s" -> new StateQuestion(kind, number, StateUnit.METRES_PER_SECOND);
 			case "in" -> new StateQuestion(kind, number, StateUnit.INCHES);
 			case "cm" -> new StateQuestion(kind, 10 * number, StateUnit.MILLIMETRES);
 			default -> new StateQuestion(kind, number, StateUnit.MILLIMETRES);

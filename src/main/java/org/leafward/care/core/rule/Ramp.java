@@ -1,6 +1,7 @@
 package org.leafward.care.core.rule;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Care that changes step by step over consecutive days, such as hardening off. Each day
@@ -9,8 +10,22 @@ import java.util.List;
  * @param anchor the day it hangs on
  * @param endsAtAnchor true when the anchor is the last day, false when it is the first
  * @param steps the steps in order, at least one
+ * @param light what its steps are worked out from for each planting; null when they are
+ * the same for all
  */
-public record Ramp(Anchor anchor, boolean endsAtAnchor, List<RampStep> steps) implements Timing {
+public record Ramp(Anchor anchor, boolean endsAtAnchor, List<RampStep> steps,
+		@Nullable RampLight light) implements Timing {
+
+	/**
+	 * A ramp whose steps are the same for all plantings.
+	 * @param anchor the day it hangs on
+	 * @param endsAtAnchor true when the anchor is the last day, false when it is the
+	 * first
+	 * @param steps the steps in order, at least one
+	 */
+	public Ramp(Anchor anchor, boolean endsAtAnchor, List<RampStep> steps) {
+		this(anchor, endsAtAnchor, steps, null);
+	}
 
 	public Ramp {
 		steps = List.copyOf(steps);

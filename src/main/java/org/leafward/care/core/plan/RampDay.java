@@ -1,0 +1,14 @@
+package org.leafward.care.core.plan;
+
+import java.time.LocalDate;
+
+/**
+ * A day of a ramp of light that was told to its people.
+ *
+ * @param number which day of the ramp, from 1, by the calendar
+ * @param day the day
+ * @param step the step that it tells, from 1
+ * @param held whether the plants stayed in: it was told to, or somebody left the day out
+ */
+public record RampDay(int number, LocalDate day, int step, boolean held) {
+}
