@@ -53,9 +53,9 @@ class InputReader {
 	List<SiteInputs> of(List<SiteId> ids, Instant now) {
 		List<Site> sites = this.register.find(ids);
 		Map<SiteId, List<Planting>> plantings = this.register.plantingsOf(ids);
-		Map<SiteId, Observed> observed = this.seen.of(ids);
 		// Somewhere it is still yesterday, elsewhere tomorrow.
 		LocalDate around = LocalDate.ofInstant(now, ZoneOffset.UTC);
+		Map<SiteId, Observed> observed = this.seen.of(ids, around);
 		Map<SiteId, Map<LocalDate, Double>> waterings = this.waterings.depths(ids, around.minusDays(WATERED + 1),
 				around.plusDays(1));
 		Surroundings surroundings = this.surroundings.of(sites.stream().map(Site::point).toList());

@@ -94,7 +94,7 @@ final class RuleReader {
 		if (kind != TaskKind.DO) {
 			this.complaints.add(path + "/computes", "only a do has an amount to work out", "remove it");
 		}
-		return Computes.valueOf(draft.computes().toUpperCase(Locale.ROOT));
+		return Computes.valueOf(draft.computes().toUpperCase(Locale.ROOT).replace('-', '_'));
 	}
 
 	private Effort effort(RuleDraft draft, TaskKind kind, String path) {

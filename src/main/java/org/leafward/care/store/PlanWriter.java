@@ -85,14 +85,15 @@ public class PlanWriter {
 						task.plant(), diff.site().id().value(), diff.site().name(), diff.site().owner().value(),
 						task.rule(), task.season(), task.occurrence(), task.kind().name(), task.work().name(),
 						task.window().from(), task.window().to(), task.wording().name(), task.packVersion(),
-						nameOf.apply(task.explanation()), at, at });
+						nameOf.apply(task.explanation()), task.rampStep(), task.rampHeld(), at, at });
 			}
 		}
 		this.batches.batchUpdate(
 				"""
 						insert into care.task (id, planting, plant, site, site_name, person, rule, season, occurrence, kind, work,
-							from_day, to_day, wording, pack_version, state, sequence, explanation, created_at, changed_at)
-						values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PLANNED', 0, ?, ?, ?)
+							from_day, to_day, wording, pack_version, state, sequence, explanation, ramp_step, ramp_held,
+							created_at, changed_at)
+						values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PLANNED', 0, ?, ?, ?, ?, ?)
 						""",
 				rows);
 	}
@@ -101,14 +102,15 @@ public class PlanWriter {
 	private void change(List<PlannedTask> changed, Function<Explanation, UUID> nameOf, OffsetDateTime at) {
 		this.batches.batchUpdate("""
 				update care.task set plant = ?, kind = ?, work = ?, from_day = ?, to_day = ?, wording = ?,
-					pack_version = ?, explanation = ?, state = 'PLANNED', withdrawn_because = null,
+					pack_version = ?, explanation = ?, ramp_step = ?, ramp_held = ?, state = 'PLANNED',
+					withdrawn_because = null,
 					sequence = sequence + 1, changed_at = greatest(?, changed_at + interval '1 second')
 				where id = ? and state in ('PLANNED', 'WITHDRAWN')
 				""",
 				changed.stream()
-					.map((task) -> new Object[] { task.plant(), task.kind().name(), task.work().name(),
+					.map((task) -> new @Nullable Object[] { task.plant(), task.kind().name(), task.work().name(),
 							task.window().from(), task.window().to(), task.wording().name(), task.packVersion(),
-							nameOf.apply(task.explanation()), at, task.id().value() })
+							nameOf.apply(task.explanation()), task.rampStep(), task.rampHeld(), at, task.id().value() })
 					.toList());
 	}
 

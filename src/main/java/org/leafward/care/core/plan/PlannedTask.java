@@ -24,15 +24,11 @@ public final class PlannedTask {
 
 	private final DayWindow window;
 
-	private final Wording wording;
-
-	private final Lazy<Explanation> reason;
-
 	private final Call call;
 
 	private final @Nullable String because;
 
-	private final long number;
+	private final Told told;
 
 	private @Nullable TaskId id;
 
@@ -42,9 +38,7 @@ public final class PlannedTask {
 		this.draft = draft;
 		this.occurrence = occurrence;
 		this.window = window;
-		this.wording = told.wording();
-		this.reason = told.reason();
-		this.number = told.number();
+		this.told = told;
 		this.call = call;
 		this.because = because;
 	}
@@ -55,8 +49,16 @@ public final class PlannedTask {
 	 * @param wording the words
 	 * @param reason how the days and the amount came about
 	 * @param number stands for what of the two the draft doesn't decide; 0 for nothing
+	 * @param rampStep of a day of a ramp of light, which step it tells
+	 * @param rampHeld of such a day, whether the plants stay in
 	 */
-	record Told(Wording wording, Lazy<Explanation> reason, long number) {
+	record Told(Wording wording, Lazy<Explanation> reason, long number, @Nullable Integer rampStep,
+			@Nullable Boolean rampHeld) {
+
+		Told(Wording wording, Lazy<Explanation> reason, long number) {
+			this(wording, reason, number, null, null);
+		}
+
 	}
 
 	/** Whether the weather lets a task stand. */
@@ -148,11 +150,11 @@ public final class PlannedTask {
 	}
 
 	public Wording wording() {
-		return this.wording;
+		return this.told.wording();
 	}
 
 	public TaskText text() {
-		return this.wording.text();
+		return this.told.wording().text();
 	}
 
 	/**
@@ -160,7 +162,23 @@ public final class PlannedTask {
 	 * @return always the same
 	 */
 	public Explanation explanation() {
-		return this.reason.get();
+		return this.told.reason().get();
+	}
+
+	/**
+	 * The step that a day of a ramp of light tells.
+	 * @return from 1; null for other tasks
+	 */
+	public @Nullable Integer rampStep() {
+		return this.told.rampStep();
+	}
+
+	/**
+	 * Whether such a day tells to keep the plants in.
+	 * @return null for other tasks
+	 */
+	public @Nullable Boolean rampHeld() {
+		return this.told.rampHeld();
 	}
 
 	public Call call() {
@@ -177,7 +195,7 @@ public final class PlannedTask {
 
 	/** A number that changes when the words, the kind or the explanation would. */
 	long basis() {
-		return (this.number != 0) ? Basis.mix(this.draft.basis(), this.number) : this.draft.basis();
+		return (this.told.number() != 0) ? Basis.mix(this.draft.basis(), this.told.number()) : this.draft.basis();
 	}
 
 }
