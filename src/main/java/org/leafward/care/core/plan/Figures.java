@@ -1,19 +1,33 @@
 package org.leafward.care.core.plan;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import org.leafward.amounts.Amount;
+import org.leafward.amounts.light.HardeningRamp;
 import org.leafward.care.core.rule.Computes;
+import org.leafward.care.core.rule.RampLight;
 import org.leafward.measure.DayWindow;
 
 /**
  * What is worked out for the plantings of a site. The same question always gets the same
  * answer.
  */
-@FunctionalInterface
 public interface Figures {
 
 	/** Nothing is worked out; the words of the rules stand. */
-	Figures NONE = (computes, subject, window) -> Optional.empty();
+	Figures NONE = new Figures() {
+
+		@Override
+		public Optional<Amount> amount(Computes computes, Subject subject, DayWindow window) {
+			return Optional.empty();
+		}
+
+		@Override
+		public Optional<HardeningRamp> ramp(RampLight light, Subject subject, LocalDate first, int days) {
+			return Optional.empty();
+		}
+
+	};
 
 	/**
 	 * How much.
@@ -23,5 +37,15 @@ public interface Figures {
 	 * @return empty when the rule's own words have to do
 	 */
 	Optional<Amount> amount(Computes computes, Subject subject, DayWindow window);
+
+	/**
+	 * The way from the light in which a planting stands to that of its place.
+	 * @param light what the ramp goes by
+	 * @param subject for which planting
+	 * @param first the first day outside
+	 * @param days how many when none is held
+	 * @return empty when the steps of the rule have to do
+	 */
+	Optional<HardeningRamp> ramp(RampLight light, Subject subject, LocalDate first, int days);
 
 }

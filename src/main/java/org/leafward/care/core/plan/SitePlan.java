@@ -50,7 +50,7 @@ final class SitePlan {
 		this.site = site;
 		this.seasons = seasons;
 		this.dates = new AnchorDates(site, estimates);
-		this.turns = new Turns(site.weather(), site.figures(), today);
+		this.turns = new Turns(site, today);
 		this.anchors = new AnchorDate[index.slots() * seasons.size()];
 		this.ends = new Ends[index.size() * seasons.size()];
 		this.shared = new Draft[index.size() * seasons.size()];

@@ -29,22 +29,13 @@ import org.leafward.measure.Explanation;
  */
 final class Turns {
 
-	/** How far a forecast is trusted, days after today. */
-	static final int FORECAST_DAYS = 3;
-
-	private final WeatherAnswers weather;
+	private final WeatherMemo weather;
 
 	private final Figures figures;
 
+	private final RampTurns ramps;
+
 	private final LocalDate today;
-
-	private final Map<Asked, WeatherAnswers.Answer> answers = new HashMap<>();
-
-	Turns(WeatherAnswers weather, Figures figures, LocalDate today) {
-		this.weather = weather;
-		this.figures = figures;
-		this.today = today;
-	}
 
 	private final Map<Worded, Wording> wordings = new HashMap<>();
 
@@ -52,22 +43,18 @@ final class Turns {
 	private record Worded(int rule, String amount) {
 	}
 
-	/** A question as of today, without a day, or about a single day. */
-	private record Asked(Condition condition, @Nullable LocalDate day) {
-	}
-
-	private WeatherAnswers.Answer ask(Condition condition, @Nullable LocalDate day) {
-		Asked asked = new Asked(condition, day);
-		WeatherAnswers.Answer known = this.answers.get(asked);
-		if (known == null) {
-			known = (day == null) ? this.weather.ask(condition, this.today) : this.weather.on(condition, day);
-			this.answers.put(asked, known);
-		}
-		return known;
+	Turns(PlanSite site, LocalDate today) {
+		this.weather = new WeatherMemo(site.weather(), today);
+		this.figures = site.figures();
+		this.ramps = new RampTurns(site, this.weather, today);
+		this.today = today;
 	}
 
 	void of(Draft draft, Subject subject, List<PlannedTask> tasks) {
 		if (draft.rule().rule().timing() instanceof Ramp ramp) {
+			if (this.ramps.of(draft, subject, ramp, tasks)) {
+				return;
+			}
 			LocalDate first = draft.window().from();
 			for (int day = 1; day <= ramp.days(); day++) {
 				add(draft, subject, day, DayWindow.of(first.plusDays(day - 1L)), tasks);
@@ -103,7 +90,7 @@ final class Turns {
 		}
 		List<WeatherAnswers.Answer> against = conditions.postpones()
 			.stream()
-			.map((condition) -> ask(condition, null))
+			.map((condition) -> this.weather.ask(condition, null))
 			.filter(WeatherAnswers.Answer::yes)
 			.toList();
 		if (against.isEmpty()) {
@@ -160,13 +147,13 @@ final class Turns {
 	 */
 	private @Nullable String needless(Weather conditions, @Nullable LocalDate day) {
 		for (Condition condition : conditions.withdraws()) {
-			WeatherAnswers.Answer answer = ask(condition, day);
+			WeatherAnswers.Answer answer = this.weather.ask(condition, day);
 			if (answer.yes()) {
 				return "The weather makes it needless for now. " + answer.sentence();
 			}
 		}
 		for (Condition condition : conditions.opens()) {
-			WeatherAnswers.Answer answer = ask(condition, day);
+			WeatherAnswers.Answer answer = this.weather.ask(condition, day);
 			if (answer.no()) {
 				return "The weather doesn't call for it now. " + answer.sentence();
 			}
@@ -178,7 +165,7 @@ final class Turns {
 	void days(Draft draft, HoldOffs holdOffs, Subject subject, List<PlannedTask> tasks) {
 		DayByDay timing = (DayByDay) draft.rule().rule().timing();
 		Weather conditions = draft.rule().rule().weather();
-		for (LocalDate day = this.today; !day.isAfter(this.today.plusDays(FORECAST_DAYS)); day = day.plusDays(1)) {
+		for (LocalDate day = this.today; !day.isAfter(this.weather.horizon()); day = day.plusDays(1)) {
 			if (!draft.window().contains(day) || holdOffs.forbid(draft, day)) {
 				continue;
 			}
@@ -187,7 +174,7 @@ final class Turns {
 			LocalDate asked = day;
 			List<WeatherAnswers.Answer> opens = conditions.opens()
 				.stream()
-				.map((condition) -> ask(condition, asked))
+				.map((condition) -> this.weather.ask(condition, asked))
 				.toList();
 			Call call = (needless != null) ? Call.NEEDLESS
 					: opens.stream().allMatch(WeatherAnswers.Answer::yes) ? Call.WANTED : Call.UNKNOWN;

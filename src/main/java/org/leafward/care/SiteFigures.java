@@ -1,0 +1,30 @@
+package org.leafward.care;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.leafward.amounts.Amount;
+import org.leafward.amounts.light.HardeningRamp;
+import org.leafward.care.core.amount.PlantLight;
+import org.leafward.care.core.amount.PlantWater;
+import org.leafward.care.core.plan.Figures;
+import org.leafward.care.core.plan.Subject;
+import org.leafward.care.core.rule.Computes;
+import org.leafward.care.core.rule.RampLight;
+import org.leafward.measure.DayWindow;
+
+/** What is worked out for the plantings of one site as it is today. */
+record SiteFigures(PlantLight light, PlantWater water) implements Figures {
+
+	@Override
+	public Optional<Amount> amount(Computes computes, Subject subject, DayWindow window) {
+		return this.water.amount(computes, subject, window);
+	}
+
+	@Override
+	public Optional<HardeningRamp> ramp(RampLight light, Subject subject, LocalDate first, int days) {
+		return this.light.ramp(light, subject, first, days);
+	}
+
+}

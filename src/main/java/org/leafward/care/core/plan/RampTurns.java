@@ -1,0 +1,99 @@
+package org.leafward.care.core.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.leafward.amounts.light.RampProgress;
+import org.leafward.care.core.plan.PlannedTask.Call;
+import org.leafward.care.core.rule.Condition;
+import org.leafward.care.core.rule.Ramp;
+import org.leafward.care.core.rule.RampLight;
+import org.leafward.climate.TemperatureThreshold;
+import org.leafward.measure.DayWindow;
+import org.leafward.measure.Explanation;
+import org.leafward.measure.NumberWords;
+import org.leafward.plants.SpeciesId;
+import org.leafward.register.Planting;
+
+/** The days of ramps that go by the light of each planting. */
+final class RampTurns {
+
+	private final Figures figures;
+
+	private final Observed observed;
+
+	private final WeatherMemo weather;
+
+	private final LocalDate today;
+
+	RampTurns(PlanSite site, WeatherMemo weather, LocalDate today) {
+		this.figures = site.figures();
+		this.observed = site.observed();
+		this.weather = weather;
+		this.today = today;
+	}
+
+	/**
+	 * Adds the days that are left.
+	 * @return false when the ramp is the same for all plantings
+	 */
+	boolean of(Draft draft, Subject subject, Ramp ramp, List<PlannedTask> tasks) {
+		LightRamp light = light(draft, subject, ramp);
+		if (light == null) {
+			return false;
+		}
+		light(draft, subject, light, tasks);
+		return true;
+	}
+
+	private @Nullable LightRamp light(Draft draft, Subject subject, Ramp ramp) {
+		Planting planting = subject.planting();
+		if (ramp.light() == null || planting == null) {
+			return null;
+		}
+		return this.figures.ramp(ramp.light(), subject, draft.window().from(), ramp.days())
+			.map((steps) -> new LightRamp(draft, steps,
+					this.observed.ramp(planting.id(), draft.rule().reference(), draft.season().year()), this.today,
+					(day) -> unfit(draft, day)))
+			.orElse(null);
+	}
+
+	/** Why the weather of a day keeps plants in, or null. */
+	private @Nullable Explanation unfit(Draft draft, LocalDate day) {
+		return draft.rule()
+			.rule()
+			.weather()
+			.postpones()
+			.stream()
+			.map((condition) -> this.weather.ask(condition, day))
+			.filter(WeatherAnswers.Answer::yes)
+			.map(WeatherAnswers.Answer::explanation)
+			.findFirst()
+			.orElse(null);
+	}
+
+	private void light(Draft draft, Subject subject, LightRamp ramp, List<PlannedTask> tasks) {
+		if (!ramp.stands()) {
+			return;
+		}
+		for (RampProgress.Turn turn : ramp.turns()) {
+			tasks.add(new PlannedTask(subject, draft, turn.number(), DayWindow.of(ramp.day(turn)),
+					ramp.told(turn, (day) -> coldNight(draft, subject, day)), Call.WANTED, null));
+		}
+	}
+
+	/** Whether the night after a day will be colder than the plants may spend outside. */
+	private boolean coldNight(Draft draft, Subject subject, LocalDate day) {
+		RampLight light = ((Ramp) draft.rule().rule().timing()).light();
+		SpeciesId species = subject.speciesId();
+		TemperatureThreshold lowest = (light != null && species != null) ? light.lowestNight(species) : null;
+		LocalDate next = day.plusDays(1);
+		if (lowest == null || next.isAfter(this.weather.horizon())) {
+			return false;
+		}
+		// The night itself may be as cold as the limit.
+		String below = NumberWords.fixed(lowest.degrees() - 1, 0) + (lowest.fahrenheit() ? "F" : "C");
+		return this.weather.ask(new Condition("low-ahead", below, 0), next).yes();
+	}
+
+}
