@@ -3,6 +3,9 @@ package org.leafward.care.pack;
 import java.time.DateTimeException;
 import java.time.MonthDay;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
@@ -23,6 +26,7 @@ import org.leafward.climate.HeatGoal;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.MarkerKind;
 import org.leafward.climate.TemperatureThreshold;
+import org.leafward.plants.SpeciesId;
 
 /** Turns anchors as written into values, and says where they don't hold together. */
 final class AnchorReader {
@@ -92,13 +96,30 @@ final class AnchorReader {
 		if (!sound || bounds == null || days == null || (floor == null) != (draft.noSoonerThan() == null)) {
 			return null;
 		}
-		String degrees = kind.needsGoal() ? draft.base() : draft.threshold();
 		HeatGoal goal = (draft.sum() == null) ? null
 				: new HeatGoal(draft.sum(), (start != null) ? start.northern() : HeatGoal.USUAL_START);
-		MarkerKey key = new MarkerKey(kind, (degrees != null) ? TemperatureThreshold.parse(degrees) : null,
+		Map<SpeciesId, TemperatureThreshold> thresholds = thresholds(draft, path);
+		MarkerKey key = new MarkerKey(kind, threshold(kind.needsGoal() ? draft.base() : draft.threshold(), thresholds),
 				Objects.requireNonNullElse(draft.probability(), MEDIAN), goal,
 				(draft.daylight() != null) ? DayLength.parse(draft.daylight()) : null);
-		return new MarkerAnchor(key, days, nextSeason(draft), bounds, (MarkerAnchor) floor);
+		return MarkerAnchor.at(key, thresholds, days, nextSeason(draft), bounds, (MarkerAnchor) floor);
+	}
+
+	private Map<SpeciesId, TemperatureThreshold> thresholds(AnchorDraft draft, String path) {
+		Map<SpeciesId, TemperatureThreshold> thresholds = new HashMap<>();
+		this.bySpecies.read(draft.thresholdBySpecies(), true, path + "/threshold-by-species")
+			.forEach((species, degrees) -> thresholds.put(species, TemperatureThreshold.parse(degrees)));
+		return thresholds;
+	}
+
+	/** The one for all plants, else the lowest of those by species. */
+	private static @Nullable TemperatureThreshold threshold(@Nullable String degrees,
+			Map<SpeciesId, TemperatureThreshold> bySpecies) {
+		return (degrees != null) ? TemperatureThreshold.parse(degrees)
+				: bySpecies.values()
+					.stream()
+					.min(Comparator.comparingDouble(TemperatureThreshold::celsius))
+					.orElse(null);
 	}
 
 	private @Nullable Anchor phase(AnchorDraft draft, String name, String path) {
@@ -138,10 +159,11 @@ final class AnchorReader {
 	}
 
 	private boolean heat(AnchorDraft draft, String code, String path) {
-		boolean sound = without(draft.threshold(), path, "threshold", "'%s'".formatted(code));
+		String anchor = "'%s'".formatted(code);
+		boolean sound = without(draft.threshold(), path, "threshold", anchor)
+				& without(draft.thresholdBySpecies(), path, "threshold-by-species", anchor);
 		if (draft.base() == null || draft.sum() == null) {
-			this.complaints.add(path, "'%s' needs a base and a sum".formatted(code),
-					"add both, for example base: 50F, sum: 200");
+			this.complaints.add(path, anchor + " needs a base and a sum", "add both, for example base: 50F, sum: 200");
 			sound = false;
 		}
 		return sound;
@@ -151,11 +173,20 @@ final class AnchorReader {
 		String anchor = "'%s'".formatted(kind.code());
 		boolean sound = without(draft.base(), path, "base", anchor) & without(draft.sum(), path, "sum", anchor)
 				& without(draft.start(), path, "start", anchor);
-		if (kind.needsThreshold() && draft.threshold() == null) {
+		if (!kind.needsThreshold()) {
+			return sound & without(draft.threshold(), path, "threshold", anchor)
+					& without(draft.thresholdBySpecies(), path, "threshold-by-species", anchor);
+		}
+		if (draft.threshold() == null && draft.thresholdBySpecies() == null) {
 			this.complaints.add(path, anchor + " needs a threshold", "add one, for example threshold: 32F");
 			return false;
 		}
-		return sound & (kind.needsThreshold() || without(draft.threshold(), path, "threshold", anchor));
+		if (draft.threshold() != null && draft.thresholdBySpecies() != null) {
+			this.complaints.add(path + "/threshold", "the threshold is written once for all and once by species",
+					"keep either threshold or threshold-by-species");
+			return false;
+		}
+		return sound;
 	}
 
 	private boolean daylight(AnchorDraft draft, MarkerKind kind, String path) {
@@ -197,9 +228,10 @@ final class AnchorReader {
 
 	private boolean withoutMarkerEntries(AnchorDraft draft, String path, String anchor) {
 		return without(draft.noSoonerThan(), path, "no-sooner-than", anchor)
-				& without(draft.threshold(), path, "threshold", anchor) & without(draft.base(), path, "base", anchor)
-				& without(draft.sum(), path, "sum", anchor) & without(draft.start(), path, "start", anchor)
-				& without(draft.daylight(), path, "daylight", anchor)
+				& without(draft.threshold(), path, "threshold", anchor)
+				& without(draft.thresholdBySpecies(), path, "threshold-by-species", anchor)
+				& without(draft.base(), path, "base", anchor) & without(draft.sum(), path, "sum", anchor)
+				& without(draft.start(), path, "start", anchor) & without(draft.daylight(), path, "daylight", anchor)
 				& without(draft.probability(), path, "probability", anchor);
 	}
 

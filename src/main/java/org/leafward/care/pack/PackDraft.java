@@ -37,9 +37,10 @@ record PackDraft(String pack, int version, String title, String region, List<Rul
 	}
 
 	/** An anchor as written. */
-	record AnchorDraft(@Nullable String marker, @Nullable String threshold, @Nullable String base,
-			@Nullable Integer sum, @Nullable String start, @Nullable String daylight, @Nullable Integer probability,
-			@Nullable String phase, @Nullable String event, @Nullable Boolean plantingDate, @Nullable String dayOfYear,
+	record AnchorDraft(@Nullable String marker, @Nullable String threshold,
+			@Nullable Map<String, String> thresholdBySpecies, @Nullable String base, @Nullable Integer sum,
+			@Nullable String start, @Nullable String daylight, @Nullable Integer probability, @Nullable String phase,
+			@Nullable String event, @Nullable Boolean plantingDate, @Nullable String dayOfYear,
 			@Nullable String whyFixed, @Nullable Integer days, @Nullable Map<String, Integer> daysBySpecies,
 			@Nullable String season, @Nullable String notBefore, @Nullable String notAfter,
 			@Nullable AnchorDraft noSoonerThan) {

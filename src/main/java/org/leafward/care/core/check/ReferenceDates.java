@@ -75,7 +75,7 @@ final class ReferenceDates {
 
 	private OptionalInt day(Anchor anchor, Species plant) {
 		if (anchor instanceof MarkerAnchor marker) {
-			OptionalInt day = this.markers.computeIfAbsent(marker.marker(), this.climate::date);
+			OptionalInt day = this.markers.computeIfAbsent(marker.of(plant.id()), this.climate::date);
 			OptionalInt own = day(day, marker.days(), marker.bounds(), marker.nextSeason(), plant);
 			OptionalInt floor = (marker.floor() != null) ? day(marker.floor(), plant) : OptionalInt.empty();
 			return (own.isPresent() && floor.isPresent()) ? OptionalInt.of(Math.max(own.getAsInt(), floor.getAsInt()))

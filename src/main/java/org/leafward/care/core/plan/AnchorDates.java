@@ -3,6 +3,7 @@ package org.leafward.care.core.plan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.leafward.care.core.phase.Estimate;
@@ -14,6 +15,7 @@ import org.leafward.care.core.rule.EventAnchor;
 import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.PhaseAnchor;
 import org.leafward.care.core.rule.PlantingDateAnchor;
+import org.leafward.climate.MarkerKey;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
 import org.leafward.measure.Season;
@@ -73,33 +75,42 @@ final class AnchorDates {
 					.withSteps(date.equals(counted) ? List.of() : List.of(added(counted, date))));
 	}
 
+	/** The latest of the events that the anchor names; the first must have a date. */
 	private AnchorDate marker(MarkerAnchor anchor, Season season, Subject subject) {
-		AnchorDate own = alone(anchor, season, subject);
-		MarkerAnchor floor = anchor.floor();
-		LocalDate date = own.date();
-		if (floor == null || date == null) {
-			return own;
+		AnchorDate own = alone(anchor, season, subject, anchor.words());
+		LocalDate latest = own.date();
+		AnchorDate decides = own;
+		for (MarkerAnchor floor = anchor.floor(); floor != null && latest != null; floor = floor.floor()) {
+			AnchorDate least = alone(floor, season, subject, floor.wordsAlone());
+			LocalDate soonest = least.date();
+			if (soonest != null && soonest.isAfter(latest)) {
+				latest = soonest;
+				decides = least;
+			}
 		}
-		AnchorDate least = marker(floor, season, subject);
-		LocalDate soonest = least.date();
-		if (soonest == null || !soonest.isAfter(date)) {
-			return own;
-		}
-		return new AnchorDate(soonest, null, Basis.mix(own.basis(), least.basis()), (label) -> Explanation
-			.of(label, DayWords.of(soonest))
-			.withDetail(sentence(anchor.words()))
-			.withSteps(List.of(own.words().apply("By the first event alone"), least.words().apply("No sooner than"))));
+		return (decides == own) ? own : heldBack(anchor, own, decides);
 	}
 
-	private AnchorDate alone(MarkerAnchor anchor, Season season, Subject subject) {
-		return this.site.markers().on(anchor.marker(), season.year()).map((marker) -> {
+	private static AnchorDate heldBack(MarkerAnchor anchor, AnchorDate own, AnchorDate least) {
+		LocalDate date = Objects.requireNonNull(least.date());
+		return new AnchorDate(date, null, Basis.mix(own.basis(), least.basis()),
+				(label) -> Explanation.of(label, DayWords.of(date))
+					.withDetail(sentence(anchor.words()))
+					.withSteps(List.of(
+							own.words().apply("By the first event alone").withDetail(sentence(anchor.wordsAlone())),
+							least.words().apply("No sooner than"))));
+	}
+
+	private AnchorDate alone(MarkerAnchor anchor, Season season, Subject subject, String words) {
+		MarkerKey key = anchor.of(subject.speciesId());
+		return this.site.markers().on(key, season.year()).map((marker) -> {
 			LocalDate counted = marker.date().plusDays(days(anchor.days(), subject));
 			LocalDate date = anchor.bounds().keep(counted, season);
 			long basis = Basis.mix(Basis.mix(Basis.mix(marker.date().toEpochDay(), marker.earliest()), marker.latest()),
 					date);
-			return new AnchorDate(date, null, basis, (label) -> stepped(label, anchor.words(), marker.explanation(),
+			return new AnchorDate(date, null, basis, (label) -> stepped(label, words, marker.explanation(),
 					marker.date(), counted, date, anchor.bounds().words()));
-		}).orElseGet(() -> AnchorDate.missing(this.site.markers().whyMissing(anchor.marker())));
+		}).orElseGet(() -> AnchorDate.missing(this.site.markers().whyMissing(key)));
 	}
 
 	/**

@@ -62,8 +62,7 @@ final class RuleIndex {
 	}
 
 	private static boolean isShared(Anchor anchor) {
-		return anchor instanceof CalendarAnchor || (anchor instanceof MarkerAnchor marker
-				&& marker.days().bySpecies().isEmpty() && (marker.floor() == null || isShared(marker.floor())));
+		return anchor instanceof CalendarAnchor || (anchor instanceof MarkerAnchor marker && marker.sameForAll());
 	}
 
 	int size() {

@@ -3,6 +3,7 @@ package org.leafward.care.core.plan;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -147,6 +148,29 @@ class LanguageTests {
 				new Span(new MarkerAnchor(THAW, Days.NONE, false, Bounds.NONE, floor), on(SPRING, 30), 0, 1));
 		PlannedTask task = task(plan(rule), "test/set-out");
 		assertThat(task.window()).isEqualTo(window(from, "2027-05-20"));
+	}
+
+	/** THAW is 5 March, SPRING 20 April, FALL 25 October; SOIL has no date here. */
+	@Test
+	void aDateWaitsForAThirdEventPastOneWithoutADate() {
+		MarkerAnchor third = on(SPRING, 3);
+		MarkerAnchor second = new MarkerAnchor(PlanFixture.key(MarkerKind.SOIL_WARMS_TO, "60F", 50), Days.NONE, false,
+				Bounds.NONE, third);
+		Rule rule = rule("set-out", TaskKind.DO,
+				new Span(new MarkerAnchor(THAW, Days.NONE, false, Bounds.NONE, second), on(SPRING, 30), 0, 1));
+		PlannedTask task = task(plan(rule), "test/set-out");
+		assertThat(task.window()).isEqualTo(window("2027-04-23", "2027-05-20"));
+	}
+
+	@Test
+	void anEventIsTakenAtTheTemperatureOfTheSpecies() {
+		SpeciesId boxwood = new SpeciesId("buxus-sempervirens");
+		MarkerKey cold = PlanFixture.key(MarkerKind.LAST_SPRING_FREEZE, "20F", 50);
+		MarkerAnchor from = MarkerAnchor.at(cold, Map.of(boxwood, Objects.requireNonNull(SPRING.threshold())),
+				Days.NONE, false, Bounds.NONE, null);
+		assertThat(from.words()).contains("what the species needs");
+		PlannedTask task = task(plan(rule("sow", TaskKind.DO, new Span(from, on(SPRING, 30), 0, 1))), "test/sow");
+		assertThat(task.window()).isEqualTo(window("2027-04-20", "2027-05-20"));
 	}
 
 	@Test
