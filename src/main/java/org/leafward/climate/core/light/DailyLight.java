@@ -100,7 +100,9 @@ public final class DailyLight {
 		if (whole <= 0) {
 			return 0;
 		}
-		double offset = zone.getRules().getOffset(date.atTime(LocalTime.NOON)).getTotalSeconds() / SECONDS_PER_HOUR;
+		double clock = zone.getRules().getOffset(date.atTime(LocalTime.NOON)).getTotalSeconds() / SECONDS_PER_HOUR;
+		// Islands that keep the date of the other side are a day ahead of their sun.
+		double offset = (point.longitude() - Math.IEEEremainder(point.longitude() - 15 * clock, 360)) / 15;
 		double begin = (from != null) ? angle(from, offset, point, day) : -Math.PI;
 		double end = (to != null) ? angle(to, offset, point, day) : Math.PI;
 		return Math.min(1, SunGeometry.extraterrestrial(point.latitude(), day, begin, end) / whole);

@@ -1,0 +1,115 @@
+package org.leafward.amounts.light;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import org.jspecify.annotations.Nullable;
+import org.leafward.climate.core.light.DailyLight;
+import org.leafward.climate.core.water.SunGeometry;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.GeoPoint;
+
+/**
+ * The time that a plant is outside on a day: around solar noon by the clock of the place,
+ * when it is warmest, or all day.
+ *
+ * @param point the place
+ * @param date the day
+ * @param zone whose clock
+ * @param hours whole hours outside, 1 or more
+ * @param from when it goes out, null for all day
+ * @param to when it comes in, null for all day
+ */
+record Outing(GeoPoint point, LocalDate date, ZoneId zone, int hours, @Nullable LocalTime from,
+		@Nullable LocalTime to) {
+
+	/** Nobody carries trays for longer, however long the day. */
+	private static final double LONGEST = 14;
+
+	private static final int QUARTER = 15;
+
+	private static final int QUARTERS = 24 * 4;
+
+	/** China's west is three hours off its clock. */
+	private static final double MOST_OFF = 4.5;
+
+	/** So many hours of daylight are a day's outing. */
+	static double whole(GeoPoint point, LocalDate date) {
+		return Math.min(LONGEST, SunGeometry.dayLength(point.latitude(), date.getDayOfYear()));
+	}
+
+	static Outing allDay(GeoPoint point, LocalDate date, ZoneId zone) {
+		return new Outing(point, date, zone, (int) Math.max(1, Math.floor(whole(point, date))), null, null);
+	}
+
+	static Outing of(GeoPoint point, LocalDate date, ZoneId zone, int hours) {
+		if (hours + 0.5 >= whole(point, date)) {
+			return allDay(point, date, zone);
+		}
+		int quarters = (int) Math.ceil((noon(point, date, zone) - hours / 2.0) * 4);
+		int first = Math.max(0, Math.min(QUARTERS - 1 - 4 * hours, quarters));
+		return new Outing(point, date, zone, hours, time(first), time(first + 4 * hours));
+	}
+
+	/**
+	 * The clock must roughly follow the sun, or no time of day can be told.
+	 * @throws BadInput when the zone is another one than the place's
+	 */
+	static void checkZone(GeoPoint point, LocalDate date, ZoneId zone) {
+		if (Math.abs(noon(point, date, zone) - 12) > MOST_OFF) {
+			throw new BadInput("time zone %s doesn’t fit %s degrees east".formatted(zone, point.longitude()), "zone",
+					"give the time zone of the place; west of Greenwich the longitude is negative");
+		}
+	}
+
+	/** When the sun is highest, hours by the clock. */
+	private static double noon(GeoPoint point, LocalDate date, ZoneId zone) {
+		ZoneOffset offset = zone.getRules().getOffset(date.atTime(LocalTime.NOON));
+		double ahead = Math.IEEEremainder(point.longitude() - offset.getTotalSeconds() / 240.0, 360) / 15;
+		return 12 - ahead - SunGeometry.seasonalCorrection(date.getDayOfYear());
+	}
+
+	private static LocalTime time(int quarters) {
+		return LocalTime.ofSecondOfDay(quarters * QUARTER * 60L);
+	}
+
+	/** Part of the day's light that comes while the plant is out. */
+	double part() {
+		return part(this.from, this.to);
+	}
+
+	private double part(@Nullable LocalTime begin, @Nullable LocalTime end) {
+		return DailyLight.part(this.point, this.date, this.zone, begin, end);
+	}
+
+	/**
+	 * The last quarter of an hour up to which at most so much of the day's light comes.
+	 * @param part of the day's light since the plant went out
+	 * @return null when not even half an hour of it fits
+	 */
+	@Nullable LocalTime until(double part) {
+		double before = (this.from != null) ? part(null, this.from) : 0;
+		int low = 0;
+		int high = QUARTERS;
+		while (high - low > 1) {
+			int middle = (low + high) / 2;
+			if (part(null, time(middle)) - before <= part) {
+				low = middle;
+			}
+			else {
+				high = middle;
+			}
+		}
+		LocalTime until = time(low);
+		boolean longEnough = (this.from != null) ? !until.isBefore(this.from.plusMinutes(2L * QUARTER))
+				: low > 2 && part(null, time(low - 2)) > 0;
+		return longEnough ? until : null;
+	}
+
+	/** The part of the day's light from going out until a time. */
+	double partUntil(LocalTime time) {
+		return part(this.from, time);
+	}
+
+}
