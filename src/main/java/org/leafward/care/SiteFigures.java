@@ -2,8 +2,6 @@ package org.leafward.care;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.Amount;
 import org.leafward.amounts.light.HardeningRamp;
 import org.leafward.care.core.amount.PlantLight;

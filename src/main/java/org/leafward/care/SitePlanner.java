@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.leafward.care.core.amount.PlantLight;
+import org.leafward.care.core.amount.PlantWater;
 import org.leafward.care.core.plan.Gap;
 import org.leafward.care.core.plan.InputFingerprint;
 import org.leafward.care.core.plan.Plan;
@@ -85,10 +87,11 @@ class SitePlanner {
 		}
 		SiteFacts ground = new SiteFacts(site.region(), site.county(), site.soil(), site.features());
 		WeatherAnswers answers = this.weather.at(inputs);
+		SiteFigures figures = new SiteFigures(new PlantLight(site), new PlantWater());
 		List<Season> seasons = List.of(current.previous(), current, current.next());
 		// All markers of a plan come from one version of each record.
 		return this.climate.answer(site.place(), inputs.surroundings(), (markers) -> {
-			PlanSite place = new PlanSite(site.id(), hemisphere, ground, markers, inputs.observed(), answers);
+			PlanSite place = new PlanSite(site.id(), hemisphere, ground, markers, inputs.observed(), answers, figures);
 			Plan plan = planner.plan(place, subjects, seasons, today);
 			List<Gap> all = new ArrayList<>(gaps);
 			all.addAll(plan.gaps());

@@ -3,9 +3,9 @@
  * its explanation. The pure part is in core.
  */
 @ApplicationModule(displayName = "Care",
-		allowedDependencies = { "register", "plants", "climate", "climate :: water", "amounts",
-				"amounts :: water", "amounts :: salt", "amounts :: light", "amounts :: cover", "accounts", "knowledge",
-				"measure", "pages" })
+		allowedDependencies = { "register", "plants", "climate", "climate :: water", "amounts", "amounts :: water",
+				"amounts :: salt", "amounts :: light", "amounts :: cover", "accounts", "knowledge", "measure",
+				"pages" })
 @NullMarked
 package org.leafward.care;
 

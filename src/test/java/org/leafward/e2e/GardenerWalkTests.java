@@ -201,6 +201,8 @@ class GardenerWalkTests {
 		String site = pages.get(pages.size() - 1);
 		pages.addAll(List.of(site + "/plantings/new", site + "/weather", site + "/freezes", site + "/place",
 				site + "/log", site + "/observations"));
+		go(site);
+		pages.add(path(this.page.findElement(By.cssSelector("a[href$='/size']")).getAttribute("href")));
 		pages.add(mail());
 		for (String path : pages) {
 			for (int width : new int[] { PHONE, DESK }) {

@@ -25,6 +25,9 @@ import org.leafward.climate.Station;
 import org.leafward.climate.StationId;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.GeoPoint;
+import org.leafward.plants.SpeciesId;
+import org.leafward.register.Placement;
+import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Site;
 import org.leafward.register.SiteFeature;
@@ -63,11 +66,12 @@ final class PageSamples {
 
 	record SiteForm(String owner, String name, String county, String latitude, String longitude, String elevationMetres,
 			String zone, String soil, String sun, String wind, String lie, Boolean nearWall, Boolean inTown,
-			String measuredOffsetCelsius, String region, Boolean irrigation, Boolean volunteers) {
+			String measuredOffsetCelsius, String region, Boolean irrigation, Boolean volunteers, String flow) {
 	}
 
 	record PlaceForm(String latitude, String longitude, String elevationMetres, String lie, Boolean nearWall,
-			Boolean inTown, String measuredOffsetCelsius, String region, Boolean irrigation, Boolean volunteers) {
+			Boolean inTown, String measuredOffsetCelsius, String region, Boolean irrigation, Boolean volunteers,
+			String flow) {
 	}
 
 	record Chances(int percent, String spring, String fall, String length) {
@@ -82,7 +86,12 @@ final class PageSamples {
 	}
 
 	record PlantingForm(String species, String label, String count, String plantedOn, String placement,
-			boolean wintersIndoors, boolean saltExposed) {
+			boolean wintersIndoors, boolean saltExposed, String area, String calliper, String pot, String raisedIn,
+			String lampMicromoles, String lampHours) {
+	}
+
+	record SizeForm(String area, String calliper, String pot, String raisedIn, String lampMicromoles,
+			String lampHours) {
 	}
 
 	record BedForm(String rootDepthMetres, String plantFactor, String bed) {
@@ -198,17 +207,20 @@ final class PageSamples {
 		all.put("register/site-form",
 				model("section", "sites", "form",
 						new SiteForm(null, "Alder Street schoolyard", null, "144.98", null, null, "America/Chicago",
-								"LOAM", null, null, "hollow", true, null, "-12", "Michigan", true, null),
+								"LOAM", null, null, "hollow", true, null, "-12", "Michigan", true, null, "3 gal/min"),
 						"lies", choices("flat", "It lies on level, open ground"), "errors",
 						Map.of("latitude", "144.98 is outside -90 to 90: give latitude in degrees north", "region",
 								"'Michigan' is not the code of a state or province"),
 						"owners", choices(ID.toString(), "Nora Field"), "soils",
 						choices("SAND", "sand", "LOAM", "loam"), "suns", choices("FULL_SUN", "full sun"), "winds",
 						choices("AVERAGE", "average", "EXPOSED", "exposed")));
-		all.put("register/place-form", model("section", "sites", "site", SITE, "form",
-				new PlaceForm("44.98", "-93.27", "256", "hollow", false, true, "-12", "US-MN", false, true), "errors",
-				Map.of("measuredOffsetCelsius", "measured offset -12 is outside -10 to 10 °C"), "lies", choices("flat",
-						"It lies on level, open ground", "hollow", "It lies in a hollow where cold air gathers")));
+		all.put("register/place-form",
+				model("section", "sites", "site", SITE, "form",
+						new PlaceForm("44.98", "-93.27", "256", "hollow", false, true, "-12", "US-MN", false, true,
+								"12"),
+						"errors", Map.of("measuredOffsetCelsius", "measured offset -12 is outside -10 to 10 °C"),
+						"lies", choices("flat", "It lies on level, open ground", "hollow",
+								"It lies in a hollow where cold air gathers")));
 		all.put("register/freezes", model("section", "sites", "site", SITE, "lead",
 				"After 16 May, 32 °F (0 °C) comes in one spring in ten; by 19 September it has come in one fall in ten.",
 				"invented", true, "curve", Samples.curve("freeze-here"), "words", "32 °F (0 °C)", "periodWords",
@@ -228,9 +240,17 @@ final class PageSamples {
 						"2 May", "1 Oct", "19 Sep", "150 days"))));
 		all.put("register/planting-form",
 				model("section", "sites", "site", SITE, "form",
-						new PlantingForm(null, null, "12", null, null, false, true), "errors", Map.of(), "catalogue",
+						new PlantingForm(null, null, "12", null, null, false, true, null, null, null, null, null, null),
+						"errors", Map.of(), "raisedIn", choices("", "It doesn’t", "lamps", "under lamps"), "catalogue",
 						choices("buxus-sempervirens", "common boxwood (Buxus sempervirens)"), "placements",
 						choices("GROUND", "in the ground", "CONTAINER", "in a container")));
+		all.put("register/size-form",
+				model("section", "sites", "planting",
+						new Planting(new PlantingId(ID), new SiteId(ID), new SpeciesId("buxus-sempervirens"),
+								"hedge by the gate", 12, LocalDate.of(2019, 4, 2), Placement.GROUND, false, false),
+						"form", new SizeForm("130 sq ft", "2 feet", "", "lamps", "", "14"), "errors",
+						Map.of("calliper", "calliper '2 feet' can't be read: write it in millimetres"), "raisedIn",
+						choices("", "It doesn’t", "lamps", "under lamps")));
 		MailRow mail = new MailRow(ID, "Thu 12 Nov: Water deeply: hedge by the gate (common boxwood)",
 				"Leafward <reminders@example.org>", "Nora Field <nora@example.org>",
 				Instant.parse("2026-11-12T13:00:00Z"), "Thu 12 Nov 2026, 07:00 (Central Time)",

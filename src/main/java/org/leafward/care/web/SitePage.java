@@ -149,21 +149,25 @@ class SitePage {
 		String more = planting.placement().words() + planted(planting.plantedOn(), today)
 				+ (planting.wintersIndoors() ? ", indoors in winter" : "")
 				+ (planting.saltExposed() ? ", reached by de-icing salt" : "") + size(planting.size());
-		return new Listed(planting.id().value(), (planting.count() == 1) ? "1 plant" : planting.count() + " plants", planting.label(),
-				species.map(Species::commonName).orElse(planting.species().value()),
+		return new Listed(planting.id().value(), (planting.count() == 1) ? "1 plant" : planting.count() + " plants",
+				planting.label(), species.map(Species::commonName).orElse(planting.species().value()),
 				species.map(Species::botanicalName).orElse("no longer in the catalogue"), more);
 	}
 
 	private static String size(PlantingSize size) {
 		StringBuilder words = new StringBuilder();
 		if (size.squareMetres() != null) {
-			words.append(", ").append(NumberWords.fixed(size.squareMetres(), (size.squareMetres() < 10) ? 1 : 0)).append(" m²");
+			words.append(", ")
+				.append(NumberWords.fixed(size.squareMetres(), (size.squareMetres() < 10) ? 1 : 0))
+				.append(" m²");
 		}
 		if (size.calliperMillimetres() != null) {
 			words.append(", trunk of ").append(NumberWords.fixed(size.calliperMillimetres() / 10, 1)).append(" cm");
 		}
 		if (size.potLitres() != null) {
-			words.append(", pot of ").append(NumberWords.fixed(size.potLitres(), (size.potLitres() < 10) ? 1 : 0)).append(" l");
+			words.append(", pot of ")
+				.append(NumberWords.fixed(size.potLitres(), (size.potLitres() < 10) ? 1 : 0))
+				.append(" l");
 		}
 		return words.toString();
 	}

@@ -46,9 +46,8 @@ record PlaceRequest(
 				example = "-1.2") @Nullable String measuredOffsetCelsius,
 		@Schema(description = "state or province by ISO 3166-2; an empty text takes it away",
 				example = "US-MI") @Nullable String region,
-		@Nullable Boolean irrigation, @Nullable Boolean volunteers,
-		@Schema(types = { "number", "string" }, description = "an empty text takes it away",
-				example = "3 gal/min") @Nullable String flow){
+		@Nullable Boolean irrigation, @Nullable Boolean volunteers, @Schema(types = { "number", "string" },
+				description = "an empty text takes it away", example = "3 gal/min") @Nullable String flow){
 
 	static PlaceRequest of(Site site) {
 		Microclimate microclimate = site.microclimate();

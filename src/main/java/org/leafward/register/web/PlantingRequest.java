@@ -32,12 +32,12 @@ record PlantingRequest(@Schema(requiredMode = RequiredMode.REQUIRED) @Nullable S
 		@Schema(requiredMode = RequiredMode.REQUIRED, maxLength = 100) @Nullable String label,
 		@Schema(types = "integer", format = "int32", minimum = "1", maximum = "100000") @Nullable String count,
 		@Schema(types = "string", format = "date", requiredMode = RequiredMode.REQUIRED) @Nullable String plantedOn,
-		@Nullable String placement, @Nullable Boolean wintersIndoors, @Nullable Boolean saltExposed,
-		@Schema(types = { "number", "string" }, example = "130 sq ft") @Nullable String area,
+		@Nullable String placement, @Nullable Boolean wintersIndoors, @Nullable Boolean saltExposed, @Schema(types = {
+				"number", "string" }, example = "130 sq ft") @Nullable String area,
 		@Schema(types = { "number", "string" }, example = "2 in") @Nullable String calliper,
 		@Schema(types = { "number", "string" }, example = "5 gal") @Nullable String pot, @Nullable String raisedIn,
 		@Schema(types = "number") @Nullable String lampMicromoles,
-		@Schema(types = "number") @Nullable String lampHours) {
+		@Schema(types = "number") @Nullable String lampHours){
 
 	NewPlanting toPlanting() {
 		Findings all = new Findings();

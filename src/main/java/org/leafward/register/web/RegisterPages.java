@@ -155,8 +155,9 @@ class RegisterPages {
 
 	@GetMapping("/sites/{id}/plantings/new")
 	String plantingForm(@PathVariable UUID id, Model model) {
-		return plantingForm(mine(id), new PlantingRequest(null, null, "1", null, "ground", null, null, null, null, null,
-				null, null, null), Map.of(), model);
+		return plantingForm(mine(id),
+				new PlantingRequest(null, null, "1", null, "ground", null, null, null, null, null, null, null, null),
+				Map.of(), model);
 	}
 
 	@PostMapping("/sites/{id}/plantings/new")

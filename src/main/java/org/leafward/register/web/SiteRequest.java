@@ -55,8 +55,8 @@ record SiteRequest(
 		@Schema(types = "number", format = "double", minimum = "-10",
 				maximum = "10") @Nullable String measuredOffsetCelsius,
 		@Schema(description = "state or province by ISO 3166-2", example = "US-MI") @Nullable String region,
-		@Nullable Boolean irrigation, @Nullable Boolean volunteers,
-		@Schema(types = { "number", "string" }, example = "3 gal/min") @Nullable String flow) {
+		@Nullable Boolean irrigation, @Nullable Boolean volunteers, @Schema(types = {
+				"number", "string" }, example = "3 gal/min") @Nullable String flow){
 
 	NewSite toSite() {
 		Findings all = new Findings();

@@ -25,9 +25,9 @@ import org.leafward.register.RaisedIn;
  * @param lampMicromoles light of the lamps, µmol/m²s
  * @param lampHours hours a day that the lamps are on
  */
-record SizeRequest(
-		@Schema(types = { "number", "string" }, description = "in square metres, or with its unit",
-				example = "130 sq ft") @Nullable String area,
+record SizeRequest(@Schema(types = {
+		"number", "string" }, description = "in square metres, or with its unit",
+		example = "130 sq ft") @Nullable String area,
 		@Schema(types = { "number", "string" }, description = "of one trunk, in millimetres, or with its unit",
 				example = "2 in") @Nullable String calliper,
 		@Schema(types = { "number", "string" }, description = "of one pot, in litres, or with its unit",
@@ -51,10 +51,8 @@ record SizeRequest(
 
 	/** As people write it: the unit is the one that the form asks for. */
 	static String written(@Nullable Double value) {
-		return (value != null) ? BigDecimal.valueOf(value)
-			.setScale(2, RoundingMode.HALF_UP)
-			.stripTrailingZeros()
-			.toPlainString() : "";
+		return (value != null)
+				? BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString() : "";
 	}
 
 	/**

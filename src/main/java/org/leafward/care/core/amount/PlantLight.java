@@ -78,7 +78,10 @@ public record PlantLight(Site site) {
 		};
 	}
 
-	/** Seedlings go where they were planned; plants from indoors no brighter than they like. */
+	/**
+	 * Seedlings go where they were planned; plants from indoors no brighter than they
+	 * like.
+	 */
 	private SiteLight goal(Planting planting, Species species) {
 		SiteLight here = switch (this.site.sun()) {
 			case FULL_SUN -> SiteLight.FULL_SUN;

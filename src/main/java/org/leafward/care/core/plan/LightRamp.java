@@ -85,7 +85,8 @@ final class LightRamp {
 			.filter((day) -> day.past(this.today))
 			.collect(Collectors.toMap(RampDay::number, (day) -> day, (one, other) -> other));
 		List<Log> past = new ArrayList<>();
-		for (int number = 1; first().plusDays(number - 1L).isBefore(this.today) || byNumber.containsKey(number); number++) {
+		for (int number = 1; first().plusDays(number - 1L).isBefore(this.today)
+				|| byNumber.containsKey(number); number++) {
 			RampDay day = byNumber.get(number);
 			past.add((day == null || day.held()) ? Log.HELD : Log.TAKEN);
 		}
@@ -127,8 +128,7 @@ final class LightRamp {
 		String what = held ? "Keep them in today and repeat this step tomorrow. " + because(turn)
 				: this.ramp.stepOn(scaled(turn.step())).text();
 		String place = held ? "Where they stood before; nothing is lost by a day." : amount.words();
-		Wording wording = Wording
-			.of(new TaskText(title, what, place, rule.why(), rule.otherwise(), rule.caution()));
+		Wording wording = Wording.of(new TaskText(title, what, place, rule.why(), rule.otherwise(), rule.caution()));
 		return new Told(wording, new Lazy<>(() -> Reasons.of(this.draft, steps(turn, amount))),
 				wording.name().getMostSignificantBits(), turn.step(), held);
 	}

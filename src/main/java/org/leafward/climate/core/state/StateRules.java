@@ -112,8 +112,9 @@ public final class StateRules implements WeatherOutlook {
 					Finding.not(ahead().any(DayFigures::wind, (wind) -> wind > limit)), Finding
 						.figure("Strongest mean wind " + ahead().words(), ahead().extreme(DayFigures::wind, 1), "m/s"),
 					Finding.limit("At most", limit, "m/s"));
-			case FORECAST_WIND_AT_LEAST -> Finding.of(ahead().any(DayFigures::wind, (wind) -> wind >= limit), Finding
-				.figure("Strongest mean wind " + ahead().words(), ahead().extreme(DayFigures::wind, 1), "m/s"),
+			case FORECAST_WIND_AT_LEAST -> Finding.of(
+					ahead().any(DayFigures::wind, (wind) -> wind >= limit), Finding
+						.figure("Strongest mean wind " + ahead().words(), ahead().extreme(DayFigures::wind, 1), "m/s"),
 					Finding.limit("At or above", limit, "m/s"));
 			case DRY_AHEAD -> rain().dryAhead((int) limit);
 			case DRY_DAYS -> rain().dryDays((int) limit);
