@@ -45,7 +45,7 @@ class ArchitectureTests {
 	static final ArchRule amountsArePure = noClasses().that()
 		.resideInAPackage("org.leafward.amounts..")
 		.and()
-		.resideOutsideOfPackage("org.leafward.amounts.web..")
+		.resideOutsideOfPackages("org.leafward.amounts.web..", "org.leafward.amounts.limits..")
 		.should()
 		.dependOnClassesThat()
 		.resideInAnyPackage("org.springframework.boot..", "org.springframework.jdbc..", "org.springframework.web..",

@@ -4,7 +4,7 @@
  * all but the calculator pages is pure.
  */
 @ApplicationModule(displayName = "Amounts",
-		allowedDependencies = { "measure", "climate :: water", "climate :: light", "pages" })
+		allowedDependencies = { "measure", "knowledge", "climate :: water", "climate :: light", "pages" })
 @NullMarked
 package org.leafward.amounts;
 
