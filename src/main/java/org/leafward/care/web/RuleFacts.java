@@ -1,6 +1,7 @@
 package org.leafward.care.web;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -89,6 +90,8 @@ final class RuleFacts {
 					"from " + RuleFacts.days(days), RuleFacts::joined));
 			days(span.to()).forEach((species, days) -> lines.merge(this.whom.species(species),
 					"to " + RuleFacts.days(days), RuleFacts::joined));
+			waits(span.from()).forEach((species, event) -> lines.merge(this.whom.species(species),
+					"no sooner than " + event, RuleFacts::joined));
 		}
 		return lines.entrySet().stream().map((one) -> new Fact(one.getKey(), one.getValue())).toList();
 	}
@@ -99,6 +102,21 @@ final class RuleFacts {
 
 	private static String days(int days) {
 		return (days == 0) ? "that day" : "%d days %s".formatted(Math.abs(days), (days < 0) ? "before" : "after");
+	}
+
+	/** The events at temperatures of their own that the beginning waits for. */
+	private static Map<SpeciesId, String> waits(Anchor anchor) {
+		Map<SpeciesId, String> events = new HashMap<>();
+		MarkerAnchor marker = (anchor instanceof MarkerAnchor first) ? first : null;
+		while (marker != null) {
+			MarkerAnchor at = marker;
+			at.bySpecies()
+				.keySet()
+				.forEach((species) -> events.merge(species, at.eventFor(species),
+						(one, other) -> one + " and " + other));
+			marker = marker.floor();
+		}
+		return events;
 	}
 
 	private static Map<SpeciesId, Integer> days(Anchor anchor) {

@@ -2,6 +2,7 @@ package org.leafward.care.pack;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -41,6 +42,12 @@ class CropPacksTests {
 	private static final int SET_OUT_TO = 9;
 
 	private static final int SOW_FROM = 10;
+
+	private static final int CLASS = 3;
+
+	private static final int SPROUTS = 11;
+
+	private static final int SOIL = 12;
 
 	private static final int NIGHT = 13;
 
@@ -127,6 +134,39 @@ class CropPacksTests {
 			assertThat(days(rule, Span::from, species(crop))).isEqualTo(from);
 			assertThat(days(rule, Span::to, species(crop))).isEqualTo(from + 28);
 		});
+	}
+
+	/** Kinds that take no frost wait for the soil in which the table has them sprout. */
+	@Test
+	void tenderSeedWaitsForTheSoilOfTheTable() {
+		assertThat(crops()).filteredOn((crop) -> !crop[SOW_FROM].isEmpty() && crop[CLASS].endsWith("tender"))
+			.isNotEmpty()
+			.allSatisfy((crop) -> {
+				MarkerAnchor from = (MarkerAnchor) ((Span) rule("direct-sowing", "sow-", species(crop)).timing())
+					.from();
+				assertThat(from.floor()).isNotNull()
+					.satisfies((soil) -> assertThat(soil.eventFor(species(crop).id()))
+						.startsWith("the soil warming to %s °F ".formatted(crop[SPROUTS])));
+			});
+	}
+
+	/**
+	 * Seedlings wait for the table's nights and soil, but for no more than 55 and 65 °F,
+	 * which is our choice.
+	 */
+	@Test
+	void tenderSeedlingsWaitForTheNightsAndTheSoilOfTheTable() {
+		assertThat(crops()).filteredOn((crop) -> !crop[SET_OUT_FROM].isEmpty() && crop[CLASS].endsWith("tender"))
+			.isNotEmpty()
+			.allSatisfy((crop) -> {
+				MarkerAnchor from = (MarkerAnchor) ((Span) rule("crops", "set-out-", species(crop)).timing()).from();
+				MarkerAnchor nights = Objects.requireNonNull(from.floor());
+				MarkerAnchor soil = Objects.requireNonNull(nights.floor());
+				assertThat(nights.eventFor(species(crop).id()))
+					.startsWith("nights warming to %d °F ".formatted(Math.min(55, Integer.parseInt(crop[NIGHT]))));
+				assertThat(soil.eventFor(species(crop).id()))
+					.startsWith("the soil warming to %d °F ".formatted(Math.min(65, Integer.parseInt(crop[SOIL]))));
+			});
 	}
 
 	@Test

@@ -122,8 +122,21 @@ public record MarkerAnchor(MarkerKey marker, Map<SpeciesId, MarkerKey> bySpecies
 
 	private String event() {
 		TemperatureThreshold threshold = this.marker.threshold();
-		String degrees = (threshold == null) ? "the threshold"
-				: this.bySpecies.isEmpty() ? threshold.words() : "what the species needs";
+		return event((threshold == null) ? "the threshold"
+				: this.bySpecies.isEmpty() ? threshold.words() : "what the species needs");
+	}
+
+	/**
+	 * The event as it is for a species.
+	 * @param species the species
+	 * @return for example "the soil warming to 60 °F (15.6 °C)"
+	 */
+	public String eventFor(SpeciesId species) {
+		TemperatureThreshold threshold = of(species).threshold();
+		return event((threshold == null) ? "the threshold" : threshold.words());
+	}
+
+	private String event(String degrees) {
 		return switch (this.marker.kind()) {
 			case LAST_SPRING_FREEZE -> "the last spring freeze at " + degrees;
 			case FIRST_FALL_FREEZE -> "the first fall freeze at " + degrees;
