@@ -71,9 +71,8 @@ final class LightRampDrawing {
 			if (day.held() != null) {
 				double start = this.plot.axis().start(day.date());
 				svg.empty("rect", "class", "mark-hold-off", "fill", "url(#" + this.picture.id() + "-hold-off)", "x",
-						Pictures.percent(start), "width",
-						Pictures.percent(this.plot.axis().end(day.date()) - start), "y", this.plot.top(), "height",
-						HEIGHT);
+						Pictures.percent(start), "width", Pictures.percent(this.plot.axis().end(day.date()) - start),
+						"y", this.plot.top(), "height", HEIGHT);
 			}
 		}
 	}
@@ -119,8 +118,7 @@ final class LightRampDrawing {
 				+ "The table below has the days.")
 			.formatted(this.formats.day(this.days.get(0).date()), this.formats.day(last().date()),
 					moles(this.days.get(0).light()), moles(last().light()), moles(this.picture.present()),
-					moles(last().site()),
-					(held == 0) ? "No day is" : this.formats.count(held, "day is", "days are"));
+					moles(last().site()), (held == 0) ? "No day is" : this.formats.count(held, "day is", "days are"));
 	}
 
 }

@@ -40,6 +40,9 @@ class GardenerWalkTests {
 
 	private static final int DESK = 1280;
 
+	private static final String LIGHT = "latitude=42.1&longitude=-91.6&zone=America/Chicago&date=2027-05-20"
+			+ "&start=south-window&site=full-sun&held=4";
+
 	@LocalServerPort
 	private int port;
 
@@ -201,6 +204,8 @@ class GardenerWalkTests {
 		String site = pages.get(pages.size() - 1);
 		pages.addAll(List.of(site + "/plantings/new", site + "/weather", site + "/freezes", site + "/place",
 				site + "/log", site + "/observations"));
+		pages.addAll(List.of("/calculators/light", "/calculators/light?" + LIGHT, "/calculators/cover",
+				"/calculators/cover?forecast=36&hurt=33&unit=fahrenheit"));
 		pages.add(mail());
 		for (String path : pages) {
 			for (int width : new int[] { PHONE, DESK }) {

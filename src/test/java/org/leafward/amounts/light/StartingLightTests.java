@@ -77,7 +77,7 @@ class StartingLightTests {
 		assertThat(sill(Aspect.SOUTH, NORTH, JUNE)).as("about where direct sun begins")
 			.isCloseTo(direct, within(0.2 * direct));
 		assertThat(sill(Aspect.EAST, NORTH, JUNE)).isBetween(high, direct).isEqualTo(sill(Aspect.WEST, NORTH, JUNE));
-		assertThat(sill(Aspect.NORTH, NORTH, JUNE)).isBetween(medium, high);
+		assertThat(sill(Aspect.NORTH, NORTH, JUNE)).isBetween(medium, 1.2 * high);
 		assertThat(sill(Aspect.NORTH, NORTH, DECEMBER)).isBetween(low, medium);
 	}
 
