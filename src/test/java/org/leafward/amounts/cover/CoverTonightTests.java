@@ -46,8 +46,8 @@ class CoverTonightTests {
 	}
 
 	/**
-	 * Basil is covered or picked at 36 °F; petunias are hurt at the forecast that they are
-	 * covered from. On a clear night the least gain of no cover saves these two.
+	 * Basil is covered or picked at 36 °F; petunias are hurt at the forecast that they
+	 * are covered from. On a clear night the least gain of no cover saves these two.
 	 */
 	@Test
 	void theNightsThatGardenersCoverForAreToldOf() {
