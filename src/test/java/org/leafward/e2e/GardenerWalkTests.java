@@ -40,6 +40,9 @@ class GardenerWalkTests {
 
 	private static final int DESK = 1280;
 
+	private static final String LIGHT = "latitude=42.1&longitude=-91.6&zone=America/Chicago&date=2027-05-20"
+			+ "&start=south-window&site=full-sun&held=4";
+
 	@LocalServerPort
 	private int port;
 
@@ -203,6 +206,8 @@ class GardenerWalkTests {
 				site + "/log", site + "/observations"));
 		go(site);
 		pages.add(path(this.page.findElement(By.cssSelector("a[href$='/size']")).getAttribute("href")));
+		pages.addAll(List.of("/calculators/light", "/calculators/light?" + LIGHT, "/calculators/cover",
+				"/calculators/cover?forecast=36&hurt=33&unit=fahrenheit"));
 		pages.add(mail());
 		for (String path : pages) {
 			for (int width : new int[] { PHONE, DESK }) {

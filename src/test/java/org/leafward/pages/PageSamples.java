@@ -128,6 +128,14 @@ final class PageSamples {
 	record SeenForm(String planting, String what, String day) {
 	}
 
+	record LightForm(String latitude, String longitude, String elevationMetres, String zone, String date, String days,
+			String start, String level, String unit, String source, String hours, String site, String nightCelsius,
+			String held) {
+	}
+
+	record CoverForm(String forecast, String hurt, String offset, String unit, String sky, String have) {
+	}
+
 	private static final LogRow ENTRY = new LogRow(ID, "Pruning, 2 bags", "Sat 15 Aug", "hedge by the gate",
 			"a branch had broken\nover the path", "Nora Field", "Leave evergreens unpruned", "/tasks/1", "/tasks/2");
 
@@ -281,6 +289,23 @@ final class PageSamples {
 						List.of(new Listed(ID, "Nora Field", "2 sites"), new Listed(ID, "Tomas Brook", "14 sites")),
 						"page", 0, "hasNext", false));
 		all.put("accounts/sign-in", model("section", "sign-in", "failed", true, "open", true));
+		all.put("amounts/light",
+				model("section", "calculators", "lead",
+						"Begin on Wed 5 May 2027; after 14 days it can be set out on Wed 19 May 2027.", "change",
+						"On a south windowsill it gets about 9 mol/m² of light a day.", "picture",
+						Samples.light("light"), "explanation", Samples.explanation(), "form",
+						new LightForm("42.1", "-91.6", null, "Asia/Tokyo", "2027-05-19", "14", "south-window", null,
+								"lux", null, "14", "full-sun", "10", "4"),
+						"errors", Map.of("zone", "time zone Asia/Tokyo doesn’t fit: give the time zone of the place."),
+						"starts", choices("south-window", "on a south windowsill"), "units", choices("lux", "lux"),
+						"sources", choices("daylight", "daylight"), "sites", choices("full-sun", "full sun"), "nights",
+						choices("10", "10 °C (50 °F)")));
+		all.put("amounts/cover",
+				model("section", "calculators", "lead", "Cover with light row cover before sunset.", "explanation",
+						Samples.explanation(), "form", new CoverForm("36", "cold", "0", "fahrenheit", "unknown", "any"),
+						"errors", Map.of("hurt", "hurt 'cold' is not a number: give a number in degrees."), "units",
+						choices("fahrenheit", "°F"), "skies", choices("unknown", "not known"), "covers",
+						choices("any", "whatever is enough")));
 		WorkshopSamples.addTo(all);
 		all.put("error", model("what", "latitude 144.98 is outside -90 to 90", "where", "latitude", "mend",
 				"give latitude in degrees north", "status", 400));

@@ -170,6 +170,19 @@ final class Samples {
 		return new WaterBalancePicture(id, 70, days);
 	}
 
+	/** 9 to 45 mol in fourteen steps; the fourth day is held and repeats its step. */
+	static LightRampPicture light(String id) {
+		List<LightRampPicture.Day> days = new ArrayList<>();
+		for (int day = 0; day < 15; day++) {
+			int step = (day < 4) ? day + 1 : day;
+			boolean held = day == 3;
+			days.add(new LightRampPicture.Day(LocalDate.of(2027, 5, 5).plusDays(day),
+					held ? 9 : 9 * Math.pow(5, step / 14.0), 45, held ? "It stays in; step 4 waits" : "Step " + step,
+					held ? "It stays in" : null));
+		}
+		return new LightRampPicture(id, 9, days);
+	}
+
 	/** A year with 99 observed days but for one. */
 	static TemperatureBand temperatures(String id) {
 		List<TemperatureBand.Day> days = new ArrayList<>();

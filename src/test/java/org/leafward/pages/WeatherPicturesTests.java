@@ -19,7 +19,7 @@ class WeatherPicturesTests {
 	@Test
 	void picturesAreNamedAndDescribed() {
 		for (String picture : List.of(Samples.degreeDays("h").svg(), Samples.water("w").svg(),
-				Samples.temperatures("t").svg())) {
+				Samples.temperatures("t").svg(), Samples.light("l").svg())) {
 			Element svg = parse(picture);
 			assertThat(svg.attr("role")).isEqualTo("img");
 			assertThat(svg.attr("aria-labelledby").split(" ")).containsExactly(svg.selectFirst("svg > title").id(),
@@ -64,6 +64,27 @@ class WeatherPicturesTests {
 				List.of());
 		assertThat(none.drawable()).isFalse();
 		assertThatIllegalStateException().isThrownBy(none::svg);
+	}
+
+	@Test
+	void lightGrowsByDayBetweenTheLinesAndHeldDaysAreHatched() {
+		LightRampPicture ramp = Samples.light("l");
+		Element svg = parse(ramp.svg());
+		assertThat(svg.select("path.ramp-light").attr("fill")).isEqualTo("url(#l-ramp)");
+		// One bar for each day, each begun by a move.
+		assertThat(svg.select("path.ramp-light").attr("d").chars().filter((sign) -> sign == 'M').count()).isEqualTo(15);
+		Element held = svg.selectFirst("rect.mark-hold-off");
+		assertThat(svg.select("rect.mark-hold-off")).hasSize(1);
+		assertThat(held.attr("x")).isEqualTo("20%");
+		assertThat(held.attr("fill")).isEqualTo("url(#l-hold-off)");
+		assertThat(heights(svg, "polyline.light-site")).allMatch((y) -> y < 30);
+		double now = Double.parseDouble(svg.selectFirst("line.light-now").attr("y1"));
+		// 9 of 45 on a scale of 45 x 1.08 over 190 px, from the top at 44.
+		assertThat(now).isCloseTo(44 + 190 * (1 - 9 / 48.6), within(0.01));
+		assertThat(svg.text()).contains("now: 9", "its place: 45", "5 May", "19 May");
+		assertThat(svg.selectFirst("desc").text()).contains("1 day is held");
+		assertThat(ramp.rows()).hasSize(15);
+		assertThat(new LightRampPicture("l", 9, ramp.days().subList(0, 1)).drawable()).isFalse();
 	}
 
 	@Test

@@ -172,12 +172,17 @@ public final class HardeningRamp {
 					|| (outing.from() == null && this.target >= NEAR * this.site)) {
 				return day(outing, Exposure.ITS_PLACE, null, nights);
 			}
-			// Shade comes first whatever the light, for wind and dry air.
-			LocalTime until = (this.number > Math.max(1, steps / 7)) ? sun(outing) : null;
-			if (until != null) {
-				boolean throughout = outing.partUntil(until) >= outing.part() - 1e-6;
-				return throughout ? day(outing, Exposure.SUN, null, nights)
-						: day(outing, Exposure.SUN_UNTIL, until, nights);
+			// Shade comes first whatever the light: morning sun from the fourth day of two
+			// weeks on is common practice.
+			if (this.number > Math.max(1, steps * 3 / 14)) {
+				Outing morning = Outing.morning(HardeningRamp.this.point, this.date, HardeningRamp.this.zone,
+						Math.max(1, scheduledHours()));
+				LocalTime until = sun(morning);
+				if (until != null) {
+					boolean throughout = morning.partUntil(until) >= morning.part() - 1e-6;
+					return throughout ? day(morning, Exposure.SUN, null, nights)
+							: day(morning, Exposure.SUN_UNTIL, until, nights);
+				}
 			}
 			if (lightUnder(outing, shade(Exposure.BRIGHT_SHADE)) <= this.target) {
 				return day(outing, Exposure.BRIGHT_SHADE, null, nights);

@@ -11,8 +11,8 @@ import org.leafward.measure.BadInput;
 import org.leafward.measure.GeoPoint;
 
 /**
- * The time that a plant is outside on a day: around solar noon by the clock of the place,
- * when it is warmest, or all day.
+ * The time that a plant is outside on a day, by the clock of the place: in the shade
+ * around solar noon, when it is warmest, in the sun from the morning on, or all day.
  *
  * @param point the place
  * @param date the day
@@ -26,6 +26,9 @@ record Outing(GeoPoint point, LocalDate date, ZoneId zone, int hours, @Nullable 
 
 	/** Nobody carries trays for longer, however long the day. */
 	private static final double LONGEST = 14;
+
+	/** Dew and cold are gone by then, hours. From memory. */
+	private static final int AFTER_SUNRISE = 2;
 
 	private static final int QUARTER = 15;
 
@@ -47,7 +50,21 @@ record Outing(GeoPoint point, LocalDate date, ZoneId zone, int hours, @Nullable 
 		if (hours + 0.5 >= whole(point, date)) {
 			return allDay(point, date, zone);
 		}
-		int quarters = (int) Math.ceil((noon(point, date, zone) - hours / 2.0) * 4);
+		return at(point, date, zone, hours, noon(point, date, zone) - hours / 2.0);
+	}
+
+	/** From the milder sun of the morning on: two hours after sunrise, or sooner. */
+	static Outing morning(GeoPoint point, LocalDate date, ZoneId zone, int hours) {
+		if (hours + 0.5 >= whole(point, date)) {
+			return allDay(point, date, zone);
+		}
+		double noon = noon(point, date, zone);
+		double dayLength = SunGeometry.dayLength(point.latitude(), date.getDayOfYear());
+		return at(point, date, zone, hours, Math.min(noon - hours / 2.0, noon - dayLength / 2 + AFTER_SUNRISE));
+	}
+
+	private static Outing at(GeoPoint point, LocalDate date, ZoneId zone, int hours, double start) {
+		int quarters = (int) Math.ceil(start * 4);
 		int first = Math.max(0, Math.min(QUARTERS - 1 - 4 * hours, quarters));
 		return new Outing(point, date, zone, hours, time(first), time(first + 4 * hours));
 	}

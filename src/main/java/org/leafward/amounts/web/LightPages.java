@@ -1,0 +1,119 @@
+package org.leafward.amounts.web;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.leafward.amounts.cover.Cover;
+import org.leafward.amounts.cover.CoverTonight;
+import org.leafward.amounts.cover.NightSky;
+import org.leafward.amounts.light.HardeningRamp;
+import org.leafward.amounts.light.SiteLight;
+import org.leafward.climate.core.light.LightSource;
+import org.leafward.measure.BadInput;
+import org.leafward.pages.Choice;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+
+/** The calculators of light and cover. Nothing is kept; an address is a result. */
+@Controller
+class LightPages {
+
+	/**
+	 * Lowest nights by kind, °C: 40, 45, 50, 55 and 60 °F; seed sellers' lists, and
+	 * memory.
+	 */
+	private static final List<Choice> NIGHTS = List.of(new Choice("4.4", "4 °C (40 °F): cabbages, onions, pansies"),
+			new Choice("7.2", "7 °C (45 °F): lettuce, petunias, marigolds"),
+			new Choice("10", "10 °C (50 °F): tomatoes, squash, zinnias"),
+			new Choice("12.8", "13 °C (55 °F): peppers, basil, most houseplants"),
+			new Choice("15.6", "16 °C (60 °F): eggplants, cucumbers, melons"));
+
+	private final Clock clock;
+
+	LightPages(Clock clock) {
+		this.clock = clock;
+	}
+
+	@GetMapping("/calculators/light")
+	String light(@ModelAttribute("asked") LightRequest asked, Model model, HttpServletResponse response) {
+		LightRequest form = asked.asked() ? asked
+				: LightRequest.usual(LocalDate.now(this.clock).plusDays(HardeningRamp.USUAL_DAYS + 1L));
+		model.addAttribute("section", "calculators");
+		model.addAttribute("form", form);
+		model.addAttribute("errors", Map.of());
+		model.addAttribute("starts", choices(StartingPlace.values(), StartingPlace::words));
+		model.addAttribute("units", choices(LampUnit.values(), LampUnit::words));
+		model.addAttribute("sources",
+				choices(Stream.of(LightSource.values())
+					.filter((one) -> one != LightSource.BLUE_SKY)
+					.toArray(LightSource[]::new), LightPages::lamp));
+		model.addAttribute("sites", choices(SiteLight.values(), SiteLight::words));
+		model.addAttribute("nights", NIGHTS);
+		if (asked.asked()) {
+			try {
+				LightAnswer answer = form.answer();
+				model.addAttribute("lead", answer.lead());
+				model.addAttribute("change", answer.change());
+				model.addAttribute("picture", answer.picture());
+				model.addAttribute("explanation", answer.explanation());
+			}
+			catch (BadInput ex) {
+				refuse(ex, model, response);
+			}
+		}
+		return "amounts/light";
+	}
+
+	@GetMapping("/calculators/cover")
+	String cover(@ModelAttribute("asked") CoverRequest asked, Model model, HttpServletResponse response) {
+		CoverRequest form = asked.asked() ? asked : CoverRequest.usual();
+		model.addAttribute("section", "calculators");
+		model.addAttribute("form", form);
+		model.addAttribute("errors", Map.of());
+		model.addAttribute("units", List.of(new Choice("fahrenheit", "°F"), new Choice("celsius", "°C")));
+		model.addAttribute("skies", choices(NightSky.values(), NightSky::words));
+		model.addAttribute("covers",
+				Stream
+					.concat(Stream.of(new Choice(CoverRequest.ANY, "whatever is enough")),
+							choices(Cover.values(), Cover::words).stream())
+					.toList());
+		if (asked.asked()) {
+			try {
+				CoverTonight night = form.answer();
+				model.addAttribute("lead", night.amount().words());
+				model.addAttribute("explanation", night.amount().explanation());
+			}
+			catch (BadInput ex) {
+				refuse(ex, model, response);
+			}
+		}
+		return "amounts/cover";
+	}
+
+	private static void refuse(BadInput ex, Model model, HttpServletResponse response) {
+		response.setStatus(HttpStatus.BAD_REQUEST.value());
+		model.addAttribute("errors", ex.byField());
+	}
+
+	/** As people call them; white LEDs come closest to cool white tubes, from memory. */
+	private static String lamp(LightSource source) {
+		return (source == LightSource.COOL_WHITE_FLUORESCENT) ? "cool-white tube or white LED"
+				: source.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+	}
+
+	private static <E extends Enum<E>> List<Choice> choices(E[] values, Function<E, String> words) {
+		return Arrays.stream(values)
+			.map((one) -> new Choice(one.name().toLowerCase(Locale.ROOT).replace('_', '-'), words.apply(one)))
+			.toList();
+	}
+
+}
