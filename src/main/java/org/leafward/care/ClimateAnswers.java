@@ -3,11 +3,13 @@ package org.leafward.care;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.leafward.care.core.amount.Roots;
 import org.leafward.care.core.plan.SoilMoisture;
 import org.leafward.care.core.plan.WeatherAnswers;
 import org.leafward.care.core.rule.Condition;
 import org.leafward.climate.StateQuestion;
 import org.leafward.climate.WaterBalance;
+import org.leafward.climate.WaterBed;
 import org.leafward.climate.WaterView;
 import org.leafward.climate.WeatherOutlook;
 import org.leafward.climate.WeatherState;
@@ -40,10 +42,19 @@ class ClimateAnswers {
 
 	/** The water of a site's own ground in the last two weeks. */
 	private Optional<WaterView> water(SiteInputs inputs) {
+		return water(inputs, SoilMoisture.bed(inputs.site().soil(), inputs.today(), inputs.waterings()));
+	}
+
+	/** The same under plants of some kind. */
+	Optional<WaterView> water(SiteInputs inputs, Roots roots) {
+		return water(inputs, new WaterBed(inputs.site().soil().words(), roots.depthMetres(), roots.plantFactor(),
+				WaterBed.USUAL_DEPLETION, SoilMoisture.upToYesterday(inputs.today(), inputs.waterings())));
+	}
+
+	private Optional<WaterView> water(SiteInputs inputs, WaterBed bed) {
 		Site site = inputs.site();
 		LocalDate today = inputs.today();
-		return this.balance.of(site.point(), inputs.surroundings(),
-				SoilMoisture.bed(site.soil(), today, inputs.waterings()), today.minusDays(SoilMoisture.DAYS),
+		return this.balance.of(site.point(), inputs.surroundings(), bed, today.minusDays(SoilMoisture.DAYS),
 				today.minusDays(1));
 	}
 

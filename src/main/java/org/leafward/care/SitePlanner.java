@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.leafward.amounts.limits.WateringLimitTable;
 import org.leafward.care.core.amount.PlantLight;
 import org.leafward.care.core.amount.PlantWater;
 import org.leafward.care.core.plan.Gap;
@@ -37,13 +38,17 @@ class SitePlanner {
 
 	private final ClimateAnswers weather;
 
+	private final WateringLimitTable limits;
+
 	private volatile @Nullable Ready ready;
 
-	SitePlanner(Catalogue catalogue, LocalClimate climate, RulePacks packs, ClimateAnswers weather) {
+	SitePlanner(Catalogue catalogue, LocalClimate climate, RulePacks packs, ClimateAnswers weather,
+			WateringLimitTable limits) {
 		this.catalogue = catalogue;
 		this.climate = climate;
 		this.packs = packs;
 		this.weather = weather;
+		this.limits = limits;
 	}
 
 	/**
@@ -68,7 +73,7 @@ class SitePlanner {
 	byte[] fingerprint(SiteInputs inputs, Ready rules) {
 		return InputFingerprint.of(inputs.site(), inputs.plantings(), inputs.observed(), inputs.waterings(),
 				inputs.surroundings().fingerprint(inputs.site().point()),
-				rules.fingerprint() + this.catalogue.fingerprint(), inputs.today());
+				rules.fingerprint() + this.catalogue.fingerprint() + this.limits.fingerprint(), inputs.today());
 	}
 
 	/** A plan. */
@@ -87,7 +92,8 @@ class SitePlanner {
 		}
 		SiteFacts ground = new SiteFacts(site.region(), site.county(), site.soil(), site.features());
 		WeatherAnswers answers = this.weather.at(inputs);
-		SiteFigures figures = new SiteFigures(new PlantLight(site), new PlantWater());
+		SiteFigures figures = new SiteFigures(new PlantLight(site), new PlantWater(site, today,
+				(roots) -> this.weather.water(inputs, roots), this.limits.of(site.county()).orElse(null)));
 		List<Season> seasons = List.of(current.previous(), current, current.next());
 		// All markers of a plan come from one version of each record.
 		return this.climate.answer(site.place(), inputs.surroundings(), (markers) -> {

@@ -172,7 +172,8 @@ public final class HardeningRamp {
 					|| (outing.from() == null && this.target >= NEAR * this.site)) {
 				return day(outing, Exposure.ITS_PLACE, null, nights);
 			}
-			// Shade comes first whatever the light: morning sun from the fourth day of two
+			// Shade comes first whatever the light: morning sun from the fourth day of
+			// two
 			// weeks on is common practice.
 			if (this.number > Math.max(1, steps * 3 / 14)) {
 				Outing morning = Outing.morning(HardeningRamp.this.point, this.date, HardeningRamp.this.zone,

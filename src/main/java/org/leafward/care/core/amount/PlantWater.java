@@ -1,16 +1,162 @@
 package org.leafward.care.core.amount;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.IntSupplier;
+import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.Amount;
+import org.leafward.amounts.limits.WateringLimit;
+import org.leafward.amounts.water.Bed;
+import org.leafward.amounts.water.BedWatering;
+import org.leafward.amounts.water.Ground;
+import org.leafward.amounts.water.PotWatering;
+import org.leafward.amounts.water.TreeWatering;
 import org.leafward.care.core.plan.Subject;
 import org.leafward.care.core.rule.Computes;
+import org.leafward.climate.WaterView;
 import org.leafward.measure.DayWindow;
+import org.leafward.measure.Explanation;
+import org.leafward.plants.Species;
+import org.leafward.register.Planting;
+import org.leafward.register.PlantingSize;
+import org.leafward.register.Site;
 
-/** The water of a site's plantings. */
-public record PlantWater() {
+/**
+ * The water of a site's plantings. What comes soon goes by how dry the soil is, what lies
+ * farther off by what it usually takes.
+ */
+public final class PlantWater {
 
+	/** Soil won't change much in so many days. */
+	private static final int SOON = 3;
+
+	/** A spell of so many days is one that grown trees are watered in. */
+	private static final int FEWEST_DRY = 14;
+
+	/**
+	 * Amounts follow the balance in steps of so many mm, so that a task doesn't change
+	 * daily.
+	 */
+	private static final double STEP = 5;
+
+	private final Site site;
+
+	private final LocalDate today;
+
+	private final Ground ground;
+
+	private final Function<Roots, Optional<WaterView>> balance;
+
+	private final @Nullable WateringLimit limit;
+
+	private final Map<Roots, Optional<WaterView>> balances = new EnumMap<>(Roots.class);
+
+	/**
+	 * Prepares a site; nothing is looked up before a rule asks.
+	 * @param site the site
+	 * @param today the day there
+	 * @param balance the water of the last days in a bed of such plants
+	 * @param limit what the county allows; null for no limit
+	 */
+	public PlantWater(Site site, LocalDate today, Function<Roots, Optional<WaterView>> balance,
+			@Nullable WateringLimit limit) {
+		this.site = site;
+		this.today = today;
+		this.ground = Ground.of(site.soil().words());
+		this.balance = balance;
+		this.limit = limit;
+	}
+
+	/**
+	 * How much.
+	 * @param computes of what
+	 * @param subject for which planting
+	 * @param window the days of the task
+	 * @return empty when the planting's size isn't known and the rule's words have to do
+	 */
 	public Optional<Amount> amount(Computes computes, Subject subject, DayWindow window) {
-		return Optional.empty();
+		Planting planting = subject.planting();
+		Species species = subject.species();
+		if (planting == null || species == null) {
+			return Optional.empty();
+		}
+		PlantingSize size = planting.size();
+		return (switch (computes) {
+			case REFILL -> Optional.of(refill(size, Roots.of(species), window));
+			case YOUNG_TREE -> young(planting, window);
+			case TREE -> Optional.ofNullable(size.calliperMillimetres())
+				.map((trunk) -> TreeWatering
+					.grown(trunk, dryDays(Roots.of(species), window), this.ground, planting.count(), flow())
+					.amount());
+			case POT -> Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.usual(pot).amount());
+			case FLUSH_POT -> Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.flush(pot).amount());
+			case LEACHING -> Optional.<Amount>empty();
+		}).map((amount) -> (computes == Computes.FLUSH_POT) ? amount : limited(amount, window));
+	}
+
+	private Optional<Amount> young(Planting planting, DayWindow window) {
+		PlantingSize size = planting.size();
+		if (size.calliperMillimetres() != null) {
+			long weeks = Math.max(0, ChronoUnit.WEEKS.between(planting.plantedOn(), window.from()));
+			return Optional
+				.of(TreeWatering.young(size.calliperMillimetres(), weeks, planting.count(), flow()).amount());
+		}
+		return Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.youngShrub(pot, flow()).amount());
+	}
+
+	private @Nullable Double flow() {
+		return this.site.litresPerMinute();
+	}
+
+	private Amount refill(PlantingSize size, Roots roots, DayWindow window) {
+		Bed bed = new Bed(this.ground, roots.depthMetres(), size.squareMetres(), flow());
+		WaterView.Day last = soon(window) ? last(roots) : null;
+		if (last == null) {
+			return BedWatering.usual(bed).amount();
+		}
+		Amount amount = BedWatering.refill(bed, STEP * Math.round(last.depletion() / STEP), 0).amount();
+		List<Explanation> steps = new ArrayList<>(amount.explanation().steps());
+		steps.add(water(roots).explanation());
+		return new Amount(amount.words(), amount.explanation().withSteps(steps));
+	}
+
+	private boolean soon(DayWindow window) {
+		return !window.from().isAfter(this.today.plusDays(SOON)) && !window.to().isBefore(this.today);
+	}
+
+	private @Nullable Integer dryDays(Roots roots, DayWindow window) {
+		WaterView.Day last = soon(window) ? last(roots) : null;
+		// Whether it is dry enough at all is for the rule to say.
+		return (last == null || last.dryDays() < FEWEST_DRY) ? null : Integer.valueOf(last.dryDays());
+	}
+
+	private WaterView.@Nullable Day last(Roots roots) {
+		return balance(roots).map((water) -> water.days().get(water.days().size() - 1)).orElse(null);
+	}
+
+	private WaterView water(Roots roots) {
+		return balance(roots).orElseThrow();
+	}
+
+	private Optional<WaterView> balance(Roots roots) {
+		return this.balances.computeIfAbsent(roots,
+				(one) -> this.balance.apply(one).filter((water) -> !water.days().isEmpty()));
+	}
+
+	private Amount limited(Amount amount, DayWindow window) {
+		WateringLimit county = this.limit;
+		if (county == null) {
+			return amount;
+		}
+		List<Explanation> steps = new ArrayList<>(amount.explanation().steps());
+		steps.add(county.explain(window));
+		return new Amount(amount.words() + " " + county.words(), amount.explanation().withSteps(steps));
 	}
 
 }

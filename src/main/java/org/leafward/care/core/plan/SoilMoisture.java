@@ -46,12 +46,22 @@ public final class SoilMoisture {
 	 * @return shrubs in that soil
 	 */
 	public static WaterBed bed(SoilTexture soil, LocalDate today, Map<LocalDate, Double> waterings) {
+		return WaterBed.shrubs(soil.words(), upToYesterday(today, waterings));
+	}
+
+	/**
+	 * Waterings for a balance that ends yesterday.
+	 * @param today the day; what was watered today counts as if it were yesterday
+	 * @param waterings mm by day
+	 * @return mm by day
+	 */
+	public static Map<LocalDate, Double> upToYesterday(LocalDate today, Map<LocalDate, Double> waterings) {
 		Map<LocalDate, Double> given = new HashMap<>(waterings);
 		Double now = given.remove(today);
 		if (now != null) {
 			given.merge(today.minusDays(1), now, Double::sum);
 		}
-		return WaterBed.shrubs(soil.words(), given);
+		return given;
 	}
 
 	/**
