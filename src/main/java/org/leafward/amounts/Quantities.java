@@ -64,7 +64,9 @@ public final class Quantities {
 	 * @return for example "25 mm (1 in)"
 	 */
 	public static String millimetres(double millimetres) {
-		return "%s mm (%s in)".formatted(two(millimetres), two(millimetres / MILLIMETRES_PER_INCH));
+		double inches = millimetres / MILLIMETRES_PER_INCH;
+		return "%s mm (%s in)".formatted(two(millimetres),
+				(inches < 0.2) ? two(inches) : trimmed(NumberWords.fixed(inches, 1)));
 	}
 
 	/**

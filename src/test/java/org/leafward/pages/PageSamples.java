@@ -61,7 +61,7 @@ final class PageSamples {
 	record Given(Object id, String title, String more) {
 	}
 
-	record PlantingLine(String label, String commonName, String botanicalName, String count, String more) {
+	record PlantingLine(UUID id, String label, String commonName, String botanicalName, String count, String more) {
 	}
 
 	record SiteForm(String owner, String name, String county, String latitude, String longitude, String elevationMetres,
@@ -182,9 +182,9 @@ final class PageSamples {
 				model("section", "sites", "site", SITE, "lead",
 						"Water the hedge until the ground freezes, about Tue 24 Nov.", "strip", Samples.strip("year"),
 						"now", Samples.acting(), "tasks", Samples.todo(), "lately", Samples.acted(), "plantings",
-						List.of(new PlantingLine("hedge by the gate", "common boxwood", "Buxus sempervirens",
+						List.of(new PlantingLine(ID, "hedge by the gate", "common boxwood", "Buxus sempervirens",
 								"12 plants", "in the ground since 4 May 2019"),
-								new PlantingLine("young maple", "red maple", "Acer rubrum", "1 plant",
+								new PlantingLine(ID, "young maple", "red maple", "Acer rubrum", "1 plant",
 										"in the ground since 20 Oct 2024, salt reaches it")),
 						"markers", List.of(Samples.explanation()), "mayChange", true, "undated",
 						List.of("Prune in late winter, hedge: no station is near enough.")));
