@@ -165,24 +165,27 @@ public final class HardeningRamp {
 		}
 
 		RampDay day() {
-			Outing outing = outing(scheduledHours());
-			int steps = HardeningRamp.this.basis.steps();
-			boolean nights = this.number > steps - ((steps < 6) ? 1 : 2);
-			if (HardeningRamp.this.basis.lightAlready() || this.number == steps
+			RampBasis ramp = HardeningRamp.this.basis;
+			int hours = scheduledHours();
+			// Shade comes first whatever the light: morning sun from the fourth day of
+			// two
+			// weeks on is common practice.
+			boolean sunny = !ramp.lightAlready() && this.number > Math.max(1, ramp.steps() * 3 / 14)
+					&& Exposure.BRIGHT_SHADE.share() < ramp.site().share();
+			boolean nights = this.number > ramp.steps() - ((ramp.steps() < 6) ? 1 : 2);
+			Outing outing = sunny ? morning(hours) : outing(hours);
+			if (ramp.lightAlready() || this.number == ramp.steps()
 					|| (outing.from() == null && this.target >= NEAR * this.site)) {
 				return day(outing, Exposure.ITS_PLACE, null, nights);
 			}
-			// Shade comes first whatever the light: morning sun from the fourth day of two
-			// weeks on is common practice.
-			if (this.number > Math.max(1, steps * 3 / 14)) {
-				Outing morning = Outing.morning(HardeningRamp.this.point, this.date, HardeningRamp.this.zone,
-						Math.max(1, scheduledHours()));
-				LocalTime until = sun(morning);
+			if (sunny) {
+				LocalTime until = sun(outing);
 				if (until != null) {
-					boolean throughout = morning.partUntil(until) >= morning.part() - 1e-6;
-					return throughout ? day(morning, Exposure.SUN, null, nights)
-							: day(morning, Exposure.SUN_UNTIL, until, nights);
+					boolean throughout = outing.partUntil(until) >= outing.part() - 1e-6;
+					return throughout ? day(outing, Exposure.SUN, null, nights)
+							: day(outing, Exposure.SUN_UNTIL, until, nights);
 				}
+				outing = outing(hours);
 			}
 			if (lightUnder(outing, shade(Exposure.BRIGHT_SHADE)) <= this.target) {
 				return day(outing, Exposure.BRIGHT_SHADE, null, nights);
@@ -211,9 +214,6 @@ public final class HardeningRamp {
 		}
 
 		private @Nullable LocalTime sun(Outing outing) {
-			if (Exposure.BRIGHT_SHADE.share() >= HardeningRamp.this.basis.site().share()) {
-				return null;
-			}
 			double left = this.target - lightUnder(outing, shade(Exposure.BRIGHT_SHADE));
 			return (left > 0) ? outing.until(left / sunGain()) : null;
 		}
@@ -238,6 +238,10 @@ public final class HardeningRamp {
 			double risen = (this.number - 1) / reach;
 			return (risen >= 1) ? (int) Math.ceil(whole)
 					: (int) Math.floor(FIRST_HOURS + Math.max(0, whole - FIRST_HOURS) * risen + 1e-9);
+		}
+
+		private Outing morning(int hours) {
+			return Outing.morning(HardeningRamp.this.point, this.date, HardeningRamp.this.zone, Math.max(1, hours));
 		}
 
 		private Outing outing(int hours) {
