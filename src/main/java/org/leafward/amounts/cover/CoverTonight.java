@@ -77,6 +77,15 @@ public record CoverTonight(Verdict verdict, @Nullable Cover cover, double plantC
 					Explanation.of("The plant is hurt at", Degrees.words(hurtCelsius)), gains(cover, atHand)))));
 	}
 
+	private static String name(Verdict verdict, @Nullable Cover cover) {
+		return (cover != null) ? cover.words() : (verdict == Verdict.NONE_NEEDED) ? "none needed" : "none is enough";
+	}
+
+	private static String warmer(double difference) {
+		return (Math.abs(difference) < 0.05) ? "no different"
+				: Degrees.difference(Math.abs(difference)) + ((difference < 0) ? " colder" : " warmer");
+	}
+
 	private static void check(String field, String what, double value, double low, double high) {
 		if (!(value >= low && value <= high)) {
 			throw new BadInput("%s %.1f °C is outside %.0f to %.0f °C".formatted(what, value, low, high), field,

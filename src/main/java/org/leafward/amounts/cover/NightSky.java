@@ -14,7 +14,7 @@ public enum NightSky {
 	CLOUDY_OR_WINDY("cloudy or windy", 0),
 
 	/** Not known, so taken as clear and calm. */
-	UNKNOWN("not known, so taken as clear and calm", 3);
+	UNKNOWN("unknown, so taken as clear and calm", 3);
 
 	/** Where the difference comes from. */
 	static final String SOURCE = "Frost/Freeze Program, National Weather Service Blacksburg, read in an excerpt: 3 to 5 °F";

@@ -1,11 +1,9 @@
 package org.leafward.amounts.light;
 
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 import org.leafward.climate.core.light.DailyLight;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.GeoPoint;
@@ -28,12 +26,6 @@ public final class HardeningRamp {
 
 	/** Wind and cool air alone take less; from memory. */
 	private static final int WIND_DAYS = 5;
-
-	/** Three hours are the first outing (Minnesota Master Gardeners have 3 to 4). */
-	private static final int FIRST_HOURS = 3;
-
-	/** From this part of the site's light on it may as well stand there. */
-	private static final double NEAR = 0.95;
 
 	/** Darker than this nothing is set out, mol/m². */
 	private static final double LEAST = 0.5;
@@ -137,114 +129,9 @@ public final class HardeningRamp {
 		}
 		double open = DailyLight.clearSky(this.point, date);
 		double site = this.basis.site().share() * open;
-		return new Step(step, date, open, site, Math.min(this.targets[step - 1], site)).day();
-	}
-
-	/** Finds what a gardener can do for the light of a step. */
-	private final class Step {
-
-		private final int number;
-
-		private final LocalDate date;
-
-		private final double open;
-
-		private final double site;
-
-		private final double target;
-
-		private final double inside;
-
-		Step(int number, LocalDate date, double open, double site, double target) {
-			this.number = number;
-			this.date = date;
-			this.open = open;
-			this.site = site;
-			this.target = target;
-			this.inside = Math.min(HardeningRamp.this.basis.presentMoles(), site);
-		}
-
-		RampDay day() {
-			Outing outing = outing(scheduledHours());
-			int steps = HardeningRamp.this.basis.steps();
-			boolean nights = this.number > steps - ((steps < 6) ? 1 : 2);
-			if (HardeningRamp.this.basis.lightAlready() || this.number == steps
-					|| (outing.from() == null && this.target >= NEAR * this.site)) {
-				return day(outing, Exposure.ITS_PLACE, null, nights);
-			}
-			// Shade comes first whatever the light: morning sun from the fourth day of
-			// two
-			// weeks on is common practice.
-			if (this.number > Math.max(1, steps * 3 / 14)) {
-				Outing morning = Outing.morning(HardeningRamp.this.point, this.date, HardeningRamp.this.zone,
-						Math.max(1, scheduledHours()));
-				LocalTime until = sun(morning);
-				if (until != null) {
-					boolean throughout = morning.partUntil(until) >= morning.part() - 1e-6;
-					return throughout ? day(morning, Exposure.SUN, null, nights)
-							: day(morning, Exposure.SUN_UNTIL, until, nights);
-				}
-			}
-			if (lightUnder(outing, shade(Exposure.BRIGHT_SHADE)) <= this.target) {
-				return day(outing, Exposure.BRIGHT_SHADE, null, nights);
-			}
-			while (outing.hours() > 1 && lightUnder(outing, shade(Exposure.DEEP_SHADE)) > this.target) {
-				outing = outing(outing.hours() - 1);
-			}
-			return day(outing, Exposure.DEEP_SHADE, null, nights && outing.from() == null);
-		}
-
-		private RampDay day(Outing outing, Exposure exposure, @Nullable LocalTime until, boolean nights) {
-			double light = switch (exposure) {
-				case DEEP_SHADE, BRIGHT_SHADE -> lightUnder(outing, shade(exposure));
-				case SUN_UNTIL -> lightUnder(outing, shade(Exposure.BRIGHT_SHADE))
-						+ (until != null ? outing.partUntil(until) : 0) * sunGain();
-				case SUN -> lightUnder(outing, 1);
-				case ITS_PLACE -> lightUnder(outing, HardeningRamp.this.basis.site().share());
-			};
-			return new RampDay(this.number, this.date, this.target, light, this.site, this.open, outing.part(),
-					outing.hours(), outing.from(), exposure, until, nights, HardeningRamp.this.basis);
-		}
-
-		/** What an hour in the sun gives more than one in bright shade. */
-		private double sunGain() {
-			return this.open * (1 - shade(Exposure.BRIGHT_SHADE));
-		}
-
-		private @Nullable LocalTime sun(Outing outing) {
-			if (Exposure.BRIGHT_SHADE.share() >= HardeningRamp.this.basis.site().share()) {
-				return null;
-			}
-			double left = this.target - lightUnder(outing, shade(Exposure.BRIGHT_SHADE));
-			return (left > 0) ? outing.until(left / sunGain()) : null;
-		}
-
-		/** No shade is brighter than the site. */
-		private double shade(Exposure exposure) {
-			return Math.min(exposure.share(), HardeningRamp.this.basis.site().share());
-		}
-
-		/**
-		 * Light of a day with this share of the sky's outside, and the present inside.
-		 */
-		private double lightUnder(Outing outing, double share) {
-			double part = outing.part();
-			return this.open * share * part + this.inside * (1 - part);
-		}
-
-		/** From three hours to all day on two thirds of the way. */
-		private int scheduledHours() {
-			double reach = Math.max(1, Math.round(HardeningRamp.this.basis.steps() * 2 / 3.0));
-			double whole = Outing.whole(HardeningRamp.this.point, this.date);
-			double risen = (this.number - 1) / reach;
-			return (risen >= 1) ? (int) Math.ceil(whole)
-					: (int) Math.floor(FIRST_HOURS + Math.max(0, whole - FIRST_HOURS) * risen + 1e-9);
-		}
-
-		private Outing outing(int hours) {
-			return Outing.of(HardeningRamp.this.point, this.date, HardeningRamp.this.zone, Math.max(1, hours));
-		}
-
+		return new RampStep(this.point, this.zone, this.basis, step, date, open, site,
+				Math.min(this.targets[step - 1], site))
+			.day();
 	}
 
 }

@@ -20,9 +20,11 @@ import org.leafward.measure.GeoPoint;
  * @param hours whole hours outside, 1 or more
  * @param from when it goes out, null for all day
  * @param to when it comes in, null for all day
+ * @param before part of the day's light that comes before it goes out
+ * @param part of the day's light that comes while it is out
  */
-record Outing(GeoPoint point, LocalDate date, ZoneId zone, int hours, @Nullable LocalTime from,
-		@Nullable LocalTime to) {
+record Outing(GeoPoint point, LocalDate date, ZoneId zone, int hours, @Nullable LocalTime from, @Nullable LocalTime to,
+		double before, double part) {
 
 	/** Nobody carries trays for longer, however long the day. */
 	private static final double LONGEST = 14;
@@ -43,7 +45,7 @@ record Outing(GeoPoint point, LocalDate date, ZoneId zone, int hours, @Nullable 
 	}
 
 	static Outing allDay(GeoPoint point, LocalDate date, ZoneId zone) {
-		return new Outing(point, date, zone, (int) Math.max(1, Math.floor(whole(point, date))), null, null);
+		return new Outing(point, date, zone, (int) Math.max(1, Math.floor(whole(point, date))), null, null, 0, 1);
 	}
 
 	static Outing of(GeoPoint point, LocalDate date, ZoneId zone, int hours) {
@@ -66,7 +68,11 @@ record Outing(GeoPoint point, LocalDate date, ZoneId zone, int hours, @Nullable 
 	private static Outing at(GeoPoint point, LocalDate date, ZoneId zone, int hours, double start) {
 		int quarters = (int) Math.ceil(start * 4);
 		int first = Math.max(0, Math.min(QUARTERS - 1 - 4 * hours, quarters));
-		return new Outing(point, date, zone, hours, time(first), time(first + 4 * hours));
+		LocalTime from = time(first);
+		LocalTime to = time(first + 4 * hours);
+		double before = DailyLight.part(point, date, zone, null, from);
+		return new Outing(point, date, zone, hours, from, to, before,
+				DailyLight.part(point, date, zone, null, to) - before);
 	}
 
 	/**
@@ -91,27 +97,17 @@ record Outing(GeoPoint point, LocalDate date, ZoneId zone, int hours, @Nullable 
 		return LocalTime.ofSecondOfDay(quarters * QUARTER * 60L);
 	}
 
-	/** Part of the day's light that comes while the plant is out. */
-	double part() {
-		return part(this.from, this.to);
-	}
-
-	private double part(@Nullable LocalTime begin, @Nullable LocalTime end) {
-		return DailyLight.part(this.point, this.date, this.zone, begin, end);
-	}
-
 	/**
 	 * The last quarter of an hour up to which at most so much of the day's light comes.
 	 * @param part of the day's light since the plant went out
 	 * @return null when not even half an hour of it fits
 	 */
 	@Nullable LocalTime until(double part) {
-		double before = (this.from != null) ? part(null, this.from) : 0;
-		int low = 0;
-		int high = QUARTERS;
+		int low = (this.from != null) ? quarter(this.from) : 0;
+		int high = (this.to != null) ? quarter(this.to) + 1 : QUARTERS;
 		while (high - low > 1) {
 			int middle = (low + high) / 2;
-			if (part(null, time(middle)) - before <= part) {
+			if (partUntil(time(middle)) <= part) {
 				low = middle;
 			}
 			else {
@@ -120,13 +116,17 @@ record Outing(GeoPoint point, LocalDate date, ZoneId zone, int hours, @Nullable 
 		}
 		LocalTime until = time(low);
 		boolean longEnough = (this.from != null) ? !until.isBefore(this.from.plusMinutes(2L * QUARTER))
-				: low > 2 && part(null, time(low - 2)) > 0;
+				: low > 2 && partUntil(time(low - 2)) > 0;
 		return longEnough ? until : null;
 	}
 
 	/** The part of the day's light from going out until a time. */
 	double partUntil(LocalTime time) {
-		return part(this.from, time);
+		return DailyLight.part(this.point, this.date, this.zone, null, time) - this.before;
+	}
+
+	private static int quarter(LocalTime time) {
+		return time.toSecondOfDay() / (60 * QUARTER);
 	}
 
 }
