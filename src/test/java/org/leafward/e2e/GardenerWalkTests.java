@@ -206,7 +206,8 @@ class GardenerWalkTests {
 				site + "/log", site + "/observations"));
 		go(site);
 		pages.add(path(this.page.findElement(By.cssSelector("a[href$='/size']")).getAttribute("href")));
-		pages.addAll(List.of("/calculators/light", "/calculators/light?" + LIGHT, "/calculators/cover",
+		pages.addAll(List.of("/calculators/water", "/calculators/water?what=bed&area=x&soil=clay", "/calculators/light",
+				"/calculators/light?" + LIGHT, "/calculators/cover",
 				"/calculators/cover?forecast=36&hurt=33&unit=fahrenheit"));
 		pages.add(mail());
 		for (String path : pages) {

@@ -90,6 +90,10 @@ final class PageSamples {
 			String lampMicromoles, String lampHours) {
 	}
 
+	record WaterForm(String what, String soil, String area, String flow, String depth, String missing, String rain,
+			String calliper, String weeks, String dryDays, String pot) {
+	}
+
 	record SizeForm(String area, String calliper, String pot, String raisedIn, String lampMicromoles,
 			String lampHours) {
 	}
@@ -300,6 +304,12 @@ final class PageSamples {
 						"starts", choices("south-window", "on a south windowsill"), "units", choices("lux", "lux"),
 						"sources", choices("daylight", "daylight"), "sites", choices("full-sun", "full sun"), "nights",
 						choices("10", "10 °C (50 °F)")));
+		all.put("amounts/water",
+				model("section", "calculators", "lead", "About 250 litres (66 gal).", "explanation",
+						Samples.explanation(), "form",
+						new WaterForm("bed", "clay", "x", "12", "300", "", "", "", "4", "21", ""), "errors",
+						Map.of("area", "area 'x' can't be read: write it in square metres"), "kinds",
+						choices("bed", "a bed or a lawn"), "soils", choices("clay", "clay")));
 		all.put("amounts/cover",
 				model("section", "calculators", "lead", "Cover with light row cover before sunset.", "explanation",
 						Samples.explanation(), "form", new CoverForm("36", "cold", "0", "fahrenheit", "unknown", "any"),

@@ -9,6 +9,7 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
 import org.springframework.core.env.Environment;
 import org.springframework.core.env.Profiles;
+import org.springframework.http.HttpMethod;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -61,6 +62,8 @@ class SecurityConfiguration {
 			if (this.demo) {
 				requests.requestMatchers("/api/docs", "/api/docs/**").permitAll();
 			}
+			// They know nothing but what they are asked with.
+			requests.requestMatchers(HttpMethod.GET, "/api/calculators/**").permitAll();
 			requests.anyRequest().hasRole("OPERATOR");
 		})
 			.sessionManagement((sessions) -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
@@ -75,7 +78,9 @@ class SecurityConfiguration {
 	@Order(3)
 	SecurityFilterChain pageSecurity(HttpSecurity http) {
 		return http.authorizeHttpRequests((requests) -> {
-			requests.requestMatchers("/css/**", "/actuator/health", "/sign-in", "/error").permitAll();
+			requests
+				.requestMatchers("/css/**", "/actuator/health", "/sign-in", "/error", "/calculators", "/calculators/*")
+				.permitAll();
 			if (this.demo) {
 				requests.requestMatchers("/people", "/people/*").permitAll();
 			}

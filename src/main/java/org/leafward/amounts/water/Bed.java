@@ -20,7 +20,7 @@ public record Bed(Ground ground, double rootDepthMetres, @Nullable Double square
 
 	public Bed {
 		if (!(rootDepthMetres >= 0.01 && rootDepthMetres <= 2)) {
-			throw new BadInput("depth of the roots %s m is outside 0.01 to 2".formatted(rootDepthMetres), "rootDepth",
+			throw new BadInput("depth of the roots %s m is outside 0.01 to 2".formatted(rootDepthMetres), "depth",
 					"give it in metres, for example 0.3");
 		}
 		if (squareMetres != null && !(squareMetres > 0 && squareMetres <= 1e6)) {
