@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.leafward.amounts.light.Aspect;
 import org.leafward.amounts.light.HardeningRamp;
+import org.leafward.amounts.light.RampCalendar;
 import org.leafward.amounts.light.RampDay;
 import org.leafward.amounts.light.RampLimits;
-import org.leafward.amounts.light.RampProgress;
 import org.leafward.amounts.light.SiteLight;
 import org.leafward.amounts.light.StartingLight;
 import org.leafward.measure.GeoPoint;
@@ -60,11 +60,10 @@ public class RampBenchmark {
 		}
 	}
 
-	/** The days alone, with what was held. */
+	/** The days alone, laid on the calendar. */
 	@Benchmark
 	public void rampAlone(Blackhole hole) {
-		hole.consume(ramp().days());
-		hole.consume(RampProgress.of(14, List.of(), Map.of()));
+		hole.consume(RampCalendar.of(ramp(), List.of(), Map.of()));
 	}
 
 	private HardeningRamp ramp() {

@@ -177,7 +177,7 @@ final class Samples {
 			int step = (day < 4) ? day + 1 : day;
 			boolean held = day == 3;
 			days.add(new LightRampPicture.Day(LocalDate.of(2027, 5, 5).plusDays(day),
-					held ? 9 : 9 * Math.pow(5, step / 14.0), 45, held ? "It stays in; step 4 waits" : "Step " + step,
+					held ? 9 : 9 * Math.pow(5, step / 14.0), 45, held ? "It stays in. Step 4 waits" : "Step " + step,
 					held ? "It stays in" : null));
 		}
 		return new LightRampPicture(id, 9, days);

@@ -91,7 +91,7 @@ public final class MovingHouseplants {
 
 		/**
 		 * What to do.
-		 * @return for example "Move it: in light shade (aim 12 of 45 mol/m² a day)"
+		 * @return for example "Stand it in light shade (aim 12 of 45 mol/m² a day)"
 		 */
 		public String words() {
 			return "Stand it " + this.halt.words + " (aim " + RampWords.moles(this.targetMoles) + " of "

@@ -12,7 +12,8 @@ import org.leafward.amounts.Amount;
  * @param date the day
  * @param targetMoles light that the step aims at; never falls from step to step
  * @param lightMoles light that comes of doing it, with what the old place gives for the
- * rest of the day; not above the aim, unless an hour of deep shade is already more
+ * rest of the day; above the aim only in the place where it will grow, or where an hour
+ * of deep shade is already more
  * @param siteMoles light of the place where the plant will grow
  * @param openMoles light of the open sky
  * @param outsideShare part of the day's light that comes while the plant is out

@@ -71,7 +71,7 @@ final class RampWords {
 	static Explanation explain(RampDay day) {
 		RampBasis basis = day.basis();
 		List<Explanation> steps = new ArrayList<>();
-		steps.add(new Explanation("Light now", unit(basis.presentMoles()), "On " + basis.start().words() + ".",
+		steps.add(new Explanation("Light now", unit(basis.presentMoles()), "It stands " + basis.start().words() + ".",
 				basis.start().source(), List.of()));
 		steps.add(new Explanation(
 				"Light of the site", unit(day.siteMoles()), NumberWords.fixed(100 * basis.site().share(), 0)

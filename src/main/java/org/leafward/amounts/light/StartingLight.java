@@ -20,7 +20,7 @@ public sealed interface StartingLight {
 
 	/**
 	 * Where that is.
-	 * @return for example "a south windowsill"
+	 * @return for example "on a south windowsill"
 	 */
 	String words();
 
@@ -52,7 +52,7 @@ public sealed interface StartingLight {
 
 		@Override
 		public String words() {
-			return (this.aspect == Aspect.EAST) ? "an east windowsill" : "a " + this.aspect.words() + " windowsill";
+			return ((this.aspect == Aspect.EAST) ? "on an " : "on a ") + this.aspect.words() + " windowsill";
 		}
 
 		@Override
@@ -104,8 +104,9 @@ public sealed interface StartingLight {
 
 		@Override
 		public String words() {
-			return "a lamp of " + NumberWords.fixed(this.flux, 0) + " µmol/m²s for " + NumberWords.fixed(this.hours, 1)
-					+ " hours";
+			boolean whole = this.hours == Math.rint(this.hours);
+			return "under a lamp of " + NumberWords.fixed(this.flux, 0) + " µmol/m²s for "
+					+ NumberWords.fixed(this.hours, whole ? 0 : 1) + " hours";
 		}
 
 		@Override
@@ -176,19 +177,15 @@ public sealed interface StartingLight {
 	/** Nobody knows; taken as a dim windowsill, which is the safe side. */
 	record Unknown() implements StartingLight {
 
-		private static final Aspect DIM_NORTH = Aspect.NORTH;
-
-		private static final Aspect DIM_SOUTH = Aspect.SOUTH;
-
 		@Override
 		public double molesPerDay(GeoPoint point, LocalDate date) {
-			return Math.min(DIM_NORTH.share(point, date), DIM_SOUTH.share(point, date))
+			return Math.min(Aspect.NORTH.share(point, date), Aspect.SOUTH.share(point, date))
 					* DailyLight.clearSky(point, date);
 		}
 
 		@Override
 		public String words() {
-			return "a dim windowsill, as nothing else is known";
+			return "on a dim windowsill, as nothing else is known";
 		}
 
 		@Override

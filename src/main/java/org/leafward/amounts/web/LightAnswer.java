@@ -2,15 +2,13 @@ package org.leafward.amounts.web;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.leafward.amounts.light.HardeningRamp;
-import org.leafward.amounts.light.Hold;
-import org.leafward.amounts.light.RampDay;
+import org.leafward.amounts.light.RampBasis;
+import org.leafward.amounts.light.RampCalendar;
 import org.leafward.amounts.light.RampLimits;
 import org.leafward.amounts.light.RampProgress;
 import org.leafward.amounts.light.SiteLight;
@@ -24,78 +22,48 @@ import org.leafward.pages.LightRampPicture;
 /**
  * A ramp that was asked for, with the days on which it was held.
  *
- * @param ramp the ramp
- * @param complete whether it is done at its end
- * @param days its days, held ones included
+ * @param calendar its days
  */
-record LightAnswer(HardeningRamp ramp, boolean complete, List<Day> days) {
-
-	private static final Hold STAYED_IN = new Hold(Hold.Kind.COLD, "It stays in");
-
-	/**
-	 * A day of the ramp.
-	 *
-	 * @param number of the day
-	 * @param step what its step would have it do
-	 * @param held whether it stays in instead
-	 */
-	record Day(int number, RampDay step, boolean held) {
-
-		String words() {
-			return this.held ? "It stays in; step " + this.step.step() + " waits" : this.step.words();
-		}
-
-		/** Light to aim at; what it has now on a day inside. */
-		double moles() {
-			return this.held ? Math.min(this.step.basis().presentMoles(), this.step.siteMoles())
-					: this.step.basis().lightAlready() ? this.step.siteMoles() : this.step.targetMoles();
-		}
-
-	}
+record LightAnswer(RampCalendar calendar) {
 
 	static LightAnswer of(GeoPoint point, ZoneId zone, LocalDate settingOut, int days, StartingLight start,
 			SiteLight site, RampLimits limits, Set<Integer> held) {
 		HardeningRamp ramp = HardeningRamp.plan(point, zone, settingOut.minusDays(days), days, start, site, limits);
-		if (ramp.basis().steps() < days) {
+		int steps = ramp.basis().steps();
+		if (steps < days) {
 			// A short ramp begins later, so that it ends on the same day.
-			ramp = HardeningRamp.plan(point, zone, settingOut.minusDays(ramp.basis().steps()), ramp.basis().steps(),
-					start, site, limits);
+			ramp = HardeningRamp.plan(point, zone, settingOut.minusDays(steps), steps, start, site, limits);
 		}
-		Map<Integer, Hold> holds = held.stream().collect(Collectors.toMap(Function.identity(), (day) -> STAYED_IN));
-		RampProgress progress = RampProgress.of(ramp.basis().steps(), List.of(), holds);
-		List<Day> all = new ArrayList<>();
-		for (RampProgress.Turn turn : progress.turns()) {
-			LocalDate date = ramp.firstDay().plusDays(turn.number() - 1L);
-			all.add(new Day(turn.number(), ramp.on(date, turn.step()), turn.held()));
-		}
-		return new LightAnswer(ramp, progress.complete(), List.copyOf(all));
+		List<RampProgress.Log> log = IntStream.rangeClosed(1, held.stream().max(Integer::compare).orElse(0))
+			.mapToObj((day) -> held.contains(day) ? RampProgress.Log.HELD : RampProgress.Log.TAKEN)
+			.toList();
+		return new LightAnswer(RampCalendar.of(ramp, log, Map.of()));
 	}
 
-	/** The day after the ramp. */
-	LocalDate ready() {
-		return this.ramp.firstDay().plusDays(this.days.size());
+	private RampBasis basis() {
+		return this.calendar.ramp().basis();
 	}
 
 	/** The result in a sentence. */
 	String lead() {
-		String first = DayWords.of(this.ramp.firstDay());
-		if (!this.complete) {
-			return "After " + this.days.size()
+		String first = DayWords.of(this.calendar.ramp().firstDay());
+		if (!this.calendar.complete()) {
+			return "After " + this.calendar.entries().size()
 					+ " days it isn’t hardened: too many days were held. Begin anew in better weather.";
 		}
-		return "Begin on " + first + "; after " + this.days.size() + " days it can be set out on "
-				+ DayWords.of(ready()) + ".";
+		return "Begin on " + first + "; after " + this.calendar.entries().size() + " days it can be set out on "
+				+ DayWords.of(this.calendar.ready()) + ".";
 	}
 
 	/** What it means for the plant. */
 	String change() {
-		Day last = this.days.get(this.days.size() - 1);
-		double now = this.ramp.basis().presentMoles();
-		String lights = "On " + this.ramp.basis().start().words() + " it gets about " + moles(now)
-				+ " mol/m² of light a day, in " + this.ramp.basis().site().words() + " about "
+		RampCalendar.Entry last = this.calendar.entries().get(this.calendar.entries().size() - 1);
+		double now = basis().presentMoles();
+		String lights = "Now it stands " + basis().start().words() + " and gets about " + moles(now)
+				+ " mol/m² of light a day; in " + basis().site().words() + " there are about "
 				+ moles(last.step().siteMoles()) + " on a clear day";
-		return this.ramp.basis().lightAlready()
-				? lights + ": it has the light already, and only wind and cooler air are new to it." : lights + ", "
+		return basis().lightAlready()
+				? lights + ". It has the light already, and only wind and cooler air are new to it." : lights + ", "
 						+ NumberWords.fixed(last.step().siteMoles() / Math.max(now, 0.05), 1) + " times as much.";
 	}
 
@@ -104,18 +72,20 @@ record LightAnswer(HardeningRamp ramp, boolean complete, List<Day> days) {
 	}
 
 	LightRampPicture picture() {
-		return new LightRampPicture("light", this.ramp.basis().presentMoles(),
-				this.days.stream()
-					.map((day) -> new LightRampPicture.Day(day.step().date(), day.moles(), day.step().siteMoles(),
-							day.words(), day.held() ? STAYED_IN.reason() : null))
+		return new LightRampPicture("light", basis().presentMoles(),
+				this.calendar.entries()
+					.stream()
+					.map((day) -> new LightRampPicture.Day(day.date(), day.moles(), day.step().siteMoles(), day.words(),
+							day.held() ? "It stays in" : null))
 					.toList());
 	}
 
 	Explanation explanation() {
-		return Explanation.of("Each day’s step", this.days.size() + " days")
-			.withSteps(this.days.stream()
+		return Explanation.of("Each day’s step", this.calendar.entries().size() + " days")
+			.withSteps(this.calendar.entries()
+				.stream()
 				.filter((day) -> !day.held())
-				.map((day) -> day.step().amount().explanation())
+				.map((day) -> day.amount().explanation())
 				.toList());
 	}
 

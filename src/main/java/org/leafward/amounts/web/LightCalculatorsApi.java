@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.cover.CoverTonight;
+import org.leafward.amounts.light.HardeningRamp;
+import org.leafward.amounts.light.RampCalendar;
 import org.leafward.amounts.light.RampDay;
 import org.leafward.measure.Explanation;
 import org.springdoc.core.annotations.ParameterObject;
@@ -26,14 +28,14 @@ class LightCalculatorsApi {
 
 	/** A day of the ramp; times by the clock of the place. */
 	record LightDay(int day, LocalDate date, int step, boolean held, String words, double aim, double siteLight,
-			int hoursOutside, String place, @Nullable LocalTime from, @Nullable LocalTime sunUntil, boolean nightOut) {
+			int hoursOutside, String place, @Nullable String from, @Nullable String sunUntil, boolean nightOut) {
 
-		static LightDay of(LightAnswer.Day day) {
+		static LightDay of(RampCalendar.Entry day) {
 			RampDay step = day.step();
 			return new LightDay(day.number(), step.date(), step.step(), day.held(), day.words(), tenths(day.moles()),
 					tenths(step.siteMoles()), day.held() ? 0 : step.hoursOutside(),
-					day.held() ? "inside" : code(step.exposure()), day.held() ? null : step.from(),
-					day.held() ? null : step.until(), !day.held() && step.nightOut());
+					day.held() ? "inside" : code(step.exposure()), day.held() ? null : clock(step.from()),
+					day.held() ? null : clock(step.until()), !day.held() && step.nightOut());
 		}
 
 	}
@@ -47,9 +49,11 @@ class LightCalculatorsApi {
 	@GetMapping("/api/calculators/light")
 	LightView light(@ParameterObject LightRequest asked) {
 		LightAnswer answer = asked.answer();
-		return new LightView(answer.lead() + " " + answer.change(), tenths(answer.ramp().basis().presentMoles()),
-				answer.ramp().basis().lightAlready(), answer.complete(), answer.ramp().firstDay(), answer.ready(),
-				answer.days().stream().map(LightDay::of).toList(), answer.explanation());
+		RampCalendar calendar = answer.calendar();
+		HardeningRamp ramp = calendar.ramp();
+		return new LightView(answer.lead() + " " + answer.change(), tenths(ramp.basis().presentMoles()),
+				ramp.basis().lightAlready(), calendar.complete(), ramp.firstDay(), calendar.ready(),
+				calendar.entries().stream().map(LightDay::of).toList(), answer.explanation());
 	}
 
 	@Operation(summary = "Whether a plant needs a cover tonight, and which")
@@ -63,6 +67,10 @@ class LightCalculatorsApi {
 
 	private static String code(Enum<?> constant) {
 		return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+	}
+
+	private static @Nullable String clock(@Nullable LocalTime time) {
+		return (time != null) ? time.toString() : null;
 	}
 
 	private static double tenths(double value) {

@@ -73,7 +73,7 @@ class LightCalculatorsTests {
 		Document page = page(200, "/calculators/light?" + RAMP + "&held=3, 4");
 		assertThat(page.selectFirst(".lead").text()).contains("after 16 days", "Sat 22 May 2027");
 		assertThat(page.select("rect.mark-hold-off")).hasSize(2);
-		assertThat(page.select("tbody tr").get(2).text()).contains("It stays in; step 3 waits", "inside");
+		assertThat(page.select("tbody tr").get(2).text()).contains("It stays in. Step 3 waits", "inside");
 		assertThat(page.select("tbody tr").get(4).text()).contains("outside from");
 		Document never = page(200, "/calculators/light?" + RAMP + "&days=3&held=1 2 3 4 5 6");
 		assertThat(never.selectFirst(".lead").text()).contains("isn’t hardened");
@@ -84,7 +84,7 @@ class LightCalculatorsTests {
 		Document page = page(200,
 				"/calculators/light?latitude=42.1&longitude=-91.6&zone=America/Chicago&date=2027-05-20&start=glasshouse&site=part-shade");
 		assertThat(page.selectFirst(".lead").text()).contains("after 5 days", "Thu 20 May 2027");
-		assertThat(page.text()).contains("it has the light already, and only wind and cooler air are new to it");
+		assertThat(page.text()).contains("It has the light already, and only wind and cooler air are new to it");
 	}
 
 	@ParameterizedTest
@@ -122,7 +122,13 @@ class LightCalculatorsTests {
 		assertThat(last.get("place").asString()).isEqualTo("its-place");
 		assertThat(ramp.at("/days/2/held").asBoolean()).isTrue();
 		assertThat(ramp.at("/days/2/hoursOutside").asInt()).isZero();
-		assertThat(ramp.toString()).contains("\"sunUntil\":\"");
+		assertThat(ramp.at("/days/7/sunUntil").asString()).matches("(09|1\\d):(00|15|30|45)");
+		JsonNode lamp = json(200, "/api/calculators/light?latitude=42&longitude=0&zone=UTC&date=2027-05-01&start=lamp"
+				+ "&level=7400&unit=lux&source=cool-white-fluorescent&hours=14");
+		// 7,400 lx of a cool white tube are 100 µmol/m²s (74 lx each), 5.04 mol/m² in 14
+		// hours.
+		assertThat(lamp.get("presentLight").asDouble()).isEqualTo(5.0);
+		assertThat(lamp.get("words").asString()).contains("stands under a lamp of 100 µmol/m²s for 14 hours");
 		JsonNode wrong = json(400, "/api/calculators/light?latitude=x&longitude=y&zone=UTC&date=2027-05-20");
 		assertThat(wrong.toString()).contains("latitude", "longitude", "\"mend\":");
 		JsonNode night = json(200, "/api/calculators/cover?forecast=36&hurt=33&unit=fahrenheit");
