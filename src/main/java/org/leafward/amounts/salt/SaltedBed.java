@@ -52,7 +52,7 @@ public record SaltedBed(@Nullable Double squareMetres, double rootMetres, Draina
 		if (squareMetres != null) {
 			Quantity.within("area", "area in square metres", squareMetres, 0.01, 100_000);
 		}
-		Quantity.within("rootDepth", "depth of the roots in metres", rootMetres, 0.05, 1);
+		Quantity.within("rootDepth", "depth of the roots in centimetres", rootMetres * 100, 5, 100);
 	}
 
 }

@@ -62,7 +62,7 @@ public record SoilTreatment(SoilClass soil, Remedy remedy, double kilograms, Lis
 	 */
 	public static SoilTreatment of(SoilTest test, TreatedBed bed, double wanted, double purity) {
 		Quantity.within("espWanted", "ESP wanted", wanted, 1, 14);
-		Quantity.within("purity", "purity as a share", purity, 0.2, 1);
+		Quantity.within("purity", "share of gypsum in %", purity * 100, 20, 100);
 		Remedy remedy = Remedy.of(test, bed.drainage());
 		List<Explanation> steps = new ArrayList<>();
 		steps.add(test.explanation());

@@ -14,7 +14,7 @@ public record TreatedBed(double squareMetres, double depthMetres, Drainage drain
 
 	public TreatedBed {
 		Quantity.within("area", "area in square metres", squareMetres, 0.01, 100_000);
-		Quantity.within("depth", "depth in metres", depthMetres, 0.05, 1);
+		Quantity.within("depth", "depth in centimetres", depthMetres * 100, 5, 100);
 	}
 
 }
