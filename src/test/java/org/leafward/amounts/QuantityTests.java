@@ -28,7 +28,10 @@ class QuantityTests {
 		assertThat(Quantity.area(9.290304)).isEqualTo("9.3 m² (100 sq ft)");
 	}
 
-	/** Unit algebra: 7.48052 gallons in a cubic foot make 0.623 on an inch of a square foot. */
+	/**
+	 * Unit algebra: 7.48052 gallons in a cubic foot make 0.623 on an inch of a square
+	 * foot.
+	 */
 	@Test
 	void anInchOnASquareFootIsTheSameInBothUnits() {
 		double litres = Quantity.MILLIMETRES_PER_INCH * Quantity.SQUARE_METRES_PER_SQUARE_FOOT;

@@ -16,7 +16,7 @@ public record Conductivity(double measured, Extract extract, TextureClass soil) 
 
 	/** Where the lines from dilution to paste come from. */
 	static final String SOURCE = "lines for extracts of coarse, medium and fine soil in table 2 of PLoS ONE 13(6), "
-			+ "e0198290 (2018), read on the page of that table, which quotes them from another paper; which textures "
+			+ "e0198290 (2018), read in an excerpt of the page of that table, which quotes them from another paper; which textures "
 			+ "are coarse, medium and fine is our choice";
 
 	public Conductivity {

@@ -8,14 +8,15 @@ public enum Exposure {
 			"Shovel first, then use as little as works, and sand or grit where grip is enough. Mark the beds with "
 					+ "stakes, so that salted snow isn’t piled on them.",
 			"Leach the soil once it has thawed.",
-			"University of Illinois Extension, Deicing salt and plants, 2025, read; marking beds from memory"),
+			"University of Illinois Extension, Deicing salt and plants, 2025, read; marking beds from memory",
+			"Purdue Landscape Report, Salt in the landscape, read"),
 
 	/** Beds and tree pits along salted roads: meltwater and ploughed snow. */
 	ROAD("along a salted road",
 			"Lead meltwater away from the bed with a low ridge or kerb, keep ploughed snow off it, and plant what "
 					+ "bears salt in the first metres.",
 			"Leach the soil once it has thawed and the road is salted no more; test it where plants suffer each year.",
-			"common practice, from memory"),
+			"common practice, from memory", "common practice, from memory"),
 
 	/** Twigs and needles in the spray of traffic. */
 	SPRAY("in the spray of a road",
@@ -23,8 +24,8 @@ public enum Exposure {
 					+ "plants and clear of their leaves. Keep sight lines at drives open.",
 			"Leaching doesn’t help leaves: rinse them with clear water until it runs off, on a thaw day above 4 °C "
 					+ "(40 °F), early enough to dry before it freezes.",
-			"rinsing: A&L Great Lakes Laboratories, Salt injury in landscapes, read; screens: a botanical garden’s "
-					+ "newspaper column, read; the rest from memory");
+			"screens: a botanical garden’s newspaper column, read; their height from memory",
+			"A&L Great Lakes Laboratories, Salt injury in landscapes, read; the temperature from memory");
 
 	private final String words;
 
@@ -32,13 +33,16 @@ public enum Exposure {
 
 	private final String after;
 
-	private final String source;
+	private final String sourceBefore;
 
-	Exposure(String words, String before, String after, String source) {
+	private final String sourceAfter;
+
+	Exposure(String words, String before, String after, String sourceBefore, String sourceAfter) {
 		this.words = words;
 		this.before = before;
 		this.after = after;
-		this.source = source;
+		this.sourceBefore = sourceBefore;
+		this.sourceAfter = sourceAfter;
 	}
 
 	public String words() {
@@ -61,8 +65,12 @@ public enum Exposure {
 		return this.after;
 	}
 
-	public String source() {
-		return this.source;
+	public String sourceBefore() {
+		return this.sourceBefore;
+	}
+
+	public String sourceAfter() {
+		return this.sourceAfter;
 	}
 
 }

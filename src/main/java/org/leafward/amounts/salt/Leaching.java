@@ -16,7 +16,7 @@ import org.leafward.measure.NumberWords;
  * @param millimetres depth of water in all, mm; 0 where it isn't needed or does nothing
  * @param litres for the bed, or null where its area isn't known
  * @param passes how many times to water; all are alike and add up to the whole
- * @param shareLeft share of the salt that stays, 0.1 to 1
+ * @param shareLeft share of the salt that stays, 0.125 to 1
  * @param amount what to do in words, with how it came about
  */
 public record Leaching(Outcome outcome, double millimetres, @Nullable Double litres, int passes, double shareLeft,
@@ -53,7 +53,7 @@ public record Leaching(Outcome outcome, double millimetres, @Nullable Double lit
 	 * Takes salt out down to what is wanted.
 	 * @param bed the bed
 	 * @param now conductivity of the saturated paste now, dS/m, 0 to 300
-	 * @param wanted what it may be afterwards, dS/m, 0.5 to 50, at least a tenth of now
+	 * @param wanted what it may be afterwards, dS/m, 0.5 to 50, at least an eighth of now
 	 * @return the water
 	 * @throws BadInput when more is wanted than water can do
 	 */
@@ -63,7 +63,8 @@ public record Leaching(Outcome outcome, double millimetres, @Nullable Double lit
 		double share = (now <= wanted) ? 1 : wanted / now;
 		if (share < LeachingCurve.LEAST_SHARE - 1e-9) {
 			throw new BadInput(
-					"from %.1f to %.1f dS/m more than 90 %% of the salt would have to go".formatted(now, wanted),
+					"from %.1f to %.1f dS/m more than seven eighths of the salt would have to go".formatted(now,
+							wanted),
 					"wanted", "give %.1f dS/m or more, test the soil again and leach once more"
 						.formatted(Math.ceil(now * LeachingCurve.LEAST_SHARE * 10) / 10));
 		}
@@ -99,17 +100,21 @@ public record Leaching(Outcome outcome, double millimetres, @Nullable Double lit
 						+ "it drains slowly, our choice"));
 		}
 		return new Leaching(outcome, depth, litres, passes, (outcome == Outcome.LEACH) ? share : 1,
-				new Amount(words, Explanation.of("Leaching after " + bed.cause().words(), words).withSteps(steps)));
+				new Amount(words,
+						Explanation.of("Leaching after " + bed.cause().words(), result(outcome, depth, litres))
+							.withSteps(steps)));
 	}
 
 	private static Explanation water(SaltedBed bed, double water, double depth) {
 		return Explanation.of("Water that passes through", Quantity.millimetres(depth))
 			.withDetail(NumberWords.fixed(water, 2) + " times the depth of the soil, "
 					+ Quantity.soilDepth(bed.rootMetres())
-					+ ", on moist soil. It is taken from the rule of thumb because that is the one whose first step "
-					+ "was read; the others check it.")
+					+ ", on moist soil. It is taken from the two steps that were read; the curves below, from memory, "
+					+ "check it.")
 			.withSource(LeachingCurve.SOURCE)
 			.withSteps(List.of(
+					Explanation.of("The usual rule of thumb", "6, 12 and 24 inches on a foot take 50, 80 and 90 %")
+						.withSource("extension services, from memory"),
 					Explanation.of("The same water by Reeve’s curve", percent(LeachingCurve.reeve(water)) + " stays")
 						.withSource("ponded water, USDA Agriculture Handbook 60, from memory"),
 					Explanation
@@ -135,6 +140,14 @@ public record Leaching(Outcome outcome, double millimetres, @Nullable Double lit
 						+ ((bed.drainage() == Drainage.UNTESTED) ? " First see that the soil drains." : "")
 						+ ((passes > MANY) ? " With so many passes new soil may be less work." : "");
 			}
+		};
+	}
+
+	private static String result(Outcome outcome, double depth, @Nullable Double litres) {
+		return switch (outcome) {
+			case NOT_NEEDED -> "not needed";
+			case NO_DRAINAGE -> "useless before the soil drains";
+			case LEACH -> (litres != null) ? Quantity.litres(litres) : Quantity.millimetres(depth);
 		};
 	}
 

@@ -4,38 +4,37 @@ package org.leafward.amounts.salt;
  * How much salt stays in the soil when water passes through it. Water is told as its
  * depth in parts of the depth of soil.
  * <p>
- * Amounts are taken from the rule of thumb: half of the salt goes with 6 inches of water
- * on a foot of soil (read at Purdue and A&amp;L Great Lakes Laboratories), 80 % with 12
- * and 90 % with 24 inches (from memory). Between the points it is drawn by powers up to
- * 12 inches and by 0.2/depth from there on, both our choice. The curves of Reeve and
- * Hoffman serve as a check, since they are known from memory only.
+ * Amounts are taken from what was read at Purdue and A&amp;L Great Lakes Laboratories: 6
+ * inches of water take half of the salt out of a foot of soil, and the same again brings
+ * it to three quarters. In between it is drawn by powers, and from 12 inches on by
+ * 0.25/depth, the form of Hoffman; both are our choice. What others say is known from
+ * memory only and serves as a check.
  */
 public final class LeachingCurve {
 
-	/** The least share of salt that the rule of thumb reaches. */
-	public static final double LEAST_SHARE = 0.1;
+	/** The least share of salt to aim at: what 24 inches on a foot leave. */
+	public static final double LEAST_SHARE = 0.125;
 
-	static final String SOURCE = "rule of thumb: 6 inches of water on a foot of soil take half of the salt (Purdue "
-			+ "Landscape Report, Salt in the landscape; A&L Great Lakes Laboratories, Salt injury in landscapes; both "
-			+ "read), 12 inches 80 %, 24 inches 90 % (from memory)";
+	static final String SOURCE = "6 inches of water take half of the salt out of a foot of soil, the same again brings "
+			+ "it to three quarters: Purdue Landscape Report, Salt in the landscape, and A&L Great Lakes Laboratories, "
+			+ "Salt injury in landscapes, both read; in between, and beyond 12 inches, our choice";
+
+	private static final double AFTER_ITS_OWN_DEPTH = 0.25;
 
 	private LeachingCurve() {
 	}
 
 	/**
-	 * The share that stays, by the rule of thumb.
+	 * The share that stays.
 	 * @param water depth of water over depth of soil, 0 or more
 	 * @return 1 to 0
 	 */
 	public static double shareLeft(double water) {
-		if (water >= 1) {
-			return 0.2 / water;
-		}
-		return (water <= 0.5) ? Math.pow(0.25, water) : 0.5 * Math.pow(0.4, 2 * water - 1);
+		return (water <= 1) ? Math.pow(AFTER_ITS_OWN_DEPTH, water) : AFTER_ITS_OWN_DEPTH / water;
 	}
 
 	/**
-	 * The water that leaves a share of the salt, by the rule of thumb.
+	 * The water that leaves a share of the salt.
 	 * @param share that stays, above 0; from 1 on nothing is needed
 	 * @return depth of water over depth of soil
 	 */
@@ -43,10 +42,8 @@ public final class LeachingCurve {
 		if (share >= 1) {
 			return 0;
 		}
-		if (share >= 0.5) {
-			return Math.log(share) / Math.log(0.25);
-		}
-		return (share >= 0.2) ? 0.5 + Math.log(share / 0.5) / Math.log(0.4) / 2 : 0.2 / share;
+		return (share >= AFTER_ITS_OWN_DEPTH) ? Math.log(share) / Math.log(AFTER_ITS_OWN_DEPTH)
+				: AFTER_ITS_OWN_DEPTH / share;
 	}
 
 	/**

@@ -19,8 +19,8 @@ public final class SaltAdvice {
 	 */
 	public static List<Explanation> beforeWinter(Collection<Exposure> exposures, DeIcer product) {
 		List<Explanation> steps = new ArrayList<>();
-		exposures.forEach(
-				(one) -> steps.add(Explanation.of("Plants " + one.words(), one.before()).withSource(one.source())));
+		exposures.forEach((one) -> steps
+			.add(Explanation.of("Plants " + one.words(), one.before()).withSource(one.sourceBefore())));
 		steps.add(Explanation.of((product == DeIcer.UNKNOWN) ? "The product" : "On " + product.words(), product.said())
 			.withSource(product.source()));
 		return steps;
@@ -34,8 +34,8 @@ public final class SaltAdvice {
 	 */
 	public static List<Explanation> afterThaw(Collection<Exposure> exposures, DeIcer product) {
 		List<Explanation> steps = new ArrayList<>();
-		exposures
-			.forEach((one) -> steps.add(Explanation.of("Plants " + one.words(), one.after()).withSource(one.source())));
+		exposures.forEach(
+				(one) -> steps.add(Explanation.of("Plants " + one.words(), one.after()).withSource(one.sourceAfter())));
 		if (product.sodium()) {
 			steps.add(Explanation
 				.of("Sodium",

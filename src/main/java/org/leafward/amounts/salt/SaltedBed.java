@@ -2,6 +2,7 @@ package org.leafward.amounts.salt;
 
 import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.Quantity;
+import org.leafward.climate.core.water.TextureClass;
 
 /**
  * A bed out of which salt has to go.
@@ -46,6 +47,18 @@ public record SaltedBed(@Nullable Double squareMetres, double rootMetres, Draina
 			return this.when;
 		}
 
+	}
+
+	/**
+	 * A bed of which nothing but the texture of the soil is known.
+	 * @param squareMetres its area, or null where nobody knows it
+	 * @param rootMetres depth of the roots, m
+	 * @param soil texture in words, for example "silt loam"
+	 * @param cause what brought the salt
+	 * @return the bed, its drainage presumed
+	 */
+	public static SaltedBed ofSoil(@Nullable Double squareMetres, double rootMetres, String soil, Cause cause) {
+		return new SaltedBed(squareMetres, rootMetres, Drainage.presumed(TextureClass.named(soil)), cause);
 	}
 
 	public SaltedBed {

@@ -3,12 +3,13 @@ package org.leafward.amounts.soiltest;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.Amount;
 import org.leafward.amounts.Quantity;
+import org.leafward.amounts.salt.Drainage;
 import org.leafward.amounts.salt.Leaching;
+import org.leafward.amounts.salt.LeachingCurve;
 import org.leafward.amounts.salt.SaltedBed;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Explanation;
@@ -35,8 +36,8 @@ public record SoilTreatment(SoilClass soil, Remedy remedy, double kilograms, Lis
 	public static final double MOST_AT_ONCE = 20 * Quantity.KILOGRAMS_PER_POUND
 			/ (100 * Quantity.SQUARE_METRES_PER_SQUARE_FOOT);
 
-	/** Water right after spreading, mm: 2 inches. */
-	public static final double WATER_AFTER = 2 * Quantity.MILLIMETRES_PER_INCH;
+	/** Water right after spreading, mm: 2 inches, rounded. */
+	public static final double WATER_AFTER = 50;
 
 	/** Gypsum that a litre of water dissolves, g, at 25 °C; from memory. */
 	private static final double SOLUBILITY = 2.4;
@@ -66,8 +67,9 @@ public record SoilTreatment(SoilClass soil, Remedy remedy, double kilograms, Lis
 		Remedy remedy = Remedy.of(test, bed.drainage());
 		List<Explanation> steps = new ArrayList<>();
 		steps.add(test.explanation());
-		steps.add(Explanation.of("Remedy", remedy.name().toLowerCase(Locale.ROOT).replace('_', ' '))
-			.withDetail(remedy.words()));
+		steps.add(Explanation.of("Gypsum or not", (remedy == Remedy.GYPSUM) ? "yes" : "no")
+			.withDetail(remedy.words())
+			.withSource(Remedy.SOURCE));
 		double perSquareMetre = 0;
 		if (remedy == Remedy.GYPSUM) {
 			double sodium = GypsumRequirement.sodium(Objects.requireNonNull(test.exchange()), test.exchangeable(),
@@ -87,10 +89,12 @@ public record SoilTreatment(SoilClass soil, Remedy remedy, double kilograms, Lis
 		}
 		String retest = retest(remedy, times);
 		steps.add(Explanation.of("Test again", retest).withSource("common practice, from memory"));
-		String words = words(test.soilClass(), remedy, kilograms, times, leaching);
+		String words = words(test.soilClass(), remedy, kilograms, times, leaching)
+				+ ((remedy == Remedy.GYPSUM && bed.drainage() == Drainage.UNTESTED) ? " First see that the soil drains."
+						: "");
 		return new SoilTreatment(test.soilClass(), remedy, kilograms,
 				(times == 0) ? List.of() : Collections.nCopies(times, kilograms / times), leaching, retest,
-				new Amount(words, Explanation.of("What the test asks for", words).withSteps(steps)));
+				new Amount(words, Explanation.of("What the test asks for", remedy.label()).withSteps(steps)));
 	}
 
 	private static Explanation gypsum(double sodium, double pure, double spread, TreatedBed bed, double purity,
@@ -126,7 +130,7 @@ public record SoilTreatment(SoilClass soil, Remedy remedy, double kilograms, Lis
 			return null;
 		}
 		return Leaching.to(new SaltedBed(bed.squareMetres(), bed.depthMetres(), bed.drainage(), SaltedBed.Cause.TESTED),
-				now, Math.max(CLEAR_ENOUGH, now / 10));
+				now, Math.max(CLEAR_ENOUGH, now * LeachingCurve.LEAST_SHARE));
 	}
 
 	private static String retest(Remedy remedy, int times) {

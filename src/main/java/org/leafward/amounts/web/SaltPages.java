@@ -26,7 +26,7 @@ class SaltPages {
 
 	@GetMapping("/calculators/salt")
 	String salt(@ModelAttribute("asked") SaltRequest asked, Model model, HttpServletResponse response) {
-		SaltRequest form = asked.asked() ? asked : SaltRequest.usual();
+		SaltRequest form = asked.asked() ? asked.shown() : SaltRequest.usual();
 		form(form, model);
 		model.addAttribute("causes",
 				Stream.of(SaltedBed.Cause.DE_ICING, SaltedBed.Cause.FERTILISER)
@@ -50,7 +50,7 @@ class SaltPages {
 
 	@GetMapping("/calculators/soil-test")
 	String soilTest(@ModelAttribute("asked") SoilTestRequest asked, Model model, HttpServletResponse response) {
-		SoilTestRequest form = asked.asked() ? asked : SoilTestRequest.usual();
+		SoilTestRequest form = asked.asked() ? asked.shown() : SoilTestRequest.usual();
 		form(form, model);
 		if (asked.asked()) {
 			try {

@@ -38,9 +38,21 @@ record SaltRequest(
 		@Parameter(description = "true when it stands along a road") @Nullable Boolean road,
 		@Parameter(description = "true when spray reaches it") @Nullable Boolean spray) {
 
+	private static final String CAUSE = "de-icing";
+
+	private static final String PRODUCT = "unknown";
+
 	static SaltRequest usual() {
-		return new SaltRequest(null, "30 cm", "de-icing", null, "saturated-paste", "loam", "2", "untested", null,
-				"unknown", null, null, null);
+		return new SaltRequest(null, "30 cm", CAUSE, null, Calculators.EXTRACT, Calculators.SOIL, "2",
+				Calculators.DRAINAGE, null, PRODUCT, null, null, null);
+	}
+
+	/** The same with what counts where nothing was chosen. */
+	SaltRequest shown() {
+		return new SaltRequest(this.area, this.rootDepth, Calculators.or(this.cause, CAUSE), this.ec,
+				Calculators.or(this.extract, Calculators.EXTRACT), Calculators.or(this.soil, Calculators.SOIL),
+				this.wanted, Calculators.or(this.drainage, Calculators.DRAINAGE), this.waterEc,
+				Calculators.or(this.product, PRODUCT), this.walk, this.road, this.spray);
 	}
 
 	/** Whether somebody asked for anything. */
@@ -54,15 +66,15 @@ record SaltRequest(
 		Supplier<Double> depth = all
 			.read(() -> Dimension.DEPTH.read("rootDepth", Calculators.or(this.rootDepth, "30")) / 100);
 		Supplier<SaltedBed.Cause> why = all
-			.read(() -> Given.word("cause", Calculators.or(this.cause, "de-icing"), SaltedBed.Cause.class));
+			.read(() -> Given.word("cause", Calculators.or(this.cause, CAUSE), SaltedBed.Cause.class));
 		Supplier<Optional<Conductivity>> now = all.read(() -> conductivity(this.ec, this.extract, this.soil));
 		Supplier<Double> then = all.read(() -> Dimension.CONDUCTIVITY.read("wanted", Calculators.or(this.wanted, "2")));
 		Supplier<Drainage> drains = all
-			.read(() -> Given.word("drainage", Calculators.or(this.drainage, "untested"), Drainage.class));
+			.read(() -> Given.word("drainage", Calculators.or(this.drainage, Calculators.DRAINAGE), Drainage.class));
 		Supplier<Optional<Double>> water = all
 			.read(() -> Calculators.quantity(Dimension.CONDUCTIVITY, "waterEc", this.waterEc));
 		Supplier<DeIcer> spread = all
-			.read(() -> Given.word("product", Calculators.or(this.product, "unknown"), DeIcer.class));
+			.read(() -> Given.word("product", Calculators.or(this.product, PRODUCT), DeIcer.class));
 		return all
 			.give(() -> SaltAnswer.of(new SaltedBed(size.get().orElse(null), depth.get(), drains.get(), why.get()),
 					now.get().orElse(null), then.get(), water.get().orElse(null), exposures(), spread.get()));
@@ -72,8 +84,8 @@ record SaltRequest(
 		Findings all = new Findings();
 		Supplier<Optional<Double>> measured = all.read(() -> Calculators.quantity(Dimension.CONDUCTIVITY, "ec", ec));
 		Supplier<Extract> how = all
-			.read(() -> Given.word("extract", Calculators.or(extract, "saturated-paste"), Extract.class));
-		Supplier<TextureClass> texture = all.read(() -> TextureClass.named(Calculators.or(soil, "loam")));
+			.read(() -> Given.word("extract", Calculators.or(extract, Calculators.EXTRACT), Extract.class));
+		Supplier<TextureClass> texture = all.read(() -> TextureClass.named(Calculators.or(soil, Calculators.SOIL)));
 		return all.give(() -> measured.get().map((value) -> new Conductivity(value, how.get(), texture.get())));
 	}
 

@@ -30,8 +30,15 @@ record SoilTestRequest(@Parameter(required = true) @Nullable String ph,
 		@Parameter(description = "good, slow, none or untested, which it is when left out") @Nullable String drainage) {
 
 	static SoilTestRequest usual() {
-		return new SoilTestRequest(null, null, "saturated-paste", "loam", null, null, null, null, "15 cm", "10", "90",
-				"untested");
+		return new SoilTestRequest(null, null, Calculators.EXTRACT, Calculators.SOIL, null, null, null, null, "15 cm",
+				"10", "90", Calculators.DRAINAGE);
+	}
+
+	/** The same with what counts where nothing was chosen. */
+	SoilTestRequest shown() {
+		return new SoilTestRequest(this.ph, this.ec, Calculators.or(this.extract, Calculators.EXTRACT),
+				Calculators.or(this.soil, Calculators.SOIL), this.sar, this.esp, this.cec, this.area, this.depth,
+				this.espWanted, this.purity, Calculators.or(this.drainage, Calculators.DRAINAGE));
 	}
 
 	/** Whether somebody asked for anything. */
@@ -86,7 +93,7 @@ record SoilTestRequest(@Parameter(required = true) @Nullable String ph,
 		Supplier<Double> size = all.read(() -> Dimension.AREA.read("area", Calculators.or(this.area, "")));
 		Supplier<Double> deep = all.read(() -> Dimension.DEPTH.read("depth", Calculators.or(this.depth, "15")) / 100);
 		Supplier<Drainage> drains = all
-			.read(() -> Given.word("drainage", Calculators.or(this.drainage, "untested"), Drainage.class));
+			.read(() -> Given.word("drainage", Calculators.or(this.drainage, Calculators.DRAINAGE), Drainage.class));
 		return all.give(() -> new TreatedBed(size.get(), deep.get(), drains.get()));
 	}
 

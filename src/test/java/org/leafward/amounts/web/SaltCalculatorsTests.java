@@ -76,6 +76,9 @@ class SaltCalculatorsTests {
 		Document page = page(200, "/calculators/soil-test?" + SODIC);
 		assertThat(page.selectFirst(".lead").text()).startsWith("The soil is sodic. Spread about 5.9 kg (13 lb)");
 		assertThat(page.select("main").text()).contains("Test again: Next spring");
+		assertThat(page.select("#soil option[selected]").val()).as("the form shows what counted").isEqualTo("loam");
+		assertThat(page.select(".why > details > summary").text()).contains("What the test asks for",
+				"gypsum, then water");
 		assertThat(page(200, "/calculators/soil-test?ph=7&ec=1&sar=3&area=10").selectFirst(".lead").text())
 			.isEqualTo("The soil is normal. Gypsum does nothing here: there is no sodium to drive out.");
 		assertThat(page(200, "/calculators/soil-test?ph=7,8&ec=3500 µS/cm&extract=one-to-two&soil=clay&sar=3&area=10")
@@ -114,9 +117,9 @@ class SaltCalculatorsTests {
 	void theApiGivesTheSame() throws Exception {
 		JsonNode salt = json(200, "/api/calculators/salt?area=10&rootDepth=30&ec=10&drainage=slow");
 		assertThat(salt.at("/leaching/outcome").asString()).isEqualTo("leach");
-		assertThat(salt.at("/leaching/millimetres").asDouble()).isEqualTo(300);
-		assertThat(salt.at("/leaching/litres").asDouble()).isEqualTo(3000);
-		assertThat(salt.at("/leaching/passes").asInt()).isEqualTo(12);
+		assertThat(salt.at("/leaching/millimetres").asDouble()).isEqualTo(375);
+		assertThat(salt.at("/leaching/litres").asDouble()).isEqualTo(3750);
+		assertThat(salt.at("/leaching/passes").asInt()).isEqualTo(15);
 		assertThat(salt.at("/explanation/steps")).isNotEmpty();
 		assertThat(json(200, "/api/calculators/salt?rootDepth=30").at("/leaching/litres").isNull()).isTrue();
 		JsonNode test = json(200, "/api/calculators/soil-test?" + SODIC);
