@@ -20,6 +20,16 @@ public enum Dimension {
 	/** Small lengths such as the thickness of a trunk, millimetres. */
 	THICKNESS("millimetres", "50, 50 mm, 5 cm or 2 in", units("mm", 1, "cm", 10, "in", 25.4, "inch", 25.4, "\"", 25.4)),
 
+	/** Depths of soil and roots, centimetres. */
+	DEPTH("centimetres", "30, 30 cm, 12 in or 1 ft",
+			units("cm", 1, "mm", 0.1, "m", 100, "in", 2.54, "inch", 2.54, "\"", 2.54, "ft", 30.48)),
+
+	/**
+	 * Electrical conductivity, decisiemens a metre; a millimho a centimetre is the same.
+	 */
+	CONDUCTIVITY("decisiemens a metre", "2.5, 2.5 dS/m, 2.5 mmhos/cm or 2500 µS/cm",
+			units("ds/m", 1, "ms/cm", 1, "mmhos/cm", 1, "mmho/cm", 1, "µs/cm", 0.001, "μs/cm", 0.001, "us/cm", 0.001)),
+
 	/** Volume, litres. */
 	VOLUME("litres", "20, 20 l or 5 gal", units("l", 1, "litres", 1, "liters", 1, "gal", 3.785411784)),
 

@@ -9,8 +9,8 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
 import org.springframework.core.env.Environment;
 import org.springframework.core.env.Profiles;
-import org.springframework.http.HttpMethod;
 import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpMethod;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.security.authentication.AuthenticationManager;
@@ -28,7 +28,8 @@ import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWrite
  * What may be opened. Feeds are open to whoever has the address. The API is open to the
  * operator token. Pages are open to the operator, and in the demo to whoever chose one of
  * its invented people; rules are changed by specialists, of whom the operator is one.
- * Everything else is closed.
+ * Calculators are open to everybody, since they read and keep nothing. Everything else is
+ * closed.
  */
 @Configuration(proxyBeanMethods = false)
 class SecurityConfiguration {
@@ -62,8 +63,7 @@ class SecurityConfiguration {
 			if (this.demo) {
 				requests.requestMatchers("/api/docs", "/api/docs/**").permitAll();
 			}
-			// They know nothing but what they are asked with.
-			requests.requestMatchers(HttpMethod.GET, "/api/calculators/**").permitAll();
+			requests.requestMatchers(HttpMethod.GET, "/api/calculators/*").permitAll();
 			requests.anyRequest().hasRole("OPERATOR");
 		})
 			.sessionManagement((sessions) -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
@@ -78,9 +78,8 @@ class SecurityConfiguration {
 	@Order(3)
 	SecurityFilterChain pageSecurity(HttpSecurity http) {
 		return http.authorizeHttpRequests((requests) -> {
-			requests
-				.requestMatchers("/css/**", "/actuator/health", "/sign-in", "/error", "/calculators", "/calculators/*")
-				.permitAll();
+			requests.requestMatchers("/css/**", "/actuator/health", "/sign-in", "/error").permitAll();
+			requests.requestMatchers(HttpMethod.GET, "/calculators", "/calculators/*").permitAll();
 			if (this.demo) {
 				requests.requestMatchers("/people", "/people/*").permitAll();
 			}

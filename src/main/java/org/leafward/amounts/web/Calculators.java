@@ -19,6 +19,15 @@ final class Calculators {
 			new Choice("/calculators/light", "Hardening off: how much light and how long, day by day"),
 			new Choice("/calculators/cover", "Cover tonight: does it need one, and which"));
 
+	/** How conductivity was measured where nobody said. */
+	static final String EXTRACT = "saturated-paste";
+
+	/** Texture of a soil where nobody said. */
+	static final String SOIL = "loam";
+
+	/** Drainage where nobody said. */
+	static final String DRAINAGE = "untested";
+
 	private Calculators() {
 	}
 
