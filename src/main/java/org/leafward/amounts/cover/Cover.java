@@ -10,7 +10,7 @@ public enum Cover {
 
 	/** Sheets or blankets, dry. */
 	SHEETS("sheets or blankets", 2, 3,
-			"Colorado State University Extension in Larimer County, in the Coloradoan, 3 October 2014, read"),
+			"Colorado State University Extension in Larimer County, in the Coloradoan, 3 October 2014, read in an excerpt"),
 
 	/** Thin spunbonded cloth. */
 	LIGHT_ROW_COVER("light row cover", 2, 4, Cover.GARDENNOTES),
