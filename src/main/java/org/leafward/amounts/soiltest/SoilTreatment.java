@@ -42,7 +42,11 @@ public record SoilTreatment(SoilClass soil, Remedy remedy, double kilograms, Lis
 	/** Gypsum that a litre of water dissolves, g, at 25 °C; from memory. */
 	private static final double SOLUBILITY = 2.4;
 
+	/** dS/m that leaching after the test aims at. */
 	private static final double CLEAR_ENOUGH = 2;
+
+	/** More parts than in two years are told to be a doubtful plan (our choice). */
+	private static final int MANY = 4;
 
 	private static final String PURDUE = "the lower of two amounts that were tried in 1980 (20 and 40 lb on 100 sq ft), "
 			+ "and 2 inches of water after it: Purdue Landscape Report, Salt in the landscape, read; agencies differ "
@@ -120,7 +124,8 @@ public record SoilTreatment(SoilClass soil, Remedy remedy, double kilograms, Lis
 			.withDetail("At most " + Quantity.figure(MOST_AT_ONCE) + " kg on a square metre (20 lb on 100 sq ft) at "
 					+ "once, then " + Quantity.millimetres(WATER_AFTER) + " of water. All of it takes about "
 					+ Quantity.millimetres(perSquareMetre * 1000 / SOLUBILITY)
-					+ " of rain and water to dissolve. Dig it in where no roots are.")
+					+ " of rain and water to dissolve. Dig it in where no roots are."
+					+ ((times > MANY) ? " With so many parts new soil may be less work." : ""))
 			.withSource(PURDUE + "; 2.4 g of gypsum dissolve in a litre, from memory");
 	}
 
