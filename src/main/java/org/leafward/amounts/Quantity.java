@@ -52,7 +52,10 @@ public final class Quantity {
 	 * @return for example "150 mm (5.9 in)"
 	 */
 	public static String millimetres(double millimetres) {
-		return figure(millimetres) + " mm (" + figure(millimetres / MILLIMETRES_PER_INCH) + " in)";
+		double inches = millimetres / MILLIMETRES_PER_INCH;
+		// 25 mm is an inch to everybody.
+		return figure(millimetres) + " mm ("
+				+ figure((inches >= 0.2 && inches < 1) ? Math.round(inches * 10) / 10.0 : inches) + " in)";
 	}
 
 	/**
@@ -74,13 +77,41 @@ public final class Quantity {
 	}
 
 	/**
+	 * Water for each part of an area.
+	 * @param millimetres depth of water, which is litres on a square metre
+	 * @return for example "25 litres on each square metre (61 gal on 100 sq ft)"
+	 */
+	public static String perArea(double millimetres) {
+		return figure(millimetres) + " litres on each square metre ("
+				+ figure(100 * millimetres * SQUARE_METRES_PER_SQUARE_FOOT / LITRES_PER_GALLON) + " gal on 100 sq ft)";
+	}
+
+	/**
+	 * A duration.
+	 * @param minutes 0 or more
+	 * @return for example "12 minutes" or "2 hours 20 minutes"; a minute at least
+	 */
+	public static String minutes(double minutes) {
+		long whole = Math.max(1, Math.round(rounded(minutes).doubleValue()));
+		if (whole < 120) {
+			return (whole == 1) ? "1 minute" : whole + " minutes";
+		}
+		long rest = whole % 60;
+		return (whole / 60) + " hours" + ((rest > 0) ? " " + rest + " minutes" : "");
+	}
+
+	/**
 	 * A number to two significant figures.
 	 * @param value any finite number
 	 * @return without zeros behind the point, thousands parted by a comma
 	 */
 	public static String figure(double value) {
-		BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(2, RoundingMode.HALF_UP));
+		BigDecimal rounded = rounded(value);
 		return String.format(Locale.ROOT, "%,." + Math.max(0, rounded.stripTrailingZeros().scale()) + "f", rounded);
+	}
+
+	private static BigDecimal rounded(double value) {
+		return BigDecimal.valueOf(value).round(new MathContext(2, RoundingMode.HALF_UP));
 	}
 
 	/**

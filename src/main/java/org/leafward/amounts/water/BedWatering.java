@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.Amount;
-import org.leafward.amounts.Quantities;
+import org.leafward.amounts.Quantity;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Explanation;
 
@@ -76,47 +76,44 @@ public record BedWatering(Bed bed, double millimetres, @Nullable Double litres, 
 
 	private static String words(Bed bed, double millimetres, @Nullable Double litres, @Nullable Double minutes,
 			Rounds rounds) {
-		String depth = Quantities.depth(bed.rootDepthMetres());
+		String depth = Quantity.soilDepth(bed.rootDepthMetres());
 		if (millimetres == 0) {
 			return "Nothing now: the soil is moist down to %s.".formatted(depth);
 		}
 		if (litres == null) {
-			return "About %s, %s%s; that wets the soil to %s.".formatted(Quantities.millimetres(millimetres),
-					Quantities.perArea(millimetres), rounds.words(), depth);
+			return "About %s, %s%s; that wets the soil to %s.".formatted(Quantity.millimetres(millimetres),
+					Quantity.perArea(millimetres), rounds.words(), depth);
 		}
-		String time = (minutes == null) ? rounds.words() : ": %s%s".formatted(Quantities.minutes(minutes),
+		String time = (minutes == null) ? rounds.words() : ": %s%s".formatted(Quantity.minutes(minutes),
 				(rounds.count() == 1) ? " of running water" : rounds.words());
-		return "About %s%s; that wets the soil to %s.".formatted(Quantities.litres(litres), time, depth);
+		return "About %s%s; that wets the soil to %s.".formatted(Quantity.litres(litres), time, depth);
 	}
 
 	private static List<Explanation> steps(Bed bed, double most, double rain, Rounds rounds, @Nullable Double minutes) {
 		List<Explanation> steps = new ArrayList<>();
-		steps.add(Explanation.of("Missing to a full root zone", Quantities.millimetres(most))
+		steps.add(Explanation.of("Missing to a full root zone", Quantity.millimetres(most))
 			.withDetail("The roots reach down to %s in %s, which holds %s for them.".formatted(
-					Quantities.depth(bed.rootDepthMetres()), bed.ground().words(),
-					Quantities.millimetres(bed.available())))
+					Quantity.soilDepth(bed.rootDepthMetres()), bed.ground().words(),
+					Quantity.millimetres(bed.available())))
 			.withSource("FAO Irrigation and Drainage Paper 56, equation 82 and table 19"));
 		if (rain > 0) {
-			steps.add(Explanation.of("Rain since", Quantities.millimetres(rain)).withDetail("It is taken off."));
+			steps.add(Explanation.of("Rain since", Quantity.millimetres(rain)).withDetail("It is taken off."));
 		}
 		Double area = bed.squareMetres();
 		if (area != null) {
-			steps.add(Explanation
-				.of("Area",
-						"%s m² (%s sq ft)".formatted(Quantities.two(area),
-								Quantities.two(100 * area / Quantities.SQUARE_METRES_PER_HUNDRED_SQUARE_FEET)))
+			steps.add(Explanation.of("Area", Quantity.area(area))
 				.withDetail("A millimetre on a square metre is a litre."));
 		}
 		Double flow = bed.litresPerMinute();
 		if (minutes != null && flow != null) {
-			steps.add(Explanation.of("Running", Quantities.minutes(minutes))
-				.withDetail("At %s a minute.".formatted(Quantities.litres(flow))));
+			steps.add(Explanation.of("Running", Quantity.minutes(minutes))
+				.withDetail("At %s a minute.".formatted(Quantity.litres(flow))));
 		}
 		if (rounds.count() > 1) {
 			steps.add(Explanation.of("Rounds", String.valueOf(rounds.count()))
 				.withDetail("Wet %s takes in about %s mm an hour; what comes faster stands, and runs off beyond %s mm."
-					.formatted(bed.ground().words(), Quantities.two(bed.ground().intake()),
-							Quantities.two(Rounds.STANDING)))
+					.formatted(bed.ground().words(), Quantity.figure(bed.ground().intake()),
+							Quantity.figure(Rounds.STANDING)))
 				.withSource(Ground.SOURCE + "; pauses of 30 to 60 minutes: Texas A&M AgriLife Water University; what "
 						+ "may stand: from memory"));
 		}

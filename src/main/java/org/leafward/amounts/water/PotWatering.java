@@ -3,7 +3,7 @@ package org.leafward.amounts.water;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.Amount;
-import org.leafward.amounts.Quantities;
+import org.leafward.amounts.Quantity;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Explanation;
 
@@ -60,7 +60,7 @@ public record PotWatering(double lowLitres, double highLitres, Amount amount) {
 	public static PotWatering flush(double potLitres) {
 		double litres = FLUSHES * check(potLitres);
 		return of(litres, litres,
-				"%s of clear water through each pot, slowly; empty the saucer.".formatted(Quantities.litres(litres)),
+				"%s of clear water through each pot, slowly; empty the saucer.".formatted(Quantity.litres(litres)),
 				potLitres, "Twice the volume of the pot.", "twice the volume: from memory");
 	}
 
@@ -89,7 +89,7 @@ public record PotWatering(double lowLitres, double highLitres, Amount amount) {
 
 	private static PotWatering of(double low, double high, String words, double pot, String detail, String source) {
 		return new PotWatering(low, high, new Amount(words, Explanation.of("How much water", words)
-			.withSteps(List.of(Explanation.of("Pot", Quantities.litres(pot)).withDetail(detail).withSource(source)))));
+			.withSteps(List.of(Explanation.of("Pot", Quantity.litres(pot)).withDetail(detail).withSource(source)))));
 	}
 
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.Amount;
-import org.leafward.amounts.Quantities;
+import org.leafward.amounts.Quantity;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Explanation;
 import org.leafward.measure.NumberWords;
@@ -63,7 +63,7 @@ public record TreeWatering(double lowLitres, double highLitres, String often, Am
 		return of(calliperMillimetres, YOUNG_LOW * inches, YOUNG_HIGH * inches, count, litresPerMinute, often,
 				"Over the root ball and a little beyond, %s while no rain does it.".formatted(often),
 				new Explanation("Growing in",
-						"about %s years".formatted(Quantities.two(yearsToGrowIn(calliperMillimetres))),
+						"about %s years".formatted(Quantity.figure(yearsToGrowIn(calliperMillimetres))),
 						"1 to 1.5 gallons (3.8 to 5.7 litres) for each inch (25 mm) of trunk: daily for two weeks, every two "
 								+ "to three days until week twelve, then weekly until it has grown in, a year and a half "
 								+ "for each inch. Other extension services name up to five times as much.",
@@ -108,14 +108,14 @@ public record TreeWatering(double lowLitres, double highLitres, String often, Am
 
 	private static TreeWatering of(double calliper, double lowGallons, double highGallons, int count,
 			@Nullable Double flow, String often, String where, Explanation why) {
-		double low = lowGallons * Quantities.LITRES_PER_GALLON;
-		double high = highGallons * Quantities.LITRES_PER_GALLON;
+		double low = lowGallons * Quantity.LITRES_PER_GALLON;
+		double high = highGallons * Quantity.LITRES_PER_GALLON;
 		String each = (count == 1) ? "" : "For each of the %d: ".formatted(count);
 		String words = each + (each.isEmpty() ? "About " : "about ") + range(low, high) + time(low, high, flow) + ". "
 				+ where;
 		List<Explanation> steps = new ArrayList<>();
 		steps.add(Explanation.of("Trunk",
-				"%s cm (%s in)".formatted(Quantities.two(calliper / 10), Quantities.two(inches(calliper)))));
+				"%s cm (%s in)".formatted(Quantity.figure(calliper / 10), Quantity.figure(inches(calliper)))));
 		steps.add(why);
 		if (count > 1) {
 			steps.add(Explanation.of("All %d together".formatted(count), range(count * low, count * high)));
@@ -125,12 +125,10 @@ public record TreeWatering(double lowLitres, double highLitres, String often, Am
 	}
 
 	static String range(double low, double high) {
-		String least = Quantities.two(low);
-		String most = Quantities.two(high);
-		return least.equals(most) ? Quantities.litres(low)
-				: "%s to %s litres (%s to %s gal)".formatted(least, most,
-						Quantities.two(low / Quantities.LITRES_PER_GALLON),
-						Quantities.two(high / Quantities.LITRES_PER_GALLON));
+		String least = Quantity.figure(low);
+		String most = Quantity.figure(high);
+		return least.equals(most) ? Quantity.litres(low) : "%s to %s litres (%s to %s gal)".formatted(least, most,
+				Quantity.figure(low / Quantity.LITRES_PER_GALLON), Quantity.figure(high / Quantity.LITRES_PER_GALLON));
 	}
 
 	private static String time(double low, double high, @Nullable Double flow) {
@@ -149,7 +147,7 @@ public record TreeWatering(double lowLitres, double highLitres, String often, Am
 					"a trunk of %s mm is outside 5 to 3,000".formatted(NumberWords.fixed(calliperMillimetres, 1)),
 					"calliper", "give the thickness of one trunk near the ground");
 		}
-		return calliperMillimetres / Quantities.MILLIMETRES_PER_INCH;
+		return calliperMillimetres / Quantity.MILLIMETRES_PER_INCH;
 	}
 
 }

@@ -51,21 +51,18 @@ record CoverRequest(@Parameter(description = "lowest temperature forecast", requ
 		Findings all = new Findings();
 		Supplier<Double> low = all.read(() -> Given.number("forecast", this.forecast, "degrees"));
 		Supplier<Double> harm = all.read(() -> Given.number("hurt", this.hurt, "degrees"));
-		Supplier<Double> warmer = all.read(() -> Given.number("offset", or(this.offset, "0"), "degrees"));
-		Supplier<Unit> in = all.read(() -> Given.word("unit", or(this.unit, "celsius"), Unit.class));
-		Supplier<NightSky> night = all.read(() -> Given.word("sky", or(this.sky, "unknown"), NightSky.class));
+		Supplier<Double> warmer = all.read(() -> Given.number("offset", Calculators.or(this.offset, "0"), "degrees"));
+		Supplier<Unit> in = all.read(() -> Given.word("unit", Calculators.or(this.unit, "celsius"), Unit.class));
+		Supplier<NightSky> night = all
+			.read(() -> Given.word("sky", Calculators.or(this.sky, "unknown"), NightSky.class));
 		Supplier<Set<Cover>> covers = all.read(this::covers);
 		return all.give(() -> CoverTonight.judge(in.get().temperature(low.get()), in.get().difference(warmer.get()),
 				night.get(), in.get().temperature(harm.get()), covers.get()));
 	}
 
 	private Set<Cover> covers() {
-		return or(this.have, ANY).toLowerCase(Locale.ROOT).equals(ANY) ? EnumSet.allOf(Cover.class)
+		return Calculators.or(this.have, ANY).toLowerCase(Locale.ROOT).equals(ANY) ? EnumSet.allOf(Cover.class)
 				: EnumSet.of(Given.word("have", this.have, Cover.class));
-	}
-
-	private static String or(@Nullable String text, String other) {
-		return (text == null || text.isBlank()) ? other : text;
 	}
 
 }

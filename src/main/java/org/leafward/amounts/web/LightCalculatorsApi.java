@@ -34,7 +34,7 @@ class LightCalculatorsApi {
 			RampDay step = day.step();
 			return new LightDay(day.number(), step.date(), step.step(), day.held(), day.words(), tenths(day.moles()),
 					tenths(step.siteMoles()), day.held() ? 0 : step.hoursOutside(),
-					day.held() ? "inside" : code(step.exposure()), day.held() ? null : clock(step.from()),
+					day.held() ? "inside" : Calculators.code(step.exposure()), day.held() ? null : clock(step.from()),
 					day.held() ? null : clock(step.until()), !day.held() && step.nightOut());
 		}
 
@@ -60,13 +60,9 @@ class LightCalculatorsApi {
 	@GetMapping("/api/calculators/cover")
 	CoverView cover(@ParameterObject CoverRequest asked) {
 		CoverTonight night = asked.answer();
-		return new CoverView(night.amount().words(), code(night.verdict()),
-				(night.cover() != null) ? code(night.cover()) : null, tenths(night.plantCelsius()),
+		return new CoverView(night.amount().words(), Calculators.code(night.verdict()),
+				(night.cover() != null) ? Calculators.code(night.cover()) : null, tenths(night.plantCelsius()),
 				tenths(night.coveredCelsius()), night.amount().explanation());
-	}
-
-	private static String code(Enum<?> constant) {
-		return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
 	}
 
 	private static @Nullable String clock(@Nullable LocalTime time) {

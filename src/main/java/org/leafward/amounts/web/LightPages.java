@@ -50,13 +50,13 @@ class LightPages {
 		model.addAttribute("section", "calculators");
 		model.addAttribute("form", form);
 		model.addAttribute("errors", Map.of());
-		model.addAttribute("starts", choices(StartingPlace.values(), StartingPlace::words));
-		model.addAttribute("units", choices(LampUnit.values(), LampUnit::words));
+		model.addAttribute("starts", Calculators.choices(StartingPlace.values(), StartingPlace::words));
+		model.addAttribute("units", Calculators.choices(LampUnit.values(), LampUnit::words));
 		model.addAttribute("sources",
-				choices(Stream.of(LightSource.values())
+				Calculators.choices(Stream.of(LightSource.values())
 					.filter((one) -> one != LightSource.BLUE_SKY)
 					.toArray(LightSource[]::new), LightPages::lamp));
-		model.addAttribute("sites", choices(SiteLight.values(), SiteLight::words));
+		model.addAttribute("sites", Calculators.choices(SiteLight.values(), SiteLight::words));
 		model.addAttribute("nights", NIGHTS);
 		if (asked.asked()) {
 			try {
@@ -80,11 +80,11 @@ class LightPages {
 		model.addAttribute("form", form);
 		model.addAttribute("errors", Map.of());
 		model.addAttribute("units", List.of(new Choice("fahrenheit", "°F"), new Choice("celsius", "°C")));
-		model.addAttribute("skies", choices(NightSky.values(), NightSky::words));
+		model.addAttribute("skies", Calculators.choices(NightSky.values(), NightSky::words));
 		model.addAttribute("covers",
 				Stream
 					.concat(Stream.of(new Choice(CoverRequest.ANY, "whatever is enough")),
-							choices(Cover.values(), Cover::words).stream())
+							Calculators.choices(Cover.values(), Cover::words).stream())
 					.toList());
 		if (asked.asked()) {
 			try {
@@ -108,12 +108,6 @@ class LightPages {
 	private static String lamp(LightSource source) {
 		return (source == LightSource.COOL_WHITE_FLUORESCENT) ? "cool-white tube or white LED"
 				: source.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-	}
-
-	private static <E extends Enum<E>> List<Choice> choices(E[] values, Function<E, String> words) {
-		return Arrays.stream(values)
-			.map((one) -> new Choice(one.name().toLowerCase(Locale.ROOT).replace('_', '-'), words.apply(one)))
-			.toList();
 	}
 
 }

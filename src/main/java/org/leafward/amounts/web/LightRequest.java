@@ -53,15 +53,16 @@ record LightRequest(@Parameter(description = "degrees north", required = true) @
 		Supplier<Double> north = all.read(() -> Given.number("latitude", this.latitude, "degrees north"));
 		Supplier<Double> east = all.read(() -> Given.number("longitude", this.longitude, "degrees east"));
 		Supplier<Double> height = all
-			.read(() -> Given.number("elevationMetres", or(this.elevationMetres, "0"), "metres"));
+			.read(() -> Given.number("elevationMetres", Calculators.or(this.elevationMetres, "0"), "metres"));
 		Supplier<ZoneId> clock = all.read(() -> Given.zone("zone", this.zone));
 		Supplier<LocalDate> out = all.read(this::settingOut);
 		Supplier<Integer> length = all
-			.read(() -> Given.whole("days", or(this.days, String.valueOf(HardeningRamp.USUAL_DAYS))));
+			.read(() -> Given.whole("days", Calculators.or(this.days, String.valueOf(HardeningRamp.USUAL_DAYS))));
 		Supplier<StartingLight> now = all.read(this::startingLight);
-		Supplier<SiteLight> there = all.read(() -> Given.word("site", or(this.site, "full-sun"), SiteLight.class));
-		Supplier<RampLimits> limits = all
-			.read(() -> RampLimits.forNights(Given.number("nightCelsius", or(this.nightCelsius, "10"), "°C")));
+		Supplier<SiteLight> there = all
+			.read(() -> Given.word("site", Calculators.or(this.site, "full-sun"), SiteLight.class));
+		Supplier<RampLimits> limits = all.read(() -> RampLimits
+			.forNights(Given.number("nightCelsius", Calculators.or(this.nightCelsius, "10"), "°C")));
 		Supplier<Set<Integer>> in = all.read(this::heldDays);
 		return all.give(() -> LightAnswer.of(new GeoPoint(north.get(), east.get(), height.get()), clock.get(),
 				out.get(), length.get(), now.get(), there.get(), limits.get(), in.get()));
@@ -77,14 +78,15 @@ record LightRequest(@Parameter(description = "degrees north", required = true) @
 	}
 
 	private StartingLight startingLight() {
-		StartingPlace place = Given.word("start", or(this.start, "unknown"), StartingPlace.class);
+		StartingPlace place = Given.word("start", Calculators.or(this.start, "unknown"), StartingPlace.class);
 		if (place != StartingPlace.LAMP) {
 			return place.light();
 		}
 		Findings all = new Findings();
-		Supplier<LampUnit> in = all.read(() -> Given.word("unit", or(this.unit, "micromoles"), LampUnit.class));
+		Supplier<LampUnit> in = all
+			.read(() -> Given.word("unit", Calculators.or(this.unit, "micromoles"), LampUnit.class));
 		Supplier<LightSource> kind = all
-			.read(() -> Given.word("source", or(this.source, "cool-white-fluorescent"), LightSource.class));
+			.read(() -> Given.word("source", Calculators.or(this.source, "cool-white-fluorescent"), LightSource.class));
 		Supplier<Double> bright = all.read(() -> Given.number("level", this.level, "the unit beside it"));
 		Supplier<Double> burning = all.read(() -> Given.number("hours", this.hours, "hours a day"));
 		return all.give(() -> in.get().lamp(kind.get(), bright.get(), burning.get()));
@@ -92,7 +94,7 @@ record LightRequest(@Parameter(description = "degrees north", required = true) @
 
 	private Set<Integer> heldDays() {
 		Set<Integer> numbers = new TreeSet<>();
-		for (String one : or(this.held, "").split("[,\\s]+")) {
+		for (String one : Calculators.or(this.held, "").split("[,\\s]+")) {
 			if (!one.isBlank()) {
 				int number = Given.whole("held", one);
 				if (number < 1 || number > MOST_HELD) {
@@ -103,10 +105,6 @@ record LightRequest(@Parameter(description = "degrees north", required = true) @
 			}
 		}
 		return numbers;
-	}
-
-	private static String or(@Nullable String text, String other) {
-		return (text == null || text.isBlank()) ? other : text;
 	}
 
 }

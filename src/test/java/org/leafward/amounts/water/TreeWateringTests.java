@@ -4,7 +4,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.leafward.amounts.Quantities;
+import org.leafward.amounts.Quantity;
 import org.leafward.measure.BadInput;
 import org.leafward.support.SharedData;
 
@@ -111,7 +111,7 @@ class TreeWateringTests {
 	@ParameterizedTest
 	@CsvSource({ "0, 0", "0.254, 0.25", "3.5, 3.5", "9.96, 10", "12.4, 12", "143, 140", "14300, '14,000'", "0.1, 0.1" })
 	void roundsToTwoFigures(double value, String words) {
-		assertThat(Quantities.two(value)).isEqualTo(words);
+		assertThat(Quantity.figure(value)).isEqualTo(words);
 	}
 
 }

@@ -50,7 +50,7 @@ class LightCalculatorsTests {
 		assertThat(page.select("[role=alert], svg.light-ramp")).isEmpty();
 		assertThat(page.select(".caution").text()).contains("GFCI", "heavy", "local rules");
 		assertThat(page("/calculators/cover").select(".caution").text()).contains("under cloth");
-		for (var one : LightCalculators.PAGES) {
+		for (var one : Calculators.ALL) {
 			assertThat(page(one.value()).select("form[method=get]").attr("action")).isEqualTo(one.value());
 		}
 	}

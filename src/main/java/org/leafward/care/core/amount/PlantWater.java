@@ -12,6 +12,8 @@ import java.util.function.IntSupplier;
 import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.Amount;
 import org.leafward.amounts.limits.WateringLimit;
+import org.leafward.amounts.salt.Leaching;
+import org.leafward.amounts.salt.SaltedBed;
 import org.leafward.amounts.water.Bed;
 import org.leafward.amounts.water.BedWatering;
 import org.leafward.amounts.water.Ground;
@@ -96,7 +98,11 @@ public final class PlantWater {
 					.amount());
 			case POT -> Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.usual(pot).amount());
 			case FLUSH_POT -> Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.flush(pot).amount());
-			case LEACHING -> Optional.<Amount>empty();
+			case LEACHING -> Optional.of(
+					Leaching
+						.half(SaltedBed.ofSoil(size.squareMetres(), Roots.of(species).depthMetres(),
+								this.ground.words(), SaltedBed.Cause.DE_ICING))
+						.amount());
 		}).map((amount) -> (computes == Computes.FLUSH_POT) ? amount : limited(amount, window));
 	}
 
