@@ -155,10 +155,9 @@ class ConfiguredPacksTests {
 		assertThat(ramp.days()).isEqualTo(14);
 		assertThat(ramp.endsAtAnchor()).isTrue();
 		assertThat(ramp.anchor()).isEqualTo(new PlantingDateAnchor(-1));
-		assertThat(ramp.stepOn(1).hours()).isEqualTo(2);
-		assertThat(ramp.stepOn(14).hours()).isEqualTo(24);
-		List<Double> hours = ramp.steps().stream().map((step) -> step.hours()).toList();
-		assertThat(hours).isSorted();
+		assertThat(ramp.light()).as("hours and shade follow the light of each planting").isNotNull();
+		assertThat(ramp.stepOn(1).place()).contains("shade");
+		assertThat(ramp.stepOn(14).place()).contains("day and night");
 	}
 
 	@Test

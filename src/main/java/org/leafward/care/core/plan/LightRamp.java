@@ -49,10 +49,9 @@ final class LightRamp {
 	 * @param light its steps
 	 * @param told the days that were told up to today
 	 * @param today the day at the site
-	 * @param unfit why the weather of a day to come keeps plants in; null when it doesn't
+	 * @param weather what the weather of a day has to say
 	 */
-	LightRamp(Draft draft, HardeningRamp light, List<RampDay> told, LocalDate today,
-			Function<LocalDate, @Nullable Explanation> unfit) {
+	LightRamp(Draft draft, HardeningRamp light, List<RampDay> told, LocalDate today, DayWeather weather) {
 		this.draft = draft;
 		this.ramp = (Ramp) draft.rule().rule().timing();
 		this.light = light;
@@ -62,7 +61,10 @@ final class LightRamp {
 		int ahead = past.size();
 		for (LocalDate day = first().plusDays(ahead); !day.isAfter(today.plusDays(WeatherMemo.FORECAST_DAYS)); day = day
 			.plusDays(1)) {
-			Explanation reason = day.isBefore(today) ? null : unfit.apply(day);
+			Explanation reason = day.isBefore(today) ? null : weather.unfit(day);
+			if (reason == null && day.equals(today) && heldToday(told) && !weather.fit(day)) {
+				reason = Explanation.of("Kept in since this morning", "the forecast no longer tells of today");
+			}
 			if (reason != null) {
 				int number = (int) (day.toEpochDay() - first().toEpochDay()) + 1;
 				holds.put(number, new Hold(HELD, reason.label() + ": " + reason.value()));
@@ -70,6 +72,22 @@ final class LightRamp {
 			}
 		}
 		this.progress = RampProgress.of(light.basis().steps(), past, holds);
+	}
+
+	/** What the weather has to say of a day of the ramp. */
+	interface DayWeather {
+
+		/** Why it keeps plants in; null when it doesn't, or isn't known. */
+		@Nullable Explanation unfit(LocalDate day);
+
+		/** Whether it is known to let them out. */
+		boolean fit(LocalDate day);
+
+	}
+
+	/** In the evening a forecast tells of the night only, and plants have stayed in. */
+	private boolean heldToday(List<RampDay> told) {
+		return told.stream().anyMatch((day) -> day.held() && day.day().equals(this.today));
 	}
 
 	private LocalDate first() {

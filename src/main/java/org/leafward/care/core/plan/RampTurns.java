@@ -54,22 +54,30 @@ final class RampTurns {
 		return this.figures.ramp(ramp.light(), subject, draft.window().from(), ramp.days())
 			.map((steps) -> new LightRamp(draft, steps,
 					this.observed.ramp(planting.id(), draft.rule().reference(), draft.season().year()), this.today,
-					(day) -> unfit(draft, day)))
+					weatherOf(draft)))
 			.orElse(null);
 	}
 
-	/** Why the weather of a day keeps plants in, or null. */
-	private @Nullable Explanation unfit(Draft draft, LocalDate day) {
-		return draft.rule()
-			.rule()
-			.weather()
-			.postpones()
-			.stream()
-			.map((condition) -> this.weather.ask(condition, day))
-			.filter(WeatherAnswers.Answer::yes)
-			.map(WeatherAnswers.Answer::explanation)
-			.findFirst()
-			.orElse(null);
+	private LightRamp.DayWeather weatherOf(Draft draft) {
+		List<Condition> against = draft.rule().rule().weather().postpones();
+		return new LightRamp.DayWeather() {
+
+			@Override
+			public @Nullable Explanation unfit(LocalDate day) {
+				return against.stream()
+					.map((condition) -> RampTurns.this.weather.ask(condition, day))
+					.filter(WeatherAnswers.Answer::yes)
+					.map(WeatherAnswers.Answer::explanation)
+					.findFirst()
+					.orElse(null);
+			}
+
+			@Override
+			public boolean fit(LocalDate day) {
+				return against.stream().allMatch((condition) -> RampTurns.this.weather.ask(condition, day).no());
+			}
+
+		};
 	}
 
 	private void light(Draft draft, Subject subject, LightRamp ramp, List<PlannedTask> tasks) {

@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.leafward.amounts.Amount;
 import org.leafward.amounts.light.Aspect;
@@ -51,6 +52,8 @@ class RampTurnsTests {
 	private static final String SET_OUT = "2027-05-15";
 
 	private static final LocalDate FIRST = LocalDate.of(2027, 5, 1);
+
+	private static final Function<LocalDate, @Nullable Boolean> FIT = (day) -> false;
 
 	private static final Condition COLD = new Condition("cool-days", "45F", 0);
 
@@ -107,7 +110,8 @@ class RampTurnsTests {
 
 	}
 
-	private static List<PlannedTask> plan(LocalDate today, List<RampDay> told, Predicate<LocalDate> cold) {
+	private static List<PlannedTask> plan(LocalDate today, List<RampDay> told,
+			Function<LocalDate, @Nullable Boolean> cold) {
 		WeatherAnswers weather = new WeatherAnswers() {
 
 			@Override
@@ -117,7 +121,7 @@ class RampTurnsTests {
 
 			@Override
 			public Answer on(Condition condition, LocalDate day) {
-				boolean holds = condition.equals(COLD) ? cold.test(day) : false;
+				Boolean holds = condition.equals(COLD) ? cold.apply(day) : Boolean.FALSE;
 				return new Answer(holds, Explanation.of("cool days ahead", "6 °C"));
 			}
 
@@ -143,7 +147,7 @@ class RampTurnsTests {
 
 	@Test
 	void twoWeeksEndTheDayBeforeSettingOut() {
-		List<PlannedTask> tasks = plan(LocalDate.of(2027, 4, 1), List.of(), (day) -> false);
+		List<PlannedTask> tasks = plan(LocalDate.of(2027, 4, 1), List.of(), FIT);
 		assertThat(tasks).hasSize(14);
 		assertThat(tasks.get(0).window()).isEqualTo(DayWindow.of(FIRST));
 		assertThat(tasks.get(13).window()).isEqualTo(DayWindow.of(LocalDate.of(2027, 5, 14)));
@@ -173,38 +177,49 @@ class RampTurnsTests {
 	void aDayThatSomebodyLeftOutIsRepeated() {
 		List<RampDay> told = taken(4);
 		told.set(3, new RampDay(4, FIRST.plusDays(3), 4, true, true));
-		assertThat(steps(plan(FIRST.plusDays(4), told, (day) -> false))).startsWith(4, 5, 6).hasSize(11);
+		assertThat(steps(plan(FIRST.plusDays(4), told, FIT))).startsWith(4, 5, 6).hasSize(11);
 	}
 
 	@Test
 	void todayGoesOnFromWhatWasLoggedToday() {
 		List<RampDay> told = taken(4);
 		told.add(new RampDay(5, FIRST.plusDays(4), 5, true, true));
-		List<PlannedTask> tasks = plan(FIRST.plusDays(4), told, (day) -> false);
+		List<PlannedTask> tasks = plan(FIRST.plusDays(4), told, FIT);
 		assertThat(tasks.get(0).occurrence()).isEqualTo(5);
 		assertThat(steps(tasks)).startsWith(5, 5, 6);
 	}
 
 	@Test
+	void aDayThatWasHeldStaysHeldWhenTheForecastForgetsIt() {
+		LocalDate today = FIRST.plusDays(4);
+		List<RampDay> told = taken(4);
+		told.add(new RampDay(5, today, 5, true, false));
+		Function<LocalDate, @Nullable Boolean> unknown = (day) -> null;
+		assertThat(plan(today, told, unknown).get(0).rampHeld()).isTrue();
+		assertThat(plan(today, told, FIT).get(0).rampHeld()).as("the forecast takes it back").isFalse();
+		assertThat(plan(today, taken(4), unknown).get(0).rampHeld()).as("unknown holds nothing").isFalse();
+	}
+
+	@Test
 	void whoComesLateBeginsWithTheFirstStep() {
-		List<PlannedTask> tasks = plan(FIRST.plusDays(10), List.of(), (day) -> false);
+		List<PlannedTask> tasks = plan(FIRST.plusDays(10), List.of(), FIT);
 		assertThat(tasks.get(0).occurrence()).isEqualTo(11);
 		assertThat(steps(tasks)).startsWith(1, 2, 3).hasSize(14);
 	}
 
 	@Test
 	void aRampThatNobodyBeganIsOverWhenThePlantsAreOut() {
-		assertThat(plan(LocalDate.of(2027, 5, 16), List.of(), (day) -> false)).isEmpty();
+		assertThat(plan(LocalDate.of(2027, 5, 16), List.of(), FIT)).isEmpty();
 	}
 
 	@Test
 	void whatWasToldIsNeverPlannedAgain() {
-		List<PlannedTask> first = plan(FIRST, List.of(), (day) -> false);
+		List<PlannedTask> first = plan(FIRST, List.of(), FIT);
 		List<RampDay> told = new ArrayList<>();
 		for (PlannedTask task : first.subList(0, 6)) {
 			told.add(new RampDay(task.occurrence(), task.window().from(), task.rampStep(), task.rampHeld(), false));
 		}
-		List<PlannedTask> later = plan(FIRST.plusDays(6), told, (day) -> false);
+		List<PlannedTask> later = plan(FIRST.plusDays(6), told, FIT);
 		assertThat(later).extracting(PlannedTask::id)
 			.isEqualTo(first.subList(6, 14).stream().map(PlannedTask::id).toList());
 		assertThat(later).extracting((task) -> task.wording().name())
