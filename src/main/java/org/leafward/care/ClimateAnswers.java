@@ -35,9 +35,13 @@ class ClimateAnswers {
 	}
 
 	/** Answers that are good for as long as one plan takes. */
-	WeatherAnswers at(SiteInputs inputs) {
-		return new Answers(this.states.outlook(inputs.site().place(), inputs.today(), inputs.surroundings()),
-				SingletonSupplier.of(() -> new SoilMoisture(water(inputs))));
+	WeatherAnswers at(SiteInputs inputs, WeatherOutlook outlook) {
+		return new Answers(outlook, SingletonSupplier.of(() -> new SoilMoisture(water(inputs))));
+	}
+
+	/** The weather as it is seen from a site today. */
+	WeatherOutlook outlook(SiteInputs inputs) {
+		return this.states.outlook(inputs.site().place(), inputs.today(), inputs.surroundings());
 	}
 
 	/** The water of a site's own ground in the last two weeks. */

@@ -1,23 +1,36 @@
 package org.leafward.care;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.leafward.amounts.Amount;
 import org.leafward.amounts.light.HardeningRamp;
+import org.leafward.care.core.amount.PlantCover;
 import org.leafward.care.core.amount.PlantLight;
 import org.leafward.care.core.amount.PlantWater;
 import org.leafward.care.core.plan.Figures;
 import org.leafward.care.core.plan.Subject;
 import org.leafward.care.core.rule.Computes;
 import org.leafward.care.core.rule.RampLight;
+import org.leafward.care.core.rule.Rule;
 import org.leafward.measure.DayWindow;
 
 /** What is worked out for the plantings of one site as it is today. */
-record SiteFigures(PlantLight light, PlantWater water) implements Figures {
+record SiteFigures(PlantLight light, PlantWater water, PlantCover cover) implements Figures {
 
 	@Override
-	public Optional<Amount> amount(Computes computes, Subject subject, DayWindow window) {
-		return this.water.amount(computes, subject, window);
+	public Optional<Amount> amount(Rule rule, Subject subject, DayWindow window) {
+		Computes computes = rule.computes();
+		if (computes == null) {
+			return Optional.empty();
+		}
+		return (computes == Computes.COVER) ? this.cover.amount(rule.hurt(), subject, window)
+				: this.water.amount(computes, subject, window);
+	}
+
+	@Override
+	public List<Amount> steps(RampLight light, Subject subject, LocalDate first, int days) {
+		return this.light.steps(light, subject, first, days);
 	}
 
 	@Override

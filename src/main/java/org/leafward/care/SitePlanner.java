@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.limits.WateringLimitTable;
+import org.leafward.care.core.amount.PlantCover;
 import org.leafward.care.core.amount.PlantLight;
 import org.leafward.care.core.amount.PlantWater;
 import org.leafward.care.core.plan.Gap;
@@ -18,6 +19,7 @@ import org.leafward.care.core.plan.Subject;
 import org.leafward.care.core.plan.WeatherAnswers;
 import org.leafward.care.core.rule.SiteFacts;
 import org.leafward.climate.LocalClimate;
+import org.leafward.climate.WeatherOutlook;
 import org.leafward.measure.Hemisphere;
 import org.leafward.measure.Season;
 import org.leafward.plants.Catalogue;
@@ -91,9 +93,11 @@ class SitePlanner {
 							"The species %s is no longer in the catalogue.".formatted(planting.species().value()))));
 		}
 		SiteFacts ground = new SiteFacts(site.region(), site.county(), site.soil(), site.features());
-		WeatherAnswers answers = this.weather.at(inputs);
+		WeatherOutlook outlook = this.weather.outlook(inputs);
+		WeatherAnswers answers = this.weather.at(inputs, outlook);
 		SiteFigures figures = new SiteFigures(new PlantLight(site), new PlantWater(site, today,
-				(roots) -> this.weather.water(inputs, roots), this.limits.of(site.county()).orElse(null)));
+				(roots) -> this.weather.water(inputs, roots), this.limits.of(site.county()).orElse(null)),
+				new PlantCover(outlook::lowest));
 		List<Season> seasons = List.of(current.previous(), current, current.next());
 		// All markers of a plan come from one version of each record.
 		return this.climate.answer(site.place(), inputs.surroundings(), (markers) -> {

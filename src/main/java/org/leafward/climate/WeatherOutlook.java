@@ -2,6 +2,7 @@ package org.leafward.climate;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The weather of one place as it is seen on one day. Figures are looked up once, when the
@@ -33,5 +34,13 @@ public interface WeatherOutlook {
 	 * @return not known where the forecast doesn't reach
 	 */
 	WeatherState on(LocalDate day, StateQuestion question);
+
+	/**
+	 * The lowest temperature that is forecast for a day, in a shelter at the place.
+	 * @param day today or a day to come
+	 * @return °C, with the height and the microclimate of the place in it; empty where
+	 * the forecast doesn't reach
+	 */
+	OptionalDouble lowest(LocalDate day);
 
 }

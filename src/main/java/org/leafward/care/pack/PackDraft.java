@@ -16,8 +16,8 @@ record PackDraft(String pack, int version, String title, String region, List<Rul
 			@Nullable Integer shortestDays, @Nullable Boolean untilPlanted, @Nullable Boolean dayByDay,
 			@Nullable Integer daysAhead, @Nullable WeatherDraft weather, @Nullable List<VariantDraft> regions,
 			@Nullable List<String> despite, @Nullable EffortDraft effort, @Nullable List<String> skills,
-			@Nullable List<String> tools, @Nullable RampDraft ramp, @Nullable String computes, WordsDraft text,
-			List<SourceDraft> sources) {
+			@Nullable List<String> tools, @Nullable RampDraft ramp, @Nullable String computes, @Nullable String hurtAt,
+			@Nullable Map<String, String> hurtAtBySpecies, WordsDraft text, List<SourceDraft> sources) {
 	}
 
 	/** The plantings as written. */
@@ -73,7 +73,8 @@ record PackDraft(String pack, int version, String title, String region, List<Rul
 	}
 
 	/** What a ramp of light goes by, as written. */
-	record RampLightDraft(@Nullable String lowestNight, @Nullable Map<String, String> lowestNightBySpecies) {
+	record RampLightDraft(@Nullable String way, @Nullable String lowestNight,
+			@Nullable Map<String, String> lowestNightBySpecies) {
 	}
 
 	/** A step of a ramp as written. */

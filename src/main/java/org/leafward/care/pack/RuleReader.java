@@ -1,5 +1,6 @@
 package org.leafward.care.pack;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +13,7 @@ import org.leafward.care.TaskText;
 import org.leafward.care.core.rule.Computes;
 import org.leafward.care.core.rule.Concern;
 import org.leafward.care.core.rule.Effort;
+import org.leafward.care.core.rule.Hurt;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.Timing;
 import org.leafward.care.core.rule.Variant;
@@ -19,6 +21,7 @@ import org.leafward.care.core.rule.Weather;
 import org.leafward.care.core.rule.Work;
 import org.leafward.care.pack.PackDraft.RuleDraft;
 import org.leafward.care.pack.PackDraft.WordsDraft;
+import org.leafward.climate.TemperatureThreshold;
 import org.leafward.plants.SpeciesId;
 
 /** Turns rules as written into values, and finds what the schema can't see. */
@@ -57,7 +60,7 @@ final class RuleReader {
 			return null;
 		}
 		return new Rule(draft.id(), kind, work(draft.work()), concern, timing, variants, weather, despite, effort, text,
-				amounts, sources.read(draft.sources(), path + "/sources"), computes);
+				amounts, sources.read(draft.sources(), path + "/sources"), computes, hurt(draft, bySpecies, path));
 	}
 
 	private static TaskKind kind(String code) {
@@ -95,6 +98,17 @@ final class RuleReader {
 			this.complaints.add(path + "/computes", "only a do has an amount to work out", "remove it");
 		}
 		return Computes.valueOf(draft.computes().toUpperCase(Locale.ROOT).replace('-', '_'));
+	}
+
+	private Hurt hurt(RuleDraft draft, BySpecies bySpecies, String path) {
+		if ("cover".equals(draft.computes()) && draft.hurtAt() == null && draft.hurtAtBySpecies() == null) {
+			this.complaints.add(path + "/computes", "a cover goes by the temperature that hurts",
+					"add 'hurt-at', for example hurt-at: 31F, or 'hurt-at-by-species'");
+		}
+		Map<SpeciesId, TemperatureThreshold> read = new HashMap<>();
+		bySpecies.read(draft.hurtAtBySpecies(), draft.hurtAt() == null, path + "/hurt-at-by-species")
+			.forEach((species, degrees) -> read.put(species, TemperatureThreshold.parse(degrees)));
+		return new Hurt((draft.hurtAt() != null) ? TemperatureThreshold.parse(draft.hurtAt()) : null, read);
 	}
 
 	private Effort effort(RuleDraft draft, TaskKind kind, String path) {

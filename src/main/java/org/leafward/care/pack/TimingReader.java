@@ -2,6 +2,7 @@ package org.leafward.care.pack;
 
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -118,12 +119,24 @@ final class TimingReader {
 		if (draft == null) {
 			return null;
 		}
-		Map<SpeciesId, TemperatureThreshold> nights = new HashMap<>();
+		RampLight.Way way = RampLight.Way
+			.valueOf(Objects.requireNonNullElse(draft.way(), "out").toUpperCase(Locale.ROOT));
+		boolean nights = way == RampLight.Way.OUT;
+		if (!nights) {
+			wrong(draft.lowestNight(), path + "/lowest-night", "only a way out looks at nights", "remove it");
+			wrong(draft.lowestNightBySpecies(), path + "/lowest-night-by-species", "only a way out looks at nights",
+					"remove it");
+		}
+		else if (draft.lowestNight() == null && draft.lowestNightBySpecies() == null) {
+			this.complaints.add(path, "the way out doesn't say which nights are too cold",
+					"add 'lowest-night', for example lowest-night: 50F, or 'lowest-night-by-species'");
+		}
+		Map<SpeciesId, TemperatureThreshold> read = new HashMap<>();
 		this.bySpecies
 			.read(draft.lowestNightBySpecies(), draft.lowestNight() == null, path + "/lowest-night-by-species")
-			.forEach((species, degrees) -> nights.put(species, TemperatureThreshold.parse(degrees)));
-		return new RampLight((draft.lowestNight() != null) ? TemperatureThreshold.parse(draft.lowestNight()) : null,
-				nights);
+			.forEach((species, degrees) -> read.put(species, TemperatureThreshold.parse(degrees)));
+		return new RampLight(way,
+				(draft.lowestNight() != null) ? TemperatureThreshold.parse(draft.lowestNight()) : null, read);
 	}
 
 	/** Whether what only whole windows have is left out. */

@@ -1,11 +1,15 @@
 package org.leafward.care.core.amount;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.leafward.amounts.Amount;
 import org.leafward.amounts.light.Aspect;
+import org.leafward.amounts.light.EmergencyShade;
 import org.leafward.amounts.light.HardeningRamp;
+import org.leafward.amounts.light.MovingHouseplants;
 import org.leafward.amounts.light.RampLimits;
 import org.leafward.amounts.light.SiteLight;
 import org.leafward.amounts.light.StartingLight;
@@ -59,6 +63,41 @@ public record PlantLight(Site site) {
 		catch (BadInput ex) {
 			// No day of the season has light, or the clock doesn't fit the place.
 			return Optional.empty();
+		}
+	}
+
+	/**
+	 * The days of a ramp that no weather holds.
+	 * @param light what the rule says of it
+	 * @param subject the planting
+	 * @param first the first day
+	 * @param days how many
+	 * @return empty when there is no ramp
+	 */
+	public List<Amount> steps(RampLight light, Subject subject, LocalDate first, int days) {
+		Planting planting = subject.planting();
+		Species species = subject.species();
+		if (planting == null || species == null) {
+			return List.of();
+		}
+		try {
+			return switch (light.way()) {
+				// Who lost a tree stands in the open now, whatever the site was before.
+				case CLOTH -> EmergencyShade
+					.plan(this.site.point(), first, days, liked(species.habits().light()), SiteLight.FULL_SUN)
+					.stream()
+					.map(EmergencyShade.Day::amount)
+					.toList();
+				case IN -> MovingHouseplants
+					.in(this.site.point(), first, days, goal(planting, species), start(planting.raised()))
+					.stream()
+					.map(MovingHouseplants.DayIn::amount)
+					.toList();
+				case OUT -> List.of();
+			};
+		}
+		catch (BadInput ex) {
+			return List.of();
 		}
 	}
 

@@ -103,6 +103,7 @@ public final class PlantWater {
 						.half(SaltedBed.ofSoil(size.squareMetres(), Roots.of(species).depthMetres(),
 								this.ground.words(), SaltedBed.Cause.DE_ICING))
 						.amount());
+			case COVER -> Optional.<Amount>empty();
 		}).map((amount) -> (computes == Computes.FLUSH_POT) ? amount : limited(amount, window));
 	}
 

@@ -1,11 +1,12 @@
 package org.leafward.care.core.plan;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.leafward.amounts.Amount;
 import org.leafward.amounts.light.HardeningRamp;
-import org.leafward.care.core.rule.Computes;
 import org.leafward.care.core.rule.RampLight;
+import org.leafward.care.core.rule.Rule;
 import org.leafward.measure.DayWindow;
 
 /**
@@ -18,7 +19,7 @@ public interface Figures {
 	Figures NONE = new Figures() {
 
 		@Override
-		public Optional<Amount> amount(Computes computes, Subject subject, DayWindow window) {
+		public Optional<Amount> amount(Rule rule, Subject subject, DayWindow window) {
 			return Optional.empty();
 		}
 
@@ -31,12 +32,12 @@ public interface Figures {
 
 	/**
 	 * How much.
-	 * @param computes of what
+	 * @param rule a rule that has something worked out
 	 * @param subject for which planting
 	 * @param window the days of the task
 	 * @return empty when the rule's own words have to do
 	 */
-	Optional<Amount> amount(Computes computes, Subject subject, DayWindow window);
+	Optional<Amount> amount(Rule rule, Subject subject, DayWindow window);
 
 	/**
 	 * The way from the light in which a planting stands to that of its place.
@@ -47,5 +48,17 @@ public interface Figures {
 	 * @return empty when the steps of the rule have to do
 	 */
 	Optional<HardeningRamp> ramp(RampLight light, Subject subject, LocalDate first, int days);
+
+	/**
+	 * The days of a ramp that nothing holds.
+	 * @param light what the ramp goes by
+	 * @param subject for which planting
+	 * @param first the first day
+	 * @param days how many
+	 * @return one for each day; empty when the steps of the rule have to do
+	 */
+	default List<Amount> steps(RampLight light, Subject subject, LocalDate first, int days) {
+		return List.of();
+	}
 
 }

@@ -3,8 +3,11 @@ package org.leafward.care.core.plan;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.leafward.amounts.Amount;
 import org.leafward.amounts.light.RampProgress;
+import org.leafward.care.TaskText;
 import org.leafward.care.core.plan.PlannedTask.Call;
+import org.leafward.care.core.plan.PlannedTask.Told;
 import org.leafward.care.core.rule.Condition;
 import org.leafward.care.core.rule.Ramp;
 import org.leafward.care.core.rule.RampLight;
@@ -38,12 +41,34 @@ final class RampTurns {
 	 * @return false when the ramp is the same for all plantings
 	 */
 	boolean of(Draft draft, Subject subject, Ramp ramp, List<PlannedTask> tasks) {
+		RampLight by = ramp.light();
+		if (by != null && by.way() != RampLight.Way.OUT) {
+			return steps(draft, subject, ramp, by, tasks);
+		}
 		LightRamp light = light(draft, subject, ramp);
 		if (light == null) {
 			return false;
 		}
 		light(draft, subject, light, tasks);
 		return true;
+	}
+
+	/** The days of a ramp that nothing holds. */
+	private boolean steps(Draft draft, Subject subject, Ramp ramp, RampLight by, List<PlannedTask> tasks) {
+		LocalDate first = draft.window().from();
+		List<Amount> amounts = this.figures.steps(by, subject, first, ramp.days());
+		TaskText rule = draft.rule().rule().text();
+		for (int day = 1; day <= amounts.size(); day++) {
+			Amount amount = amounts.get(day - 1);
+			Wording wording = Wording.of(new TaskText("Day %d of %d: %s".formatted(day, amounts.size(), rule.title()),
+					ramp.stepOn(Math.min(day, ramp.days())).text(), amount.words(), rule.why(), rule.otherwise(),
+					rule.caution()));
+			Told told = new Told(wording, new Lazy<>(() -> Reasons.of(draft, List.of(amount.explanation()))),
+					wording.name().getMostSignificantBits());
+			tasks.add(new PlannedTask(subject, draft, day, DayWindow.of(first.plusDays(day - 1L)), told, Call.WANTED,
+					null));
+		}
+		return !amounts.isEmpty();
 	}
 
 	private @Nullable LightRamp light(Draft draft, Subject subject, Ramp ramp) {

@@ -10,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.Amount;
 import org.leafward.care.core.plan.PlannedTask.Call;
 import org.leafward.care.core.plan.PlannedTask.Told;
-import org.leafward.care.core.rule.Computes;
 import org.leafward.care.TaskKind;
 import org.leafward.care.core.rule.Condition;
 import org.leafward.care.core.rule.DayByDay;
@@ -117,8 +116,8 @@ final class Turns {
 	 */
 	private Told told(Draft draft, Subject subject, int occurrence, DayWindow window,
 			@Nullable Supplier<List<Explanation>> weather) {
-		Computes computes = draft.rule().rule().computes();
-		Amount amount = (computes != null) ? this.figures.amount(computes, subject, window).orElse(null) : null;
+		Rule rule = draft.rule().rule();
+		Amount amount = (rule.computes() != null) ? this.figures.amount(rule, subject, window).orElse(null) : null;
 		if (amount == null) {
 			return new Told(draft.rule().wording(subject.speciesId(), occurrence),
 					(weather == null) ? draft.reason() : new Lazy<>(() -> Reasons.of(draft, weather.get())), 0);

@@ -21,7 +21,10 @@ public enum Computes {
 	FLUSH_POT,
 
 	/** Water that carries salt out of the root zone of a bed. */
-	LEACHING;
+	LEACHING,
+
+	/** The cover that a plant needs for a cold night. */
+	COVER;
 
 	/**
 	 * The name used in rule packs.

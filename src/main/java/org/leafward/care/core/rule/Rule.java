@@ -27,10 +27,11 @@ import org.leafward.plants.SpeciesId;
  * @param sources where it comes from, at least one
  * @param computes what is worked out for each planting in place of the words about how
  * much; null for nothing
+ * @param hurt the temperature at which its plants are hurt, for what is worked out
  */
 public record Rule(String id, TaskKind kind, Work work, Concern concern, Timing timing, List<Variant> variants,
 		Weather weather, Set<String> despite, Effort effort, TaskText text, Map<SpeciesId, String> amounts,
-		List<Source> sources, @Nullable Computes computes) {
+		List<Source> sources, @Nullable Computes computes, Hurt hurt) {
 
 	/**
 	 * A rule whose amounts are all in its words.
@@ -50,7 +51,8 @@ public record Rule(String id, TaskKind kind, Work work, Concern concern, Timing 
 	public Rule(String id, TaskKind kind, Work work, Concern concern, Timing timing, List<Variant> variants,
 			Weather weather, Set<String> despite, Effort effort, TaskText text, Map<SpeciesId, String> amounts,
 			List<Source> sources) {
-		this(id, kind, work, concern, timing, variants, weather, despite, effort, text, amounts, sources, null);
+		this(id, kind, work, concern, timing, variants, weather, despite, effort, text, amounts, sources, null,
+				Hurt.UNKNOWN);
 	}
 
 	public Rule {

@@ -3,6 +3,8 @@ package org.leafward.climate.core.state;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -89,6 +91,17 @@ public final class StateRules implements WeatherOutlook {
 	@Override
 	public WeatherState on(LocalDate day, StateQuestion question) {
 		return new StateRules(day, 0, this.figures).answer(question);
+	}
+
+	@Override
+	public OptionalDouble lowest(LocalDate day) {
+		return this.figures.forecast()
+			.stream()
+			.filter((one) -> one.day().equals(day))
+			.map(DayFigures::minimum)
+			.filter(Objects::nonNull)
+			.mapToDouble(Objects::requireNonNull)
+			.findFirst();
 	}
 
 	private WeatherState answer(String code, String words, StateQuestion question) {

@@ -17,7 +17,6 @@ import org.leafward.amounts.light.RampLimits;
 import org.leafward.amounts.light.SiteLight;
 import org.leafward.amounts.light.StartingLight;
 import org.leafward.care.TaskKind;
-import org.leafward.care.core.rule.Computes;
 import org.leafward.care.core.rule.Condition;
 import org.leafward.care.core.rule.PlantingDateAnchor;
 import org.leafward.care.core.rule.Ramp;
@@ -63,7 +62,7 @@ class RampTurnsTests {
 		Ramp ramp = new Ramp(new PlantingDateAnchor(-1), true,
 				List.of(new RampStep(7, "shade", null, "Out into the shade."),
 						new RampStep(7, "sun", null, "Out into the sun.")),
-				new RampLight(TemperatureThreshold.parse("50F"), Map.of()));
+				new RampLight(RampLight.Way.OUT, TemperatureThreshold.parse("50F"), Map.of()));
 		return PlanFixture.rule("harden", TaskKind.RAMP_DAY, Work.HARDEN, ramp,
 				new Weather(List.of(), List.of(COLD), List.of()), Set.of(), List.of());
 	}
@@ -71,7 +70,7 @@ class RampTurnsTests {
 	private static final Figures LIGHT = new Figures() {
 
 		@Override
-		public Optional<Amount> amount(Computes computes, Subject subject, DayWindow window) {
+		public Optional<Amount> amount(Rule rule, Subject subject, DayWindow window) {
 			return Optional.empty();
 		}
 
