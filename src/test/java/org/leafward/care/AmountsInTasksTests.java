@@ -42,6 +42,7 @@ import org.springframework.context.annotation.Primary;
 import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 /**
  * Amounts and ramps in the tasks of the whole server: they follow the size of a planting,
@@ -86,6 +87,9 @@ class AmountsInTasksTests {
 
 	@Autowired
 	private SettableClock clock;
+
+	@Autowired
+	private RampPictures pictures;
 
 	private SiteId site;
 
@@ -169,6 +173,13 @@ class AmountsInTasksTests {
 		day(FIRST.plusDays(3), 200, 200);
 		assertThat(ramp(4).text().amount()).contains("outside");
 		assertThat(this.calendar.explain(ramp(4).id()).orElseThrow().toString()).contains("Step 3 of 14");
+		assertThat(this.pictures.of(ramp(15))).hasValueSatisfying((picture) -> {
+			assertThat(picture.rows()).hasSize(15);
+			assertThat(picture.rows().get(2).held()).isEqualTo("Kept in");
+			assertThat(picture.rows().get(14).light()).isEqualTo(picture.rows().get(14).site(), within(0.5));
+			assertThat(picture.svg()).contains("<svg");
+		});
+		assertThat(this.pictures.of(tasks("edibles/water-weekly").get(0))).isEmpty();
 		assertThat(ramp(15).window()).isEqualTo(DayWindow.of(LocalDate.of(2027, 5, 20)));
 	}
 

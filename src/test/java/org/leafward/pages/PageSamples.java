@@ -156,7 +156,8 @@ final class PageSamples {
 				"withdrawn", List.of(Samples.line(Mark.DO, "Water the new trees", "young maple (red maple)",
 						Samples.TODAY, Samples.TODAY, "No longer needed: 32 mm of rain fell since Sunday."))));
 		all.put("care/task",
-				model("section", "week", "mark", Mark.DO, "task", task(), "explanation", Samples.explanation(), "now",
+				model("section", "week", "mark", Mark.DO, "task", task(), "ramp", Samples.light("light"), "explanation",
+						Samples.explanation(), "now",
 						new TaskNow(TaskStanding.DUE, "Due today, until Tue 24 Nov 2026.", false,
 								Set.of(TaskCommand.DONE, TaskCommand.SKIP), LocalDate.of(2027, 2, 11)),
 						"acts", new TaskActs(List.of(ID), true, true, true, "task"), "entry", ENTRY, "history",

@@ -1,7 +1,5 @@
 package org.leafward.care.store;
 
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
@@ -13,7 +11,6 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.leafward.care.TaskState;
 import org.leafward.care.core.plan.Observed;
 import org.leafward.care.core.plan.RampDay;
 import org.leafward.register.PlantingId;
@@ -66,17 +63,10 @@ public class SeenTable {
 					""")
 			.params(values(sites), around.minusDays(RAMP_DAYS), around.plusDays(1))
 			.query((row, number) -> new Ramped(row.getObject("site", UUID.class), row.getObject("planting", UUID.class),
-					row.getString("rule"), row.getInt("season"), day(row)))
+					row.getString("rule"), row.getInt("season"), TaskRows.rampDay(row)))
 			.list()
 			.stream()
 			.collect(Collectors.groupingBy(Ramped::site));
-	}
-
-	private static RampDay day(ResultSet row) throws SQLException {
-		TaskState state = TaskState.valueOf(row.getString("state"));
-		boolean held = state == TaskState.SKIPPED || (row.getBoolean("ramp_held") && state != TaskState.DONE);
-		return new RampDay(row.getInt("occurrence"), row.getObject("from_day", LocalDate.class),
-				row.getInt("ramp_step"), held, state == TaskState.DONE || state == TaskState.SKIPPED);
 	}
 
 	private static UUID[] values(Collection<SiteId> sites) {

@@ -12,6 +12,7 @@ import org.leafward.care.TaskId;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
 import org.leafward.care.TaskText;
+import org.leafward.care.core.plan.RampDay;
 import org.leafward.care.core.plan.StoredTask;
 import org.leafward.care.core.rule.Work;
 import org.leafward.measure.DayWindow;
@@ -39,6 +40,14 @@ final class TaskRows {
 				row.getString("rule"), row.getInt("season"), TaskKind.valueOf(row.getString("kind")), work(row),
 				window(row), row.getObject("wording", UUID.class), TaskState.valueOf(row.getString("state")),
 				row.getObject("explanation", UUID.class));
+	}
+
+	/** A day of a ramp of light. */
+	static RampDay rampDay(ResultSet row) throws SQLException {
+		TaskState state = TaskState.valueOf(row.getString("state"));
+		boolean held = state == TaskState.SKIPPED || (row.getBoolean("ramp_held") && state != TaskState.DONE);
+		return new RampDay(row.getInt("occurrence"), row.getObject("from_day", LocalDate.class),
+				row.getInt("ramp_step"), held, state == TaskState.DONE || state == TaskState.SKIPPED);
 	}
 
 	static @Nullable PlantingId planting(ResultSet row) throws SQLException {

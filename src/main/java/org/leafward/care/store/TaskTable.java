@@ -5,8 +5,10 @@ import java.util.Optional;
 import java.util.UUID;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskId;
+import org.leafward.care.core.plan.RampDay;
 import org.leafward.care.core.plan.StoredTask;
 import org.leafward.measure.DayWindow;
+import org.leafward.register.PlantingId;
 import org.leafward.register.SiteId;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -75,6 +77,26 @@ public class TaskTable {
 		return this.database.sql(TASKS + "where t.site = ? and t.season = ?" + ORDER)
 			.params(site.value(), season)
 			.query(TaskRows::task)
+			.list();
+	}
+
+	/**
+	 * The days of a ramp of light, told and to come.
+	 * @param site where
+	 * @param planting for which planting
+	 * @param rule the ramp, {@code pack/rule}
+	 * @param season year of the season
+	 * @return by number; empty for other ramps
+	 */
+	public List<RampDay> rampDays(SiteId site, PlantingId planting, String rule, int season) {
+		return this.database
+			.sql("""
+					select occurrence, from_day, ramp_step, ramp_held, state from care.task
+					where site = ? and planting = ? and rule = ? and season = ? and ramp_step is not null and state <> 'WITHDRAWN'
+					order by occurrence
+					""")
+			.params(site.value(), planting.value(), rule, season)
+			.query((row, number) -> TaskRows.rampDay(row))
 			.list();
 	}
 

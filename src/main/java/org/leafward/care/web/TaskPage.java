@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.leafward.care.CareLog;
 import org.leafward.care.CareTask;
+import org.leafward.care.RampPictures;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskStates;
 import org.leafward.pages.TaskActs;
@@ -30,12 +31,15 @@ class TaskPage {
 
 	private final Mine mine;
 
-	TaskPage(TaskCalendar calendar, TaskStates states, CareLog log, LogWords words, Mine mine) {
+	private final RampPictures ramps;
+
+	TaskPage(TaskCalendar calendar, TaskStates states, CareLog log, LogWords words, Mine mine, RampPictures ramps) {
 		this.calendar = calendar;
 		this.states = states;
 		this.log = log;
 		this.words = words;
 		this.mine = mine;
+		this.ramps = ramps;
 	}
 
 	@GetMapping("/tasks/{id}")
@@ -58,6 +62,7 @@ class TaskPage {
 					.map((entry) -> this.words.rows(List.of(entry), this.words.labels(site), today).get(0))
 					.orElse(null));
 		model.addAttribute("history", this.words.steps(task, this.states.history(task.id()), zone));
+		model.addAttribute("ramp", this.ramps.of(task).orElse(null));
 		model.addAttribute("form", (form == WorkRequest.NOTHING) ? WorkRequest.on(today) : form);
 		model.addAttribute("reason", reason);
 		model.addAttribute("errors", errors);
