@@ -91,7 +91,7 @@ final class PageSamples {
 	}
 
 	record WaterForm(String what, String soil, String area, String flow, String depth, String missing, String rain,
-			String calliper, String weeks, String dryDays, String pot) {
+			String calliper, String weeks, String dryDays, String pot, Boolean frozen, String warmest) {
 	}
 
 	record SizeForm(String area, String calliper, String pot, String raisedIn, String lampMicromoles,
@@ -309,8 +309,8 @@ final class PageSamples {
 		all.put("amounts/water",
 				model("section", "calculators", "lead", "About 250 litres (66 gal).", "explanation",
 						Samples.explanation(), "form",
-						new WaterForm("bed", "clay", "x", "12", "300", "", "", "", "4", "21", ""), "errors",
-						Map.of("area", "area 'x' can't be read: write it in square metres"), "kinds",
+						new WaterForm("bed", "clay", "x", "12", "300", "", "", "", "4", "21", "", true, "7 C"),
+						"errors", Map.of("area", "area 'x' can't be read: write it in square metres"), "kinds",
 						choices("bed", "a bed or a lawn"), "soils", choices("clay", "clay")));
 		all.put("amounts/cover",
 				model("section", "calculators", "lead", "Cover with light row cover before sunset.", "explanation",

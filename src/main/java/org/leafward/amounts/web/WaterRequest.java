@@ -1,17 +1,23 @@
 package org.leafward.amounts.web;
 
 import io.swagger.v3.oas.annotations.Parameter;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.Amount;
+import org.leafward.amounts.Degrees;
 import org.leafward.amounts.water.Bed;
 import org.leafward.amounts.water.BedWatering;
 import org.leafward.amounts.water.Ground;
 import org.leafward.amounts.water.PotWatering;
 import org.leafward.amounts.water.TreeWatering;
+import org.leafward.amounts.water.WinterWatering;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Dimension;
+import org.leafward.measure.Explanation;
 import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
 
@@ -28,7 +34,11 @@ record WaterRequest(@Parameter(description = "bed, young-tree, tree, pot or youn
 		@Parameter(description = "thickness of the trunk, mm or with its unit") @Nullable String calliper,
 		@Parameter(description = "weeks since a young tree was planted, 4 when left out") @Nullable String weeks,
 		@Parameter(description = "days without rain, for a grown tree; 21 when left out") @Nullable String dryDays,
-		@Parameter(description = "volume of the pot, l or with its unit") @Nullable String pot) {
+		@Parameter(description = "volume of the pot, l or with its unit") @Nullable String pot,
+		@Parameter(description = "whether the ground is frozen") @Nullable Boolean frozen, @Parameter(
+				description = "in winter, the highest temperature of the day with its unit, such as 45 F or 7 C") @Nullable String warmest) {
+
+	private static final Pattern TEMPERATURE = Pattern.compile("([-+]?\\d{1,3}(?:\\.\\d)?)\\s*°?\\s*([cCfF])");
 
 	/** What can be watered. */
 	enum What {
@@ -49,14 +59,46 @@ record WaterRequest(@Parameter(description = "bed, young-tree, tree, pot or youn
 	}
 
 	static WaterRequest usual() {
-		return new WaterRequest("bed", "loam", "10", "12", "300", "", "", "", "4", "21", "");
+		return new WaterRequest("bed", "loam", "10", "12", "300", "", "", "", "4", "21", "", null, "");
 	}
 
 	boolean asked() {
 		return this.what != null;
 	}
 
+	/** How much, or that it is no day for watering. */
 	Amount answer() {
+		Findings all = new Findings();
+		Supplier<Optional<Double>> maximum = all.read(this::maximum);
+		Supplier<Amount> amount = all.read(this::amount);
+		return all.give(() -> {
+			boolean winter = Boolean.TRUE.equals(this.frozen) || maximum.get().isPresent();
+			WinterWatering day = WinterWatering.on(Boolean.TRUE.equals(this.frozen), maximum.get().orElse(null));
+			if (!winter || !Boolean.FALSE.equals(day.allowed())) {
+				return amount.get();
+			}
+			return new Amount("Not today. " + day.reason(), Explanation.of("Watering in winter", "not today")
+				.withDetail(day.reason())
+				.withSource("Fall and Winter Watering, Fact Sheet 7.211, Colorado State University Extension, read "
+						+ "in a repost")
+				.withSteps(List.of(amount.get().explanation())));
+		});
+	}
+
+	private Optional<Double> maximum() {
+		if (this.warmest == null || this.warmest.isBlank()) {
+			return Optional.empty();
+		}
+		Matcher matcher = TEMPERATURE.matcher(this.warmest.strip().replace(',', '.'));
+		if (!matcher.matches()) {
+			throw new BadInput("temperature '%s' can't be read".formatted(this.warmest), "warmest",
+					"write it with its unit, such as 45 F or 7 C");
+		}
+		double degrees = Double.parseDouble(matcher.group(1));
+		return Optional.of(matcher.group(2).equalsIgnoreCase("F") ? Degrees.ofFahrenheit(degrees) : degrees);
+	}
+
+	private Amount amount() {
 		return switch (Given.word("what", this.what, What.class)) {
 			case BED -> bed();
 			case YOUNG_TREE -> youngTree();

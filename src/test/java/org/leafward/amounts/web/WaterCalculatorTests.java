@@ -57,12 +57,24 @@ class WaterCalculatorTests {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = ';', value = { "what=bed&soil=mud&area=x&flow=much&depth=900;area,flow,soil",
-			"what=tree&dryDays=-1;calliper,dryDays", "what=pot;pot", "what=bed&depth=9000;depth", "what=lake;what" })
+	@CsvSource(delimiter = ';',
+			value = { "what=bed&soil=mud&area=x&flow=much&depth=900;area,flow,soil",
+					"what=tree&dryDays=-1;calliper,dryDays", "what=pot&warmest=mild;pot,warmest",
+					"what=bed&depth=9000;depth", "what=lake;what" })
 	void tellsWhatCantBeUsed(String query, String fields) throws Exception {
 		Document page = page(400, "/calculators/water?" + query);
 		assertThat(page.select("[role=alert] a").eachAttr("href")).containsExactlyInAnyOrder(
 				List.of(fields.split(",")).stream().map((one) -> "#" + one).toArray(String[]::new));
+	}
+
+	/** Colorado State University Extension, Fact Sheet 7.211: above 40 °F, thawed. */
+	@ParameterizedTest
+	@CsvSource(delimiter = ';',
+			value = { "frozen=true;Not today. The ground is frozen", "warmest=39%20F;Not today. The day gets no warmer",
+					"warmest=45%20F;About ", "warmest=5%20C;About ", "frozen=true&warmest=60F;Not today." })
+	void inWinterItTellsWhetherToday(String query, String words) throws Exception {
+		assertThat(page(200, "/calculators/water?what=bed&area=10&" + query).selectFirst(".lead").text())
+			.startsWith(words);
 	}
 
 	@Test

@@ -2,9 +2,13 @@ package org.leafward.amounts;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import org.leafward.amounts.cover.Cover;
+import org.leafward.amounts.cover.CoverTonight;
+import org.leafward.amounts.cover.NightSky;
 import org.leafward.amounts.light.Aspect;
 import org.leafward.amounts.light.HardeningRamp;
 import org.leafward.amounts.light.RampCalendar;
@@ -12,6 +16,13 @@ import org.leafward.amounts.light.RampDay;
 import org.leafward.amounts.light.RampLimits;
 import org.leafward.amounts.light.SiteLight;
 import org.leafward.amounts.light.StartingLight;
+import org.leafward.amounts.salt.Leaching;
+import org.leafward.amounts.salt.SaltedBed;
+import org.leafward.amounts.water.Bed;
+import org.leafward.amounts.water.BedWatering;
+import org.leafward.amounts.water.Ground;
+import org.leafward.amounts.water.PotWatering;
+import org.leafward.amounts.water.TreeWatering;
 import org.leafward.measure.GeoPoint;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -25,8 +36,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.openjdk.jmh.infra.Blackhole;
 
 /**
- * A ramp of 14 days. Target: under 200 microseconds for a planting, together with its
- * amounts of water.
+ * The amounts and the ramp of a planting. Target: under 200 microseconds for all of it.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -34,7 +44,7 @@ import org.openjdk.jmh.infra.Blackhole;
 @Warmup(iterations = 4, time = 2)
 @Measurement(iterations = 5, time = 2)
 @Fork(1)
-public class RampBenchmark {
+public class AmountsBenchmark {
 
 	private final ZoneId zone = ZoneId.of("America/Chicago");
 
@@ -64,6 +74,23 @@ public class RampBenchmark {
 	@Benchmark
 	public void rampAlone(Blackhole hole) {
 		hole.consume(RampCalendar.of(ramp(), List.of(), Map.of()));
+	}
+
+	/**
+	 * All that a planting may have, in words with explanations: a bed, a tree that is
+	 * growing in, a pot, leaching, a cover and a ramp.
+	 */
+	@Benchmark
+	public void amountsAndRamp(Blackhole hole) {
+		double size = 1 + this.count % 100;
+		Bed bed = new Bed(Ground.CLAY_LOAM, 0.45, size, 12.0);
+		hole.consume(BedWatering.refill(bed, 10 + this.count % 40, 0).amount());
+		hole.consume(TreeWatering.young(20 + size, this.count % 80, 3, 12.0).amount());
+		hole.consume(PotWatering.usual(size).amount());
+		hole.consume(Leaching.half(SaltedBed.ofSoil(size, 0.45, "clay loam", SaltedBed.Cause.DE_ICING)).amount());
+		hole.consume(CoverTonight.judge(-2 + this.count % 5, 0, NightSky.UNKNOWN, 0.5, EnumSet.allOf(Cover.class))
+			.amount());
+		rampWithExplanations(hole);
 	}
 
 	private HardeningRamp ramp() {
