@@ -77,11 +77,11 @@ final class AnchorDates {
 
 	/** The latest of the events that the anchor names; the first must have a date. */
 	private AnchorDate marker(MarkerAnchor anchor, Season season, Subject subject) {
-		AnchorDate own = alone(anchor, season, subject, anchor.words());
+		AnchorDate own = alone(anchor, season, subject, anchor::words);
 		LocalDate latest = own.date();
 		AnchorDate decides = own;
 		for (MarkerAnchor floor = anchor.floor(); floor != null && latest != null; floor = floor.floor()) {
-			AnchorDate least = alone(floor, season, subject, floor.wordsAlone());
+			AnchorDate least = alone(floor, season, subject, floor::wordsAlone);
 			LocalDate soonest = least.date();
 			if (soonest != null && soonest.isAfter(latest)) {
 				latest = soonest;
@@ -101,14 +101,14 @@ final class AnchorDates {
 							least.words().apply("No sooner than"))));
 	}
 
-	private AnchorDate alone(MarkerAnchor anchor, Season season, Subject subject, String words) {
+	private AnchorDate alone(MarkerAnchor anchor, Season season, Subject subject, Supplier<String> words) {
 		MarkerKey key = anchor.of(subject.speciesId());
 		return this.site.markers().on(key, season.year()).map((marker) -> {
 			LocalDate counted = marker.date().plusDays(days(anchor.days(), subject));
 			LocalDate date = anchor.bounds().keep(counted, season);
 			long basis = Basis.mix(Basis.mix(Basis.mix(marker.date().toEpochDay(), marker.earliest()), marker.latest()),
 					date);
-			return new AnchorDate(date, null, basis, (label) -> stepped(label, words, marker.explanation(),
+			return new AnchorDate(date, null, basis, (label) -> stepped(label, words.get(), marker.explanation(),
 					marker.date(), counted, date, anchor.bounds().words()));
 		}).orElseGet(() -> AnchorDate.missing(this.site.markers().whyMissing(key)));
 	}
