@@ -85,7 +85,7 @@ public record BedWatering(Bed bed, double millimetres, @Nullable Double litres, 
 					Quantity.perArea(millimetres), rounds.words(), depth);
 		}
 		String time = (minutes == null) ? rounds.words() : ": %s%s".formatted(Quantity.minutes(minutes),
-				(rounds.count() == 1) ? " of running water" : rounds.words());
+				(rounds.count() == 1) ? " of running water" : " in all," + rounds.words());
 		return "About %s%s; that wets the soil to %s.".formatted(Quantity.litres(litres), time, depth);
 	}
 

@@ -62,7 +62,7 @@ public record Rounds(int count, int pauseMinutes) {
 	 * @return for example " in 3 rounds an hour apart"; empty for one
 	 */
 	public String words() {
-		return (this.count == 1) ? "" : " in %d rounds, %s apart".formatted(this.count,
+		return (this.count == 1) ? "" : " in %d rounds %s apart".formatted(this.count,
 				(this.pauseMinutes == LONG) ? "an hour" : "half an hour");
 	}
 

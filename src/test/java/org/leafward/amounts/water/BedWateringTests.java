@@ -49,7 +49,7 @@ class BedWateringTests {
 		assertThat(watering.litres()).isEqualTo(250);
 		assertThat(watering.minutes()).isCloseTo(250 / 12.0, within(1e-9));
 		assertThat(watering.amount().words()).isEqualTo(
-				"About 250 litres (66 gal): 21 minutes in 5 rounds, an hour apart; that wets the soil to 30 cm (12 in).");
+				"About 250 litres (66 gal): 21 minutes in all, in 5 rounds an hour apart; that wets the soil to 30 cm (12 in).");
 		assertThat(BedWatering.refill(bed(Ground.SAND, 0.3, 40.0, 12.0), 10, 0).amount().words())
 			.isEqualTo("About 400 litres (110 gal): 33 minutes of running water; that wets the soil to 30 cm (12 in).");
 	}

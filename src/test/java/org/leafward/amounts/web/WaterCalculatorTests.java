@@ -42,7 +42,7 @@ class WaterCalculatorTests {
 		Document page = page(200, "/calculators/water?what=bed&soil=clay&area=10&flow=12&depth=30 cm&missing=25&rain=0"
 			.replace(" ", "%20"));
 		assertThat(page.selectFirst(".lead").text()).isEqualTo(
-				"About 250 litres (66 gal): 21 minutes in 5 rounds, an hour apart; that wets the soil to 30 cm (12 in).");
+				"About 250 litres (66 gal): 21 minutes in all, in 5 rounds an hour apart; that wets the soil to 30 cm (12 in).");
 		assertThat(page.select(".why").text()).contains("FAO Irrigation and Drainage Paper 56", "from memory");
 		assertThat(page.getElementById("missing").val()).isEqualTo("25");
 	}
