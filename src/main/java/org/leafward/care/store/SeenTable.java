@@ -55,12 +55,12 @@ public class SeenTable {
 	}
 
 	private Map<UUID, List<Ramped>> ramped(Collection<SiteId> sites, LocalDate around) {
-		return this.database
-			.sql("""
-					select site, planting, rule, season, occurrence, from_day, ramp_step, ramp_held, state from care.task
-					where site = any(?::uuid[]) and to_day between ? and ? and ramp_step is not null and state <> 'WITHDRAWN'
-					order by occurrence, id
-					""")
+		return this.database.sql("""
+				select site, planting, rule, season, occurrence, from_day, ramp_step, ramp_held, state from care.task
+				where site = any(?::uuid[]) and to_day >= ? and ramp_step is not null
+				and (state in ('DONE', 'SKIPPED') or (state = 'PLANNED' and to_day <= ?))
+				order by occurrence, id
+				""")
 			.params(values(sites), around.minusDays(RAMP_DAYS), around.plusDays(1))
 			.query((row, number) -> new Ramped(row.getObject("site", UUID.class), row.getObject("planting", UUID.class),
 					row.getString("rule"), row.getInt("season"), TaskRows.rampDay(row)))

@@ -58,6 +58,10 @@ final class LightRamp {
 		this.today = today;
 		List<Log> past = past(told);
 		Map<Integer, Hold> holds = new HashMap<>();
+		// Somebody knows already that nobody will be there.
+		told.stream()
+			.filter((day) -> day.logged() && day.held() && !day.past(today))
+			.forEach((day) -> holds.put(day.number(), new Hold(HELD, "Left out")));
 		int ahead = past.size();
 		for (LocalDate day = first().plusDays(ahead); !day.isAfter(today.plusDays(WeatherMemo.FORECAST_DAYS)); day = day
 			.plusDays(1)) {

@@ -18,4 +18,9 @@ public record RampDay(int number, LocalDate day, int step, boolean held, boolean
 		return this.day.isBefore(today) || (this.logged && this.day.equals(today));
 	}
 
+	/** The first day of its ramp. */
+	LocalDate first() {
+		return this.day.minusDays(this.number - 1L);
+	}
+
 }

@@ -76,10 +76,15 @@ final class RampTurns {
 		if (ramp.light() == null || planting == null) {
 			return null;
 		}
-		return this.figures.ramp(ramp.light(), subject, draft.window().from(), ramp.days())
-			.map((steps) -> new LightRamp(draft, steps,
-					this.observed.ramp(planting.id(), draft.rule().reference(), draft.season().year()), this.today,
-					weatherOf(draft)))
+		List<RampDay> told = this.observed.ramp(planting.id(), draft.rule().reference(), draft.season().year());
+		// A ramp that has begun keeps its days when the event that it hangs on moves.
+		LocalDate first = told.stream()
+			.filter((day) -> day.past(this.today))
+			.findFirst()
+			.map(RampDay::first)
+			.orElse(draft.window().from());
+		return this.figures.ramp(ramp.light(), subject, first, ramp.days())
+			.map((steps) -> new LightRamp(draft, steps, told, this.today, weatherOf(draft)))
 			.orElse(null);
 	}
 

@@ -200,6 +200,27 @@ class RampTurnsTests {
 	}
 
 	@Test
+	void aDayThatIsLeftOutAheadIsHeld() {
+		List<RampDay> told = taken(4);
+		told.add(new RampDay(8, FIRST.plusDays(7), 8, true, true));
+		List<PlannedTask> tasks = plan(FIRST.plusDays(4), told, FIT);
+		assertThat(steps(tasks)).containsExactly(5, 6, 7, 8, 8, 9, 10, 11, 12, 13, 14);
+		assertThat(tasks.get(3).rampHeld()).isTrue();
+	}
+
+	/** The days that were told lie a day later than the rule has them by now. */
+	@Test
+	void aRampThatHasBegunKeepsItsDays() {
+		List<RampDay> told = taken(4).stream()
+			.map((day) -> new RampDay(day.number(), day.day().plusDays(1), day.step(), false, false))
+			.toList();
+		List<PlannedTask> tasks = plan(FIRST.plusDays(5), told, FIT);
+		assertThat(tasks.get(0).occurrence()).isEqualTo(5);
+		assertThat(tasks.get(0).window()).isEqualTo(DayWindow.of(FIRST.plusDays(5)));
+		assertThat(steps(tasks)).startsWith(5, 6).hasSize(10);
+	}
+
+	@Test
 	void whoComesLateBeginsWithTheFirstStep() {
 		List<PlannedTask> tasks = plan(FIRST.plusDays(10), List.of(), FIT);
 		assertThat(tasks.get(0).occurrence()).isEqualTo(11);
