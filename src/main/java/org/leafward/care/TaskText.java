@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The words of a task, plain text.
  *
- * @param title what to do or leave, without the plant's name: at most 60 characters, 75
+ * @param title what to do or leave, without the plant's name: at most 60 characters, 85
  * for ramp days, which begin with the number of the day
  * @param what how to do it, in a sentence or two
  * @param amount how much, where the rule says
