@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,6 +48,9 @@ public final class PlantWater {
 	 */
 	private static final double STEP = 5;
 
+	/** From so many weeks on the water of a young tree stays the same. */
+	private static final long GROWN_UP = 12;
+
 	private final Site site;
 
 	private final LocalDate today;
@@ -58,6 +62,8 @@ public final class PlantWater {
 	private final @Nullable WateringLimit limit;
 
 	private final Map<Roots, Optional<WaterView>> balances = new EnumMap<>(Roots.class);
+
+	private final Map<Asked, Optional<Amount>> amounts = new HashMap<>();
 
 	/**
 	 * Prepares a site; nothing is looked up before a rule asks.
@@ -88,31 +94,42 @@ public final class PlantWater {
 		if (planting == null || species == null) {
 			return Optional.empty();
 		}
-		PlantingSize size = planting.size();
-		return (switch (computes) {
-			case REFILL -> Optional.of(refill(size, Roots.of(species), window));
-			case YOUNG_TREE -> young(planting, window);
-			case TREE -> Optional.ofNullable(size.calliperMillimetres())
-				.map((trunk) -> TreeWatering
-					.grown(trunk, dryDays(Roots.of(species), window), this.ground, planting.count(), flow())
-					.amount());
-			case POT -> Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.usual(pot).amount());
-			case FLUSH_POT -> Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.flush(pot).amount());
-			case LEACHING -> Optional.of(
-					Leaching
-						.half(SaltedBed.ofSoil(size.squareMetres(), Roots.of(species).depthMetres(),
-								this.ground.words(), SaltedBed.Cause.DE_ICING))
-						.amount());
-			case COVER -> Optional.<Amount>empty();
-		}).map((amount) -> (computes == Computes.FLUSH_POT) ? amount : limited(amount, window));
+		long weeks = (computes == Computes.YOUNG_TREE)
+				? Math.max(0, ChronoUnit.WEEKS.between(planting.plantedOn(), window.from())) : 0;
+		Asked asked = new Asked(computes, planting.size(), Roots.of(species), planting.count(), soon(window),
+				Math.min(weeks, GROWN_UP));
+		Optional<Amount> amount = this.amounts.computeIfAbsent(asked, this::work);
+		return (computes == Computes.FLUSH_POT) ? amount : amount.map((one) -> limited(one, window));
 	}
 
-	private Optional<Amount> young(Planting planting, DayWindow window) {
-		PlantingSize size = planting.size();
+	/** What an amount goes by; the turns of a task, and plantings alike, share one. */
+	private record Asked(Computes computes, PlantingSize size, Roots roots, int count, boolean soon, long weeks) {
+	}
+
+	private Optional<Amount> work(Asked asked) {
+		PlantingSize size = asked.size();
+		return switch (asked.computes()) {
+			case REFILL -> Optional.of(refill(asked));
+			case YOUNG_TREE -> young(asked);
+			case TREE -> Optional.ofNullable(size.calliperMillimetres())
+				.map((trunk) -> TreeWatering.grown(trunk, dryDays(asked), this.ground, asked.count(), flow()).amount());
+			case POT -> Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.usual(pot).amount());
+			case FLUSH_POT -> Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.flush(pot).amount());
+			case LEACHING ->
+				Optional.of(
+						Leaching
+							.half(SaltedBed.ofSoil(size.squareMetres(), asked.roots().depthMetres(),
+									this.ground.words(), SaltedBed.Cause.DE_ICING))
+							.amount());
+			case COVER -> Optional.empty();
+		};
+	}
+
+	private Optional<Amount> young(Asked asked) {
+		PlantingSize size = asked.size();
 		if (size.calliperMillimetres() != null) {
-			long weeks = Math.max(0, ChronoUnit.WEEKS.between(planting.plantedOn(), window.from()));
 			return Optional
-				.of(TreeWatering.young(size.calliperMillimetres(), weeks, planting.count(), flow()).amount());
+				.of(TreeWatering.young(size.calliperMillimetres(), asked.weeks(), asked.count(), flow()).amount());
 		}
 		return Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.youngShrub(pot, flow()).amount());
 	}
@@ -121,15 +138,15 @@ public final class PlantWater {
 		return this.site.litresPerMinute();
 	}
 
-	private Amount refill(PlantingSize size, Roots roots, DayWindow window) {
-		Bed bed = new Bed(this.ground, roots.depthMetres(), size.squareMetres(), flow());
-		WaterView.Day last = soon(window) ? last(roots) : null;
+	private Amount refill(Asked asked) {
+		Bed bed = new Bed(this.ground, asked.roots().depthMetres(), asked.size().squareMetres(), flow());
+		WaterView.Day last = asked.soon() ? last(asked.roots()) : null;
 		if (last == null) {
 			return BedWatering.usual(bed).amount();
 		}
 		Amount amount = BedWatering.refill(bed, STEP * Math.round(last.depletion() / STEP), 0).amount();
 		List<Explanation> steps = new ArrayList<>(amount.explanation().steps());
-		steps.add(water(roots).explanation());
+		steps.add(water(asked.roots()).explanation());
 		return new Amount(amount.words(), amount.explanation().withSteps(steps));
 	}
 
@@ -137,8 +154,8 @@ public final class PlantWater {
 		return !window.from().isAfter(this.today.plusDays(SOON)) && !window.to().isBefore(this.today);
 	}
 
-	private @Nullable Integer dryDays(Roots roots, DayWindow window) {
-		WaterView.Day last = soon(window) ? last(roots) : null;
+	private @Nullable Integer dryDays(Asked asked) {
+		WaterView.Day last = asked.soon() ? last(asked.roots()) : null;
 		// Whether it is dry enough at all is for the rule to say.
 		return (last == null || last.dryDays() < FEWEST_DRY) ? null : Integer.valueOf(last.dryDays());
 	}
