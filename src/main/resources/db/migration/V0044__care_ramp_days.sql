@@ -3,3 +3,5 @@
 alter table care.task
 	add column ramp_step smallint,
 	add column ramp_held boolean;
+
+create index task_ramp on care.task (site) where ramp_step is not null;

@@ -1,6 +1,7 @@
 package org.leafward.care;
 
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.leafward.care.core.amount.Roots;
@@ -46,13 +47,13 @@ class ClimateAnswers {
 
 	/** The water of a site's own ground in the last two weeks. */
 	private Optional<WaterView> water(SiteInputs inputs) {
-		return water(inputs, SoilMoisture.bed(inputs.site().soil(), inputs.today(), inputs.waterings()));
+		return water(inputs, SoilMoisture.bed(inputs.site().soil(), inputs.today(), inputs.waterings().whole()));
 	}
 
-	/** The same under plants of some kind. */
-	Optional<WaterView> water(SiteInputs inputs, Roots roots) {
+	/** The same in the bed of plants of some kind, with what it got. */
+	Optional<WaterView> water(SiteInputs inputs, Roots roots, Map<LocalDate, Double> given) {
 		return water(inputs, new WaterBed(inputs.site().soil().words(), roots.depthMetres(), roots.plantFactor(),
-				WaterBed.USUAL_DEPLETION, SoilMoisture.upToYesterday(inputs.today(), inputs.waterings())));
+				WaterBed.USUAL_DEPLETION, SoilMoisture.upToYesterday(inputs.today(), given)));
 	}
 
 	private Optional<WaterView> water(SiteInputs inputs, WaterBed bed) {

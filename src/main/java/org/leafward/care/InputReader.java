@@ -6,7 +6,6 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.leafward.care.core.plan.Observed;
 import org.leafward.care.core.plan.SoilMoisture;
 import org.leafward.care.store.SeenTable;
@@ -17,6 +16,7 @@ import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
+import org.leafward.register.WateredDepths;
 import org.leafward.register.Waterings;
 import org.springframework.stereotype.Component;
 
@@ -56,14 +56,14 @@ class InputReader {
 		// Somewhere it is still yesterday, elsewhere tomorrow.
 		LocalDate around = LocalDate.ofInstant(now, ZoneOffset.UTC);
 		Map<SiteId, Observed> observed = this.seen.of(ids, around);
-		Map<SiteId, Map<LocalDate, Double>> waterings = this.waterings.depths(ids, around.minusDays(WATERED + 1),
+		Map<SiteId, WateredDepths> waterings = this.waterings.depths(ids, around.minusDays(WATERED + 1),
 				around.plusDays(1));
 		Surroundings surroundings = this.surroundings.of(sites.stream().map(Site::point).toList());
 		List<SiteInputs> inputs = new ArrayList<>(sites.size());
 		for (Site site : sites) {
 			LocalDate today = LocalDate.ofInstant(now, site.zone());
-			Map<LocalDate, Double> given = new TreeMap<>(waterings.getOrDefault(site.id(), Map.of()));
-			given.keySet().removeIf((day) -> day.isBefore(today.minusDays(WATERED)) || day.isAfter(today));
+			WateredDepths given = waterings.getOrDefault(site.id(), WateredDepths.NONE)
+				.between(today.minusDays(WATERED), today);
 			inputs.add(new SiteInputs(site, plantings.getOrDefault(site.id(), List.of()),
 					observed.getOrDefault(site.id(), Observed.NOTHING), given, surroundings, today));
 		}

@@ -2,11 +2,11 @@ package org.leafward.care;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import org.leafward.care.core.plan.Observed;
 import org.leafward.climate.Surroundings;
 import org.leafward.register.Planting;
 import org.leafward.register.Site;
+import org.leafward.register.WateredDepths;
 
 /**
  * All that the plan of a site is made from, but for rules and catalogue.
@@ -14,10 +14,10 @@ import org.leafward.register.Site;
  * @param site the site
  * @param plantings its plantings, by label
  * @param observed what people saw there
- * @param waterings of the whole site in the days of the water balance, mm by day
+ * @param waterings in the days of the water balance, mm by day
  * @param surroundings the stations and forecasts around it
  * @param today the day there
  */
-record SiteInputs(Site site, List<Planting> plantings, Observed observed, Map<LocalDate, Double> waterings,
+record SiteInputs(Site site, List<Planting> plantings, Observed observed, WateredDepths waterings,
 		Surroundings surroundings, LocalDate today) {
 }

@@ -95,8 +95,8 @@ class SitePlanner {
 		SiteFacts ground = new SiteFacts(site.region(), site.county(), site.soil(), site.features());
 		WeatherOutlook outlook = this.weather.outlook(inputs);
 		WeatherAnswers answers = this.weather.at(inputs, outlook);
-		SiteFigures figures = new SiteFigures(new PlantLight(site), new PlantWater(site, today,
-				(roots) -> this.weather.water(inputs, roots), this.limits.of(site.county()).orElse(null)),
+		SiteFigures figures = new SiteFigures(new PlantLight(site), new PlantWater(site, today, inputs.waterings(),
+				(roots, given) -> this.weather.water(inputs, roots, given), this.limits.of(site.county()).orElse(null)),
 				new PlantCover(outlook::lowest));
 		List<Season> seasons = List.of(current.previous(), current, current.next());
 		// All markers of a plan come from one version of each record.

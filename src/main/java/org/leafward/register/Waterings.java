@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
 import org.leafward.measure.BadInput;
@@ -195,21 +196,33 @@ public class Waterings {
 	}
 
 	/**
-	 * What ground got that only gets what the whole site gets.
+	 * What the ground of several sites got.
 	 * @param sites where, at most 1,000
 	 * @param from first day
 	 * @param to last day, at most four years later
-	 * @return by site, without those that got nothing, mm by day
+	 * @return by site, without those that got nothing
 	 */
 	@Transactional(readOnly = true)
-	public Map<SiteId, Map<LocalDate, Double>> depths(Collection<SiteId> sites, LocalDate from, LocalDate to) {
-		Map<SiteId, Map<LocalDate, Double>> depths = new HashMap<>();
-		this.waterings.ofWholeSites(sites.stream().map(SiteId::value).toArray(UUID[]::new), from, to)
+	public Map<SiteId, WateredDepths> depths(Collection<SiteId> sites, LocalDate from, LocalDate to) {
+		Map<SiteId, List<Watering>> waterings = this.waterings
+			.ofSites(sites.stream().map(SiteId::value).toArray(UUID[]::new), from, to)
 			.stream()
 			.map(WateringEntity::toWatering)
-			.forEach((one) -> depths.computeIfAbsent(one.site(), (key) -> new HashMap<>())
-				.merge(one.day(), one.millimetres(), Double::sum));
+			.collect(Collectors.groupingBy(Watering::site));
+		Map<SiteId, WateredDepths> depths = new HashMap<>();
+		waterings.forEach((site, all) -> depths.put(site, depths(all)));
 		return depths;
+	}
+
+	private static WateredDepths depths(List<Watering> waterings) {
+		Map<LocalDate, Double> whole = new HashMap<>();
+		Map<PlantingId, Map<LocalDate, Double>> beds = new HashMap<>();
+		for (Watering one : waterings) {
+			PlantingId planting = one.planting();
+			((planting == null) ? whole : beds.computeIfAbsent(planting, (bed) -> new HashMap<>())).merge(one.day(),
+					one.millimetres(), Double::sum);
+		}
+		return new WateredDepths(whole, beds);
 	}
 
 }

@@ -21,6 +21,7 @@ import org.leafward.measure.GeoPoint;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.NewSite;
+import org.leafward.register.NewWatering;
 import org.leafward.register.Placement;
 import org.leafward.register.Planting;
 import org.leafward.register.PlantingSize;
@@ -31,6 +32,7 @@ import org.leafward.register.SiteId;
 import org.leafward.register.SiteSetting;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
+import org.leafward.register.Waterings;
 import org.leafward.register.Wind;
 import org.leafward.support.SettableClock;
 import org.leafward.support.TestDatabase;
@@ -90,6 +92,9 @@ class AmountsInTasksTests {
 
 	@Autowired
 	private RampPictures pictures;
+
+	@Autowired
+	private Waterings waterings;
 
 	private SiteId site;
 
@@ -212,6 +217,8 @@ class AmountsInTasksTests {
 		assertThat(sized).contains("litres (").doesNotContain("square metre").doesNotContain("minutes");
 		this.register.change(this.site, (now) -> new SiteSetting(now.place(), now.region(), now.features(), 10.0));
 		assertThat(amount()).contains("minutes").startsWith(sized.substring(0, sized.indexOf(';')));
+		this.waterings.record(this.site, new NewWatering(bed.id(), FIRST.minusDays(1), 60, ""), null);
+		assertThat(amount()).as("its own bed was watered").startsWith("Nothing now");
 		CareTask task = tasks("edibles/water-lasting-crops").get(0);
 		assertThat(this.calendar.explain(task.id()).orElseThrow().toString()).contains("Local limit")
 			.contains("FAO Irrigation and Drainage Paper 56");

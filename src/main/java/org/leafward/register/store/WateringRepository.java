@@ -19,8 +19,8 @@ public interface WateringRepository extends JpaRepository<WateringEntity, UUID> 
 	/** In SQL with an array: lists of parameters are translated anew each time. */
 	@QueryHints(@QueryHint(name = "org.hibernate.readOnly", value = "true"))
 	@Query(nativeQuery = true, value = "select * from register.watering where site = any(:sites) "
-			+ "and planting is null and day between :first and :last order by day, entered_at, id")
-	List<WateringEntity> ofWholeSites(UUID[] sites, LocalDate first, LocalDate last);
+			+ "and day between :first and :last order by day, entered_at, id")
+	List<WateringEntity> ofSites(UUID[] sites, LocalDate first, LocalDate last);
 
 	@Query("select w from WateringEntity w where w.site = :site order by w.day desc, w.enteredAt desc, w.id")
 	List<WateringEntity> latest(UUID site, Pageable page);

@@ -3,12 +3,11 @@ package org.leafward.care.core.amount;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.function.IntSupplier;
 import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.Amount;
@@ -27,8 +26,10 @@ import org.leafward.measure.DayWindow;
 import org.leafward.measure.Explanation;
 import org.leafward.plants.Species;
 import org.leafward.register.Planting;
+import org.leafward.register.PlantingId;
 import org.leafward.register.PlantingSize;
 import org.leafward.register.Site;
+import org.leafward.register.WateredDepths;
 
 /**
  * The water of a site's plantings. What comes soon goes by how dry the soil is, what lies
@@ -57,11 +58,13 @@ public final class PlantWater {
 
 	private final Ground ground;
 
-	private final Function<Roots, Optional<WaterView>> balance;
+	private final WateredDepths waterings;
+
+	private final BiFunction<Roots, Map<LocalDate, Double>, Optional<WaterView>> balance;
 
 	private final @Nullable WateringLimit limit;
 
-	private final Map<Roots, Optional<WaterView>> balances = new EnumMap<>(Roots.class);
+	private final Map<WateredBed, Optional<WaterView>> balances = new HashMap<>();
 
 	private final Map<Asked, Optional<Amount>> amounts = new HashMap<>();
 
@@ -69,14 +72,17 @@ public final class PlantWater {
 	 * Prepares a site; nothing is looked up before a rule asks.
 	 * @param site the site
 	 * @param today the day there
-	 * @param balance the water of the last days in a bed of such plants
+	 * @param waterings what its ground got
+	 * @param balance the water of the last days in a bed of such plants that got so much,
+	 * mm by day
 	 * @param limit what the county allows; null for no limit
 	 */
-	public PlantWater(Site site, LocalDate today, Function<Roots, Optional<WaterView>> balance,
-			@Nullable WateringLimit limit) {
+	public PlantWater(Site site, LocalDate today, WateredDepths waterings,
+			BiFunction<Roots, Map<LocalDate, Double>, Optional<WaterView>> balance, @Nullable WateringLimit limit) {
 		this.site = site;
 		this.today = today;
 		this.ground = Ground.of(site.soil().words());
+		this.waterings = waterings;
 		this.balance = balance;
 		this.limit = limit;
 	}
@@ -96,14 +102,32 @@ public final class PlantWater {
 		}
 		long weeks = (computes == Computes.YOUNG_TREE)
 				? Math.max(0, ChronoUnit.WEEKS.between(planting.plantedOn(), window.from())) : 0;
-		Asked asked = new Asked(computes, planting.size(), Roots.of(species), planting.count(), soon(window),
+		Asked asked = new Asked(computes, planting.size(), bed(planting, species), planting.count(), soon(window),
 				Math.min(weeks, GROWN_UP));
 		Optional<Amount> amount = this.amounts.computeIfAbsent(asked, this::work);
 		return (computes == Computes.FLUSH_POT) ? amount : amount.map((one) -> limited(one, window));
 	}
 
 	/** What an amount goes by; the turns of a task, and plantings alike, share one. */
-	private record Asked(Computes computes, PlantingSize size, Roots roots, int count, boolean soon, long weeks) {
+	private record Asked(Computes computes, PlantingSize size, WateredBed bed, int count, boolean soon, long weeks) {
+
+		Roots roots() {
+			return this.bed.roots;
+		}
+
+	}
+
+	/**
+	 * Beds with the same water in them.
+	 *
+	 * @param own the planting, when its bed was watered by itself
+	 */
+	private record WateredBed(Roots roots, @Nullable PlantingId own) {
+	}
+
+	private WateredBed bed(Planting planting, Species species) {
+		return new WateredBed(Roots.of(species),
+				this.waterings.beds().containsKey(planting.id()) ? planting.id() : null);
 	}
 
 	private Optional<Amount> work(Asked asked) {
@@ -140,13 +164,15 @@ public final class PlantWater {
 
 	private Amount refill(Asked asked) {
 		Bed bed = new Bed(this.ground, asked.roots().depthMetres(), asked.size().squareMetres(), flow());
-		WaterView.Day last = asked.soon() ? last(asked.roots()) : null;
+		WaterView.Day last = asked.soon() ? last(asked) : null;
 		if (last == null) {
 			return BedWatering.usual(bed).amount();
 		}
-		Amount amount = BedWatering.refill(bed, STEP * Math.round(last.depletion() / STEP), 0).amount();
+		Amount amount = BedWatering
+			.refill(bed, (last.depletion() < STEP) ? 0 : STEP * Math.round(last.depletion() / STEP), 0)
+			.amount();
 		List<Explanation> steps = new ArrayList<>(amount.explanation().steps());
-		steps.add(water(asked.roots()).explanation());
+		balance(asked).ifPresent((water) -> steps.add(water.explanation()));
 		return new Amount(amount.words(), amount.explanation().withSteps(steps));
 	}
 
@@ -155,22 +181,21 @@ public final class PlantWater {
 	}
 
 	private @Nullable Integer dryDays(Asked asked) {
-		WaterView.Day last = asked.soon() ? last(asked.roots()) : null;
+		WaterView.Day last = asked.soon() ? last(asked) : null;
 		// Whether it is dry enough at all is for the rule to say.
 		return (last == null || last.dryDays() < FEWEST_DRY) ? null : Integer.valueOf(last.dryDays());
 	}
 
-	private WaterView.@Nullable Day last(Roots roots) {
-		return balance(roots).map((water) -> water.days().get(water.days().size() - 1)).orElse(null);
+	private WaterView.@Nullable Day last(Asked asked) {
+		return balance(asked).map((water) -> water.days().get(water.days().size() - 1)).orElse(null);
 	}
 
-	private WaterView water(Roots roots) {
-		return balance(roots).orElseThrow();
-	}
-
-	private Optional<WaterView> balance(Roots roots) {
-		return this.balances.computeIfAbsent(roots,
-				(one) -> this.balance.apply(one).filter((water) -> !water.days().isEmpty()));
+	private Optional<WaterView> balance(Asked asked) {
+		WateredBed bed = asked.bed();
+		return this.balances.computeIfAbsent(bed,
+				(one) -> this.balance
+					.apply(bed.roots(), (bed.own() != null) ? this.waterings.of(bed.own()) : this.waterings.whole())
+					.filter((water) -> !water.days().isEmpty()));
 	}
 
 	private Amount limited(Amount amount, DayWindow window) {

@@ -5,10 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.leafward.register.Planting;
 import org.leafward.register.Site;
+import org.leafward.register.WateredDepths;
 
 /**
  * A fingerprint of all that a plan is made from. A plan hangs on nothing else, so while
@@ -38,7 +37,7 @@ public final class InputFingerprint {
 	 * @param today the day there
 	 * @return 32 octets (SHA-256), the same on every machine
 	 */
-	public static byte[] of(Site site, List<Planting> plantings, Observed observed, Map<LocalDate, Double> waterings,
+	public static byte[] of(Site site, List<Planting> plantings, Observed observed, WateredDepths waterings,
 			String weather, String knowledge, LocalDate today) {
 		InputFingerprint all = new InputFingerprint();
 		all.put(PLANNER);
@@ -59,7 +58,7 @@ public final class InputFingerprint {
 			all.put(planting);
 		}
 		all.put(observed.log());
-		all.put(new TreeMap<>(waterings));
+		all.put(waterings.inOrder());
 		return all.digest.digest();
 	}
 

@@ -39,6 +39,7 @@ import org.leafward.register.Site;
 import org.leafward.register.SiteId;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
+import org.leafward.register.WateredDepths;
 import org.leafward.register.Wind;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -77,7 +78,8 @@ class PlantAmountsTests {
 	}
 
 	private static String water(Computes computes, PlantingSize size, DayWindow window, double depletion) {
-		return new PlantWater(site(42, Sun.FULL_SUN, 10.0), TODAY, (roots) -> Optional.of(view(depletion)), null)
+		return new PlantWater(site(42, Sun.FULL_SUN, 10.0), TODAY, WateredDepths.NONE,
+				(roots, given) -> Optional.of(view(depletion)), null)
 			.amount(computes, planting("oak", null, size, null), window)
 			.map(Amount::words)
 			.orElse("");
@@ -110,6 +112,18 @@ class PlantAmountsTests {
 	@CsvSource({ "YOUNG_TREE", "TREE", "POT", "FLUSH_POT" })
 	void withoutASizeTheWordsOfTheRuleStand(Computes computes) {
 		assertThat(water(computes, PlantingSize.UNKNOWN, NOW, 20)).isEmpty();
+	}
+
+	@Test
+	void aBedThatWasWateredByItselfTakesLess() {
+		Subject watered = planting("oak", null, new PlantingSize(10.0, null, null), null);
+		Subject other = planting("oak", null, new PlantingSize(10.0, null, null), null);
+		WateredDepths depths = new WateredDepths(Map.of(TODAY.minusDays(2), 5.0),
+				Map.of(new PlantingId(watered.id()), Map.of(TODAY.minusDays(2), 20.0)));
+		PlantWater water = new PlantWater(site(42, Sun.FULL_SUN, null), TODAY, depths,
+				(roots, given) -> Optional.of(view(40 - given.get(TODAY.minusDays(2)))), null);
+		assertThat(water.amount(Computes.REFILL, watered, NOW).orElseThrow().words()).startsWith("About 150 litres");
+		assertThat(water.amount(Computes.REFILL, other, NOW).orElseThrow().words()).startsWith("About 350 litres");
 	}
 
 	@Test

@@ -24,6 +24,7 @@ import org.leafward.register.SiteFeature;
 import org.leafward.register.SiteId;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
+import org.leafward.register.WateredDepths;
 import org.leafward.register.Wind;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -67,7 +68,10 @@ class InputFingerprintTests {
 		all.add(of(site, one, "", WATER, "weather 2", "rules", DAY));
 		all.add(of(site, one, "", WATER, "weather", "rules 2", DAY));
 		all.add(of(site, one, "", WATER, "weather", "rules", DAY.plusDays(1)));
-		assertThat(all).hasSize(16);
+		all.add(HexFormat.of()
+			.formatHex(InputFingerprint.of(site, one, new Logged(""),
+					new WateredDepths(WATER, Map.of(one.get(0).id(), WATER)), "weather", "rules", DAY)));
+		assertThat(all).hasSize(17);
 	}
 
 	@Test
@@ -95,7 +99,8 @@ class InputFingerprintTests {
 	private static String of(Site site, List<Planting> plantings, String log, Map<LocalDate, Double> waterings,
 			String weather, String knowledge, LocalDate today) {
 		return HexFormat.of()
-			.formatHex(InputFingerprint.of(site, plantings, new Logged(log), waterings, weather, knowledge, today));
+			.formatHex(InputFingerprint.of(site, plantings, new Logged(log), new WateredDepths(waterings, Map.of()),
+					weather, knowledge, today));
 	}
 
 	private static Site site(GeoPoint point, SoilTexture soil, Microclimate microclimate, String region,
