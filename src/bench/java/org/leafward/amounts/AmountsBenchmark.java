@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.leafward.amounts.cover.Cover;
 import org.leafward.amounts.cover.CoverTonight;
@@ -73,7 +72,7 @@ public class AmountsBenchmark {
 	/** The days alone, laid on the calendar. */
 	@Benchmark
 	public void rampAlone(Blackhole hole) {
-		hole.consume(RampCalendar.of(ramp(), List.of(), Map.of()));
+		hole.consume(RampCalendar.of(ramp(), List.of()));
 	}
 
 	/**

@@ -1,11 +1,9 @@
 package org.leafward.amounts.light;
 
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.leafward.amounts.Amount;
-import org.leafward.amounts.Degrees;
 import org.leafward.climate.core.light.DailyLight;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWords;
@@ -13,18 +11,11 @@ import org.leafward.measure.Explanation;
 import org.leafward.measure.GeoPoint;
 
 /**
- * Houseplants out for the summer and in again before nights get cold. Shade first, then
- * sun for those that want it, and over a week from sun to light shade to heavy shade
- * before they come in: Clemson HGIC, Indoor Plants: Moving Plants Indoors & Outdoors,
- * read in an excerpt.
+ * Houseplants in again before nights get cold, over a week from sun to light shade to
+ * heavy shade: Clemson HGIC, Indoor Plants: Moving Plants Indoors & Outdoors, read in an
+ * excerpt.
  */
 public final class MovingHouseplants {
-
-	/**
-	 * They go out when nights keep at this, and come in before they don't, °C: 55 °F,
-	 * from memory; Kansas State University has 50 °F as harmful to many.
-	 */
-	public static final double NIGHT_CELSIUS = Degrees.ofFahrenheit(55);
 
 	/** Days of the way in by default: a week. */
 	public static final int USUAL_DAYS_IN = 7;
@@ -35,23 +26,6 @@ public final class MovingHouseplants {
 			+ "excerpt; equal factors from day to day: our choice";
 
 	private MovingHouseplants() {
-	}
-
-	/**
-	 * The way out. Plants of the forest floor end in shade and never stand in the sun.
-	 * @param point the place
-	 * @param zone the clock of the place
-	 * @param firstDay the first day outside, once nights are warm
-	 * @param start where the plant stands now
-	 * @param lovesSun whether its summer place is full sun
-	 * @param nightCelsius coldest night that it stays out for, {@link #NIGHT_CELSIUS} for
-	 * most
-	 * @return two weeks, or less when shade is no brighter than its window
-	 */
-	public static HardeningRamp out(GeoPoint point, ZoneId zone, LocalDate firstDay, StartingLight start,
-			boolean lovesSun, double nightCelsius) {
-		return HardeningRamp.plan(point, zone, firstDay, HardeningRamp.USUAL_DAYS, start,
-				lovesSun ? SiteLight.FULL_SUN : SiteLight.SHADE, RampLimits.forNights(nightCelsius));
 	}
 
 	/** Where a plant stands on its way in. */

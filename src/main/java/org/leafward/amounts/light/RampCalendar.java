@@ -1,11 +1,8 @@
 package org.leafward.amounts.light;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.Amount;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
@@ -29,21 +26,17 @@ public record RampCalendar(HardeningRamp ramp, boolean complete, List<Entry> ent
 	 * @param number of the day, from 1; it stays whatever is held
 	 * @param date the day
 	 * @param past whether it is over
-	 * @param step what its step would have the plant do, with the night inside when the
-	 * night is known to be too cold
+	 * @param step what its step would have the plant do
 	 * @param held whether the plant stays in instead
-	 * @param hold why, null when it isn't held or only the log says so
 	 */
-	public record Entry(int number, LocalDate date, boolean past, RampDay step, boolean held, @Nullable Hold hold) {
+	public record Entry(int number, LocalDate date, RampDay step, boolean held) {
 
 		/**
 		 * What to do.
-		 * @return for example "It stays in. The day stays at 5 °C (41 °F), below 7 °C (45
-		 * °F). Step 3 waits"
+		 * @return for example "It stays in. Step 3 waits"
 		 */
 		public String words() {
-			return this.held ? "It stays in. " + ((this.hold != null) ? this.hold.reason() + ". " : "") + "Step "
-					+ this.step.step() + " waits" : this.step.words();
+			return this.held ? "It stays in. Step " + this.step.step() + " waits" : this.step.words();
 		}
 
 		/**
@@ -73,44 +66,15 @@ public record RampCalendar(HardeningRamp ramp, boolean complete, List<Entry> ent
 	/**
 	 * Lays a ramp on the calendar.
 	 * @param ramp the ramp
-	 * @param past what is known of its first days, in order; today is the day after the
-	 * last
-	 * @param weather what is known of its days, past ones and those to come; a day that
-	 * was logged as done is done whatever the weather
+	 * @param past what is known of its first days, in order
 	 * @return the days
 	 */
-	public static RampCalendar of(HardeningRamp ramp, List<RampProgress.Log> past,
-			Map<LocalDate, RampWeather> weather) {
-		Map<Integer, Hold> holds = new HashMap<>();
-		int steps = ramp.basis().steps();
-		for (int number = 1; number <= 2 * steps; number++) {
-			int day = number;
-			ramp.basis()
-				.limits()
-				.hold(weather.getOrDefault(date(ramp, number), RampWeather.UNKNOWN))
-				.ifPresent((hold) -> holds.put(day, hold));
-		}
-		return of(ramp, RampProgress.of(steps, past, holds), weather);
-	}
-
-	/**
-	 * Lays a ramp on the calendar whose held days are known.
-	 * @param ramp the ramp
-	 * @param progress its days
-	 * @param weather for the nights; may be empty
-	 * @return the days
-	 */
-	public static RampCalendar of(HardeningRamp ramp, RampProgress progress, Map<LocalDate, RampWeather> weather) {
-		List<Entry> entries = new ArrayList<>();
-		for (RampProgress.Turn turn : progress.turns()) {
+	public static RampCalendar of(HardeningRamp ramp, List<RampProgress.Log> past) {
+		RampProgress progress = RampProgress.of(ramp.basis().steps(), past, Map.of());
+		return new RampCalendar(ramp, progress.complete(), progress.turns().stream().map((turn) -> {
 			LocalDate date = date(ramp, turn.number());
-			RampDay step = ramp.on(date, turn.step());
-			RampWeather known = weather.getOrDefault(date, RampWeather.UNKNOWN);
-			entries.add(new Entry(turn.number(), date, turn.past(),
-					ramp.basis().limits().keepsNight(known.minimumCelsius()) ? step : step.nightIn(), turn.held(),
-					turn.hold()));
-		}
-		return new RampCalendar(ramp, progress.complete(), entries);
+			return new Entry(turn.number(), date, ramp.on(date, turn.step()), turn.held());
+		}).toList());
 	}
 
 	private static LocalDate date(HardeningRamp ramp, int number) {

@@ -14,6 +14,7 @@ import org.leafward.care.core.rule.EventAnchor;
 import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.PhaseAnchor;
 import org.leafward.care.core.rule.PlantingDateAnchor;
+import org.leafward.care.core.rule.Ramp;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.Span;
 import org.leafward.care.core.rule.Variant;
@@ -42,6 +43,7 @@ final class RuleFacts {
 		RuleWords.weather(rule.weather()).forEach((sentence) -> facts.add(new Fact("Weather", sentence)));
 		facts.add(new Fact("For", this.whom.of(rule.concern()) + "."));
 		add(facts, "How much", rule.text().amount());
+		add(facts, "Worked out", RuleWords.computes(rule));
 		facts.add(new Fact("Why", rule.text().why()));
 		add(facts, "Otherwise", rule.text().otherwise());
 		Effort effort = rule.effort();
@@ -85,6 +87,16 @@ final class RuleFacts {
 	List<Fact> bySpecies(Rule rule) {
 		Map<String, String> lines = new TreeMap<>();
 		rule.amounts().forEach((species, amount) -> lines.merge(this.whom.species(species), amount, RuleFacts::joined));
+		rule.hurt()
+			.bySpecies()
+			.forEach((species, degrees) -> lines.merge(this.whom.species(species), "hurt at " + degrees.words(),
+					RuleFacts::joined));
+		if (rule.timing() instanceof Ramp ramp && ramp.light() != null) {
+			ramp.light()
+				.bySpecies()
+				.forEach((species, degrees) -> lines.merge(this.whom.species(species),
+						"no night outside below " + degrees.words(), RuleFacts::joined));
+		}
 		if (rule.timing() instanceof Span span) {
 			days(span.from()).forEach((species, days) -> lines.merge(this.whom.species(species),
 					"from " + RuleFacts.days(days), RuleFacts::joined));

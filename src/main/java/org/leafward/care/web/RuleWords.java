@@ -3,6 +3,7 @@ package org.leafward.care.web;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.rule.Anchor;
 import org.leafward.care.core.rule.Condition;
 import org.leafward.care.core.rule.DayByDay;
@@ -11,6 +12,7 @@ import org.leafward.care.core.rule.Grade;
 import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.PhaseAnchor;
 import org.leafward.care.core.rule.Ramp;
+import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.Source;
 import org.leafward.care.core.rule.Span;
 import org.leafward.care.core.rule.Timing;
@@ -90,6 +92,31 @@ final class RuleWords {
 			return TemperatureThreshold.parse(written).words();
 		}
 		return written.replaceFirst("(?<=[0-9])(?=[a-z])", " ");
+	}
+
+	/** What is worked out for each planting; null for nothing. */
+	static @Nullable String computes(Rule rule) {
+		if (rule.timing() instanceof Ramp ramp && ramp.light() != null) {
+			return switch (ramp.light().way()) {
+				case OUT ->
+					"Hours, shade and clock time of each day, from the light in which the planting stands to that of "
+							+ "its place; unfit days are held.";
+				case IN -> "The place of each day, from the light of summer to that of its window.";
+				case CLOTH -> "The cloth of each day, from the light in which it grew to full sun.";
+			};
+		}
+		if (rule.computes() == null) {
+			return null;
+		}
+		return switch (rule.computes()) {
+			case REFILL -> "The water that is missing from the root zone, for the area of the planting.";
+			case YOUNG_TREE, TREE ->
+				"By the thickness of the trunk, or for a young shrub by its pot, where that is known.";
+			case POT, FLUSH_POT -> "By the volume of the pot, where that is known.";
+			case LEACHING -> "The water that takes half of the salt out of the root zone.";
+			case COVER -> "By the forecast of the night"
+					+ ((rule.hurt().at() != null) ? "; the plants are hurt at " + rule.hurt().at().words() + "." : ".");
+		};
 	}
 
 	/** For example "20 minutes for each plant". */

@@ -28,16 +28,16 @@ class MovingPlantsTests {
 	/** Never straight to the midday sun, and shade first: Clemson HGIC, read. */
 	@Test
 	void shadePlantsNeverSeeTheSunAndSunLoversSeeItLate() {
-		HardeningRamp shade = MovingHouseplants.out(PLACE, CHICAGO, JUNE, EAST, false, MovingHouseplants.NIGHT_CELSIUS);
-		assertThat(shade.days()).extracting(RampDay::exposure).doesNotContain(Exposure.SUN, Exposure.SUN_UNTIL);
-		List<RampDay> sun = MovingHouseplants.out(PLACE, CHICAGO, JUNE, EAST, true, 10).days();
+		assertThat(out(SiteLight.SHADE)).extracting(RampDay::exposure).doesNotContain(Exposure.SUN, Exposure.SUN_UNTIL);
+		List<RampDay> sun = out(SiteLight.FULL_SUN);
 		assertThat(sun).hasSize(14);
 		assertThat(sun.subList(0, 3)).extracting(RampDay::exposure)
 			.allMatch((one) -> one == Exposure.DEEP_SHADE || one == Exposure.BRIGHT_SHADE);
 		assertThat(sun.get(13).exposure()).isEqualTo(Exposure.ITS_PLACE);
-		// 55 °F, common practice.
-		assertThat(shade.basis().limits().keepsNight(12.7)).isFalse();
-		assertThat(shade.basis().limits().keepsNight(12.8)).isTrue();
+	}
+
+	private static List<RampDay> out(SiteLight site) {
+		return HardeningRamp.plan(PLACE, CHICAGO, JUNE, 14, EAST, site, RampLimits.forNights(12.8)).days();
 	}
 
 	/** Sun, light shade, heavy shade, indoors, over about a week: Clemson HGIC, read. */

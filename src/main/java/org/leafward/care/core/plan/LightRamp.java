@@ -28,9 +28,6 @@ import org.leafward.measure.Explanation;
  */
 final class LightRamp {
 
-	/** The kind doesn't show in what a task says; the reason does. */
-	private static final Hold.Kind HELD = Hold.Kind.COLD;
-
 	private final Draft draft;
 
 	private final Ramp ramp;
@@ -61,7 +58,7 @@ final class LightRamp {
 		// Somebody knows already that nobody will be there.
 		told.stream()
 			.filter((day) -> day.logged() && day.held() && !day.past(today))
-			.forEach((day) -> holds.put(day.number(), new Hold(HELD, "Left out")));
+			.forEach((day) -> holds.put(day.number(), new Hold("Left out")));
 		int ahead = past.size();
 		for (LocalDate day = first().plusDays(ahead); !day.isAfter(today.plusDays(WeatherMemo.FORECAST_DAYS)); day = day
 			.plusDays(1)) {
@@ -71,7 +68,7 @@ final class LightRamp {
 			}
 			if (reason != null) {
 				int number = (int) (day.toEpochDay() - first().toEpochDay()) + 1;
-				holds.put(number, new Hold(HELD, reason.label() + ": " + reason.value()));
+				holds.put(number, new Hold(reason.label() + ": " + reason.value()));
 				this.reasons.put(number, reason);
 			}
 		}
@@ -147,9 +144,9 @@ final class LightRamp {
 		boolean held = turn.held();
 		String title = "Day %d of %d%s: %s".formatted(turn.number(), this.progress.length(), held ? ", kept in" : "",
 				rule.title());
-		String what = held ? "Keep them in today and repeat this step tomorrow. " + because(turn)
+		String what = held ? "Stays in today; this step is for the next fit day. " + because(turn)
 				: this.ramp.stepOn(scaled(turn.step())).text();
-		String place = held ? "Where they stood before; nothing is lost by a day." : amount.words();
+		String place = held ? "Indoors, as before; nothing is lost by a day." : amount.words();
 		Wording wording = Wording.of(new TaskText(title, what, place, rule.why(), rule.otherwise(), rule.caution()));
 		return new Told(wording, new Lazy<>(() -> Reasons.of(this.draft, steps(turn, amount))),
 				wording.name().getMostSignificantBits(), turn.step(), held);

@@ -2,8 +2,11 @@ package org.leafward.care.core.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.Amount;
+import org.leafward.amounts.light.HardeningRamp;
 import org.leafward.amounts.light.RampProgress;
 import org.leafward.care.TaskText;
 import org.leafward.care.core.plan.PlannedTask.Call;
@@ -83,9 +86,20 @@ final class RampTurns {
 			.findFirst()
 			.map(RampDay::first)
 			.orElse(draft.window().from());
-		return this.figures.ramp(ramp.light(), subject, first, ramp.days())
+		return ramp(ramp, subject, first, first.equals(draft.window().from()))
 			.map((steps) -> new LightRamp(draft, steps, told, this.today, weatherOf(draft)))
 			.orElse(null);
+	}
+
+	/** One that is short for its light begins later when it ends on its anchor. */
+	private Optional<HardeningRamp> ramp(Ramp ramp, Subject subject, LocalDate first, boolean whole) {
+		RampLight light = Objects.requireNonNull(ramp.light());
+		return this.figures.ramp(light, subject, first, ramp.days()).flatMap((found) -> {
+			int less = ramp.days() - found.basis().steps();
+			return (less > 0 && whole && ramp.endsAtAnchor())
+					? this.figures.ramp(light, subject, first.plusDays(less), found.basis().steps())
+					: Optional.of(found);
+		});
 	}
 
 	private LightRamp.DayWeather weatherOf(Draft draft) {

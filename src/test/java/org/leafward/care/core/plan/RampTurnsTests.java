@@ -67,7 +67,8 @@ class RampTurnsTests {
 				new Weather(List.of(), List.of(COLD), List.of()), Set.of(), List.of());
 	}
 
-	private static final Figures LIGHT = new Figures() {
+	/** Plants that stand in some light now. */
+	private record From(StartingLight start) implements Figures {
 
 		@Override
 		public Optional<Amount> amount(Rule rule, Subject subject, DayWindow window) {
@@ -76,11 +77,11 @@ class RampTurnsTests {
 
 		@Override
 		public Optional<HardeningRamp> ramp(RampLight light, Subject subject, LocalDate first, int days) {
-			return Optional.of(HardeningRamp.plan(PLACE, ZoneId.of("America/Detroit"), first, days,
-					new StartingLight.Windowsill(Aspect.SOUTH), SiteLight.FULL_SUN, RampLimits.forNights(10)));
+			return Optional.of(HardeningRamp.plan(PLACE, ZoneId.of("America/Detroit"), first, days, this.start,
+					SiteLight.FULL_SUN, RampLimits.forNights(10)));
 		}
 
-	};
+	}
 
 	/** What was told, by the number of the day. */
 	private record Told(List<RampDay> days) implements Observed {
@@ -111,6 +112,11 @@ class RampTurnsTests {
 
 	private static List<PlannedTask> plan(LocalDate today, List<RampDay> told,
 			Function<LocalDate, @Nullable Boolean> cold) {
+		return plan(today, told, cold, new StartingLight.Windowsill(Aspect.SOUTH));
+	}
+
+	private static List<PlannedTask> plan(LocalDate today, List<RampDay> told,
+			Function<LocalDate, @Nullable Boolean> cold, StartingLight start) {
 		WeatherAnswers weather = new WeatherAnswers() {
 
 			@Override
@@ -126,7 +132,7 @@ class RampTurnsTests {
 
 		};
 		PlanSite site = new PlanSite(PlanFixture.SITE, Hemisphere.NORTH, PlanFixture.LOAM, markers(), new Told(told),
-				weather, LIGHT);
+				weather, new From(start));
 		Season season = new Season(2027, Hemisphere.NORTH);
 		return planner(pack(RULE)).plan(site, List.of(PlanFixture.boxwoodPlantedOn(SET_OUT)), List.of(season), today)
 			.tasks();
@@ -158,6 +164,14 @@ class RampTurnsTests {
 		assertThat(tasks).extracting(PlannedTask::occurrence).doesNotHaveDuplicates();
 	}
 
+	/** What has the light already needs five days, and they end before setting out. */
+	@Test
+	void aShortRampEndsTheDayBeforeSettingOutToo() {
+		List<PlannedTask> tasks = plan(LocalDate.of(2027, 4, 1), List.of(), FIT, new StartingLight.Lamp(1500, 24));
+		assertThat(tasks).hasSize(5);
+		assertThat(tasks.get(4).window()).isEqualTo(DayWindow.of(LocalDate.of(2027, 5, 14)));
+	}
+
 	@Test
 	void aColdDayIsHeldAndShiftsTheRest() {
 		LocalDate tomorrow = FIRST.plusDays(5);
@@ -167,7 +181,7 @@ class RampTurnsTests {
 		PlannedTask held = tasks.get(1);
 		assertThat(held.rampHeld()).isTrue();
 		assertThat(held.text().title()).isEqualTo("Day 6 of 15, kept in: Do harden");
-		assertThat(held.text().what()).contains("Keep them in today").contains("Cool days ahead: 6 °C.");
+		assertThat(held.text().what()).contains("Stays in today").contains("Cool days ahead: 6 °C.");
 		assertThat(held.explanation().toString()).contains("Kept in by the weather");
 		assertThat(tasks.get(10).window()).isEqualTo(DayWindow.of(LocalDate.of(2027, 5, 15)));
 	}
