@@ -1,13 +1,18 @@
 package org.leafward.amounts.web;
 
+import jakarta.servlet.http.HttpServletResponse;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.leafward.measure.BadInput;
 import org.leafward.measure.Dimension;
 import org.leafward.pages.Choice;
+import org.springframework.http.HttpStatus;
+import org.springframework.ui.Model;
 
 /** What the calculators share. A new one is listed here. */
 final class Calculators {
@@ -49,6 +54,22 @@ final class Calculators {
 	/** A quantity that may stay empty. */
 	static Optional<Double> quantity(Dimension dimension, String field, @Nullable String given) {
 		return (given == null || given.isBlank()) ? Optional.empty() : Optional.of(dimension.read(field, given));
+	}
+
+	/** Fills in the result, or what can't be used. */
+	static void answer(boolean asked, Model model, HttpServletResponse response, Runnable question) {
+		model.addAttribute("section", "calculators");
+		model.addAttribute("errors", Map.of());
+		if (!asked) {
+			return;
+		}
+		try {
+			question.run();
+		}
+		catch (BadInput ex) {
+			response.setStatus(HttpStatus.BAD_REQUEST.value());
+			model.addAttribute("errors", ex.byField());
+		}
 	}
 
 }

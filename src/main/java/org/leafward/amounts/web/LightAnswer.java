@@ -3,7 +3,6 @@ package org.leafward.amounts.web;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.leafward.amounts.light.HardeningRamp;
@@ -37,7 +36,7 @@ record LightAnswer(RampCalendar calendar) {
 		List<RampProgress.Log> log = IntStream.rangeClosed(1, held.stream().max(Integer::compare).orElse(0))
 			.mapToObj((day) -> held.contains(day) ? RampProgress.Log.HELD : RampProgress.Log.TAKEN)
 			.toList();
-		return new LightAnswer(RampCalendar.of(ramp, log, Map.of()));
+		return new LightAnswer(RampCalendar.of(ramp, log));
 	}
 
 	private RampBasis basis() {

@@ -6,7 +6,6 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.leafward.amounts.cover.Cover;
@@ -15,9 +14,7 @@ import org.leafward.amounts.cover.NightSky;
 import org.leafward.amounts.light.HardeningRamp;
 import org.leafward.amounts.light.SiteLight;
 import org.leafward.climate.core.light.LightSource;
-import org.leafward.measure.BadInput;
 import org.leafward.pages.Choice;
-import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -47,9 +44,7 @@ class LightPages {
 	String light(@ModelAttribute("asked") LightRequest asked, Model model, HttpServletResponse response) {
 		LightRequest form = asked.asked() ? asked
 				: LightRequest.usual(LocalDate.now(this.clock).plusDays(HardeningRamp.USUAL_DAYS + 1L));
-		model.addAttribute("section", "calculators");
 		model.addAttribute("form", form);
-		model.addAttribute("errors", Map.of());
 		model.addAttribute("starts", Calculators.choices(StartingPlace.values(), StartingPlace::words));
 		model.addAttribute("units", Calculators.choices(LampUnit.values(), LampUnit::words));
 		model.addAttribute("sources",
@@ -58,27 +53,20 @@ class LightPages {
 					.toArray(LightSource[]::new), LightPages::lamp));
 		model.addAttribute("sites", Calculators.choices(SiteLight.values(), SiteLight::words));
 		model.addAttribute("nights", NIGHTS);
-		if (asked.asked()) {
-			try {
-				LightAnswer answer = form.answer();
-				model.addAttribute("lead", answer.lead());
-				model.addAttribute("change", answer.change());
-				model.addAttribute("picture", answer.picture());
-				model.addAttribute("explanation", answer.explanation());
-			}
-			catch (BadInput ex) {
-				refuse(ex, model, response);
-			}
-		}
+		Calculators.answer(asked.asked(), model, response, () -> {
+			LightAnswer answer = form.answer();
+			model.addAttribute("lead", answer.lead());
+			model.addAttribute("change", answer.change());
+			model.addAttribute("picture", answer.picture());
+			model.addAttribute("explanation", answer.explanation());
+		});
 		return "amounts/light";
 	}
 
 	@GetMapping("/calculators/cover")
 	String cover(@ModelAttribute("asked") CoverRequest asked, Model model, HttpServletResponse response) {
 		CoverRequest form = asked.asked() ? asked : CoverRequest.usual();
-		model.addAttribute("section", "calculators");
 		model.addAttribute("form", form);
-		model.addAttribute("errors", Map.of());
 		model.addAttribute("units", List.of(new Choice("fahrenheit", "°F"), new Choice("celsius", "°C")));
 		model.addAttribute("skies", Calculators.choices(NightSky.values(), NightSky::words));
 		model.addAttribute("covers",
@@ -86,22 +74,12 @@ class LightPages {
 					.concat(Stream.of(new Choice(CoverRequest.ANY, "whatever is enough")),
 							Calculators.choices(Cover.values(), Cover::words).stream())
 					.toList());
-		if (asked.asked()) {
-			try {
-				CoverTonight night = form.answer();
-				model.addAttribute("lead", night.amount().words());
-				model.addAttribute("explanation", night.amount().explanation());
-			}
-			catch (BadInput ex) {
-				refuse(ex, model, response);
-			}
-		}
+		Calculators.answer(asked.asked(), model, response, () -> {
+			CoverTonight night = form.answer();
+			model.addAttribute("lead", night.amount().words());
+			model.addAttribute("explanation", night.amount().explanation());
+		});
 		return "amounts/cover";
-	}
-
-	private static void refuse(BadInput ex, Model model, HttpServletResponse response) {
-		response.setStatus(HttpStatus.BAD_REQUEST.value());
-		model.addAttribute("errors", ex.byField());
 	}
 
 	/** As people call them; white LEDs come closest to cool white tubes, from memory. */

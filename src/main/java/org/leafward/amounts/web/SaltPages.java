@@ -2,7 +2,6 @@ package org.leafward.amounts.web;
 
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.leafward.amounts.salt.DeIcer;
 import org.leafward.amounts.salt.Drainage;
@@ -10,9 +9,7 @@ import org.leafward.amounts.salt.Extract;
 import org.leafward.amounts.salt.SaltedBed;
 import org.leafward.amounts.soiltest.SoilTreatment;
 import org.leafward.climate.core.water.TextureClass;
-import org.leafward.measure.BadInput;
 import org.leafward.pages.Choice;
-import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -33,18 +30,13 @@ class SaltPages {
 					.map((one) -> new Choice(Calculators.code(one), one.words()))
 					.toList());
 		model.addAttribute("products", Calculators.choices(DeIcer.values(), DeIcer::words));
-		if (asked.asked()) {
-			try {
-				SaltAnswer answer = form.answer();
-				model.addAttribute("lead", answer.leaching().amount().words());
-				model.addAttribute("explanation", answer.explanation());
-				model.addAttribute("afterThaw", answer.afterThaw());
-				model.addAttribute("beforeWinter", answer.beforeWinter());
-			}
-			catch (BadInput ex) {
-				refuse(ex, model, response);
-			}
-		}
+		Calculators.answer(asked.asked(), model, response, () -> {
+			SaltAnswer answer = form.answer();
+			model.addAttribute("lead", answer.leaching().amount().words());
+			model.addAttribute("explanation", answer.explanation());
+			model.addAttribute("afterThaw", answer.afterThaw());
+			model.addAttribute("beforeWinter", answer.beforeWinter());
+		});
 		return "amounts/salt";
 	}
 
@@ -52,24 +44,17 @@ class SaltPages {
 	String soilTest(@ModelAttribute("asked") SoilTestRequest asked, Model model, HttpServletResponse response) {
 		SoilTestRequest form = asked.asked() ? asked.shown() : SoilTestRequest.usual();
 		form(form, model);
-		if (asked.asked()) {
-			try {
-				SoilTreatment treatment = form.read().treatment();
-				model.addAttribute("lead", treatment.amount().words());
-				model.addAttribute("retest", treatment.retest());
-				model.addAttribute("explanation", treatment.amount().explanation());
-			}
-			catch (BadInput ex) {
-				refuse(ex, model, response);
-			}
-		}
+		Calculators.answer(asked.asked(), model, response, () -> {
+			SoilTreatment treatment = form.read().treatment();
+			model.addAttribute("lead", treatment.amount().words());
+			model.addAttribute("retest", treatment.retest());
+			model.addAttribute("explanation", treatment.amount().explanation());
+		});
 		return "amounts/soil-test";
 	}
 
 	private static void form(Object form, Model model) {
-		model.addAttribute("section", "calculators");
 		model.addAttribute("form", form);
-		model.addAttribute("errors", Map.of());
 		model.addAttribute("extracts", Calculators.choices(Extract.values(), Extract::words));
 		model.addAttribute("soils", Calculators.choices(TextureClass.values(), TextureClass::words));
 		model.addAttribute("drainages",
@@ -77,11 +62,6 @@ class SaltPages {
 					.stream()
 					.map((one) -> new Choice(Calculators.code(one), one.words()))
 					.toList());
-	}
-
-	private static void refuse(BadInput ex, Model model, HttpServletResponse response) {
-		response.setStatus(HttpStatus.BAD_REQUEST.value());
-		model.addAttribute("errors", ex.byField());
 	}
 
 }

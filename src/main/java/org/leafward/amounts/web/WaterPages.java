@@ -3,12 +3,9 @@ package org.leafward.amounts.web;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletResponse;
-import java.util.Map;
 import org.leafward.amounts.Amount;
 import org.leafward.amounts.water.Ground;
-import org.leafward.measure.BadInput;
 import org.springdoc.core.annotations.ParameterObject;
-import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -22,22 +19,14 @@ class WaterPages {
 
 	@GetMapping("/calculators/water")
 	String water(@ModelAttribute("asked") WaterRequest asked, Model model, HttpServletResponse response) {
-		model.addAttribute("section", "calculators");
 		model.addAttribute("form", asked.asked() ? asked : WaterRequest.usual());
-		model.addAttribute("errors", Map.of());
 		model.addAttribute("kinds", Calculators.choices(WaterRequest.What.values(), WaterRequest.What::words));
 		model.addAttribute("soils", Calculators.choices(Ground.values(), Ground::words));
-		if (asked.asked()) {
-			try {
-				Amount amount = asked.answer();
-				model.addAttribute("lead", amount.words());
-				model.addAttribute("explanation", amount.explanation());
-			}
-			catch (BadInput ex) {
-				response.setStatus(HttpStatus.BAD_REQUEST.value());
-				model.addAttribute("errors", ex.byField());
-			}
-		}
+		Calculators.answer(asked.asked(), model, response, () -> {
+			Amount amount = asked.answer();
+			model.addAttribute("lead", amount.words());
+			model.addAttribute("explanation", amount.explanation());
+		});
 		return "amounts/water";
 	}
 
