@@ -69,9 +69,7 @@ public record CoverTonight(Verdict verdict, @Nullable Cover cover, double plantC
 		return new CoverTonight(verdict, cover, plant, covered, new Amount(words, Explanation.of("Cover tonight", words)
 			.withSteps(List.of(
 					Explanation.of("At the plant", Degrees.words(plant))
-						.withDetail("Forecast " + Degrees.words(forecastCelsius) + ", the site "
-								+ Degrees.difference(Math.abs(offsetCelsius))
-								+ ((offsetCelsius < 0) ? " colder" : " warmer") + ", plants "
+						.withDetail("Forecast " + Degrees.words(forecastCelsius) + site(offsetCelsius) + ", plants "
 								+ Degrees.difference(sky.colder()) + " colder still; the night is " + sky.words() + ".")
 						.withSource(NightSky.SOURCE),
 					Explanation.of("The plant is hurt at", Degrees.words(hurtCelsius)), gains(cover, atHand)))));
@@ -84,6 +82,11 @@ public record CoverTonight(Verdict verdict, @Nullable Cover cover, double plantC
 	private static String warmer(double difference) {
 		return (Math.abs(difference) < 0.05) ? "no different"
 				: Degrees.difference(Math.abs(difference)) + ((difference < 0) ? " colder" : " warmer");
+	}
+
+	private static String site(double offset) {
+		return (offset == 0) ? ""
+				: ", the site " + Degrees.difference(Math.abs(offset)) + ((offset < 0) ? " colder" : " warmer");
 	}
 
 	private static void check(String field, String what, double value, double low, double high) {

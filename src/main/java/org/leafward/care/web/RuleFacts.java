@@ -40,7 +40,7 @@ final class RuleFacts {
 		window.ifPresent((days) -> facts
 			.add(new Fact("About", "%s – %s in %s; the days at your site follow its own weather record.".formatted(
 					this.formats.dayOfYear(days.from()), this.formats.dayOfYear(days.to()), RuleSeasons.PLACE))));
-		RuleWords.weather(rule.weather()).forEach((sentence) -> facts.add(new Fact("Weather", sentence)));
+		RuleWords.weather(rule).forEach((sentence) -> facts.add(new Fact("Weather", sentence)));
 		facts.add(new Fact("For", this.whom.of(rule.concern()) + "."));
 		add(facts, "How much", rule.text().amount());
 		add(facts, "Worked out", RuleWords.computes(rule));

@@ -22,6 +22,8 @@ import org.leafward.climate.TemperatureThreshold;
 /** Rules in words for readers. */
 final class RuleWords {
 
+	private static final double KILOMETRES_PER_MILE = 1.609344;
+
 	private RuleWords() {
 	}
 
@@ -52,13 +54,29 @@ final class RuleWords {
 	}
 
 	/** Sentences about the weather. */
-	static List<String> weather(Weather weather) {
+	static List<String> weather(Rule rule) {
+		Weather weather = rule.weather();
+		boolean held = rule.timing() instanceof Ramp ramp && ramp.light() != null;
 		return Stream
 			.of(sentence("Called for while", weather.opens(), " and "),
-					sentence("Put off by a day while", weather.postpones(), " or "),
+					held ? held(weather.postpones()) : sentence("Put off by a day while", weather.postpones(), " or "),
 					sentence("Not needed while", weather.withdraws(), " or "))
 			.filter((sentence) -> !sentence.isEmpty())
 			.toList();
+	}
+
+	/** What of the weather of a single day holds a ramp. */
+	private static String held(List<Condition> conditions) {
+		return conditions.isEmpty() ? "" : conditions.stream().map((condition) -> {
+			String bound = bound(condition.bound() != null ? condition.bound() : "");
+			return switch (condition.state()) {
+				case "low-ahead" -> "a low of %s or colder".formatted(bound);
+				case "high-ahead" -> "a high of %s or warmer".formatted(bound);
+				case "cool-days" -> "a high of no more than %s".formatted(bound);
+				case "wind-ahead" -> "a mean wind of %s or more".formatted(bound);
+				default -> condition(condition);
+			};
+		}).collect(Collectors.joining(" or ", "Kept in on a day with ", "; its step waits for the next one."));
 	}
 
 	private static String sentence(String begin, List<Condition> conditions, String joint) {
@@ -90,6 +108,10 @@ final class RuleWords {
 	private static String bound(String written) {
 		if (written.endsWith("F") || written.endsWith("C")) {
 			return TemperatureThreshold.parse(written).words();
+		}
+		if (written.endsWith("mph")) {
+			String miles = written.substring(0, written.length() - 3);
+			return "%s mph (%.0f km/h)".formatted(miles, Double.parseDouble(miles) * KILOMETRES_PER_MILE);
 		}
 		return written.replaceFirst("(?<=[0-9])(?=[a-z])", " ");
 	}

@@ -110,7 +110,7 @@ class RulesApi {
 	private RuleAnswer answer(RuleList.Named one) {
 		Rule rule = one.rule();
 		return new RuleAnswer(one.reference(), one.pack().versionOf(rule), Kinds.code(rule.kind()), rule.work().code(),
-				RuleWords.when(rule.timing()), RuleWords.weather(rule.weather()),
+				RuleWords.when(rule.timing()), RuleWords.weather(rule),
 				new WhomWords(this.catalogue).of(rule.concern()), rule.text(),
 				rule.sources()
 					.stream()
