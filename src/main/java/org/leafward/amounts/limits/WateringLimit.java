@@ -74,6 +74,16 @@ public record WateringLimit(String county, Set<DayOfWeek> days, @Nullable Hours 
 				(clock != null) ? " " + clock.words() : "", this.concerns);
 	}
 
+	/**
+	 * The limit as it falls in some days.
+	 * @param window the days of a task
+	 * @return the same, with a word where none of the days is allowed
+	 */
+	public String words(DayWindow window) {
+		return words() + ((this.days.isEmpty() || firstIn(window).isPresent()) ? ""
+				: " None of the days of this task is one of them.");
+	}
+
 	private String dayWords() {
 		List<String> names = this.days.stream()
 			.sorted()

@@ -60,8 +60,10 @@ class WateringLimitTests {
 			"2026-07-08, 2026-07-09, ", "2026-07-10, 2026-07-10, 2026-07-10" })
 	void findsTheNextAllowedDay(LocalDate from, LocalDate to, LocalDate first) {
 		WateringLimitTable table = new WateringLimitTable(new KnowledgeFiles(""), new KnowledgeReader());
-		assertThat(table.of("Merrow County").orElseThrow().firstIn(new DayWindow(from, to)).orElse(null))
-			.isEqualTo(first);
+		WateringLimit limit = table.of("Merrow County").orElseThrow();
+		assertThat(limit.firstIn(new DayWindow(from, to)).orElse(null)).isEqualTo(first);
+		assertThat(limit.words(new DayWindow(from, to)).endsWith("None of the days of this task is one of them."))
+			.isEqualTo(first == null);
 	}
 
 	@ParameterizedTest

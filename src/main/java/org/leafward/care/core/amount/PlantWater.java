@@ -205,7 +205,7 @@ public final class PlantWater {
 		}
 		List<Explanation> steps = new ArrayList<>(amount.explanation().steps());
 		steps.add(county.explain(window));
-		return new Amount(amount.words() + " " + county.words(), amount.explanation().withSteps(steps));
+		return new Amount(amount.words() + " " + county.words(window), amount.explanation().withSteps(steps));
 	}
 
 }

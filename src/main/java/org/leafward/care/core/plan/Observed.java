@@ -48,7 +48,8 @@ public interface Observed {
 	Optional<LocalDate> event(@Nullable PlantingId planting, String event, int season);
 
 	/**
-	 * The days of a ramp that were told, up to today.
+	 * The days of a ramp that were told, up to today, and those that somebody left out
+	 * ahead.
 	 * @param planting the planting
 	 * @param rule the ramp, {@code pack/rule}
 	 * @param season year of the season
