@@ -77,6 +77,21 @@ class DailyLightTests {
 			.isEqualTo(DailyLight.ofRadiation(Radiation.clearSky(SunGeometry.extraterrestrial(45, 172), 250)));
 	}
 
+	/** Sources and what is compared: the file's head. */
+	@Test
+	void measuredMonthsLieBelowClearDays() {
+		List<String[]> rows = SharedData.table("light/outdoor-light.csv");
+		assertThat(rows).hasSize(4);
+		for (String[] row : rows) {
+			LocalDate day = LocalDate.parse(row[4]);
+			GeoPoint place = new GeoPoint(Double.parseDouble(row[1]), Double.parseDouble(row[2]),
+					Double.parseDouble(row[3]));
+			double clear = 1.2 * DailyLight.clearSky(place, day);
+			assertThat(Double.parseDouble(row[5])).as(row[0] + " on " + day).isBetween(0.6 * clear, clear);
+			assertThat(Double.parseDouble(row[6])).as(row[0] + " around " + day).isLessThan(clear);
+		}
+	}
+
 	@Test
 	void morningAndAfternoonAddUp() {
 		Random random = new Random(11);
