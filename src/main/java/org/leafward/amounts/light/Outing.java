@@ -100,7 +100,8 @@ record Outing(GeoPoint point, LocalDate date, ZoneId zone, int hours, @Nullable 
 	/**
 	 * The last quarter of an hour up to which at most so much of the day's light comes.
 	 * @param part of the day's light since the plant went out
-	 * @return null when not even half an hour of it fits
+	 * @return null when not even an hour of it fits, or where the plant is out from
+	 * sunrise on only the first two hours, which nobody gets up for
 	 */
 	@Nullable LocalTime until(double part) {
 		int low = (this.from != null) ? quarter(this.from) : 0;
@@ -115,8 +116,9 @@ record Outing(GeoPoint point, LocalDate date, ZoneId zone, int hours, @Nullable 
 			}
 		}
 		LocalTime until = time(low);
-		boolean longEnough = (this.from != null) ? !until.isBefore(this.from.plusMinutes(2L * QUARTER))
-				: low > 2 && partUntil(time(low - 2)) > 0;
+		int early = 4 * AFTER_SUNRISE;
+		boolean longEnough = (this.from != null) ? !until.isBefore(this.from.plusHours(1))
+				: low > early && partUntil(time(low - early)) > 0;
 		return longEnough ? until : null;
 	}
 
