@@ -4,11 +4,13 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import org.leafward.accounts.signin.Arrivals;
 import org.leafward.accounts.signin.LinkMail;
 import org.leafward.accounts.signin.LinkProvider;
 import org.leafward.accounts.signin.OneTimeLinks;
 import org.leafward.accounts.signin.OperatorToken;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -29,6 +31,8 @@ import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 import org.springframework.security.web.authentication.ott.OneTimeTokenAuthenticationFilter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+import org.springframework.session.web.http.CookieSerializer;
+import org.springframework.session.web.http.DefaultCookieSerializer;
 
 /**
  * What may be opened. Feeds are open to whoever has the address. The API is open to the
@@ -120,6 +124,17 @@ class SecurityConfiguration {
 					(login) -> login.loginPage(SIGN_IN).successHandler(openId).failureHandler(new RefusedSignIn()));
 		}
 		return http.build();
+	}
+
+	/** Marked secure where the request came by TLS, at the proxy's word too. */
+	@Bean
+	CookieSerializer sessionCookie(@Value("${spring.session.timeout}") Duration lasts) {
+		DefaultCookieSerializer cookie = new DefaultCookieSerializer();
+		cookie.setUseHttpOnlyCookie(true);
+		cookie.setSameSite("Lax");
+		cookie.setCookiePath("/");
+		cookie.setCookieMaxAge((int) lasts.toSeconds());
+		return cookie;
 	}
 
 	/** There are no passwords here; this keeps Boot from making a user of its own. */
