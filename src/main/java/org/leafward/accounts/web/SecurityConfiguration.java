@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.time.Duration;
 import org.leafward.accounts.signin.Arrivals;
 import org.leafward.accounts.signin.LinkMail;
@@ -30,9 +31,11 @@ import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 import org.springframework.security.web.authentication.ott.OneTimeTokenAuthenticationFilter;
+import org.springframework.security.web.authentication.logout.HeaderWriterLogoutHandler;
+import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter;
+import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter.Directive;
+import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
-import org.springframework.session.web.http.CookieSerializer;
-import org.springframework.session.web.http.DefaultCookieSerializer;
 
 /**
  * What may be opened. Feeds are open to whoever has the address. The API is open to the
@@ -44,7 +47,7 @@ import org.springframework.session.web.http.DefaultCookieSerializer;
 @Configuration(proxyBeanMethods = false)
 class SecurityConfiguration {
 
-	private static final String CONTENT_POLICY = "default-src 'none'; style-src 'self'; img-src 'self' data:; "
+	private static final String CONTENT_POLICY = "default-src 'none'; object-src 'none'; style-src 'self'; img-src 'self' data:; "
 			+ "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
 	private static final String SIGN_IN = "/sign-in";
@@ -91,7 +94,8 @@ class SecurityConfiguration {
 	@Bean
 	@Order(3)
 	SecurityFilterChain pageSecurity(HttpSecurity http, Arrivals arrivals, LinkProvider links, OneTimeLinks tokens,
-			LinkMail mail, LinkRequests requests, RateLimits limits, Doors doors, OpenIdArrival openId) {
+			LinkMail mail, LinkRequests requests, RateLimits limits, Doors doors, OpenIdArrival openId, Clock clock,
+			@Value("${leafward.accounts.longest-session:90d}") Duration longest) {
 		String signIn = this.demo ? "/people" : SIGN_IN;
 		http.authorizeHttpRequests((opens) -> {
 			opens.requestMatchers("/css/**", "/actuator/health", SIGN_IN, SIGN_IN + "/*", "/error").permitAll();
@@ -112,29 +116,22 @@ class SecurityConfiguration {
 				.loginProcessingUrl(SIGN_IN + "/once")
 				.showDefaultSubmitPage(false)
 				.authenticationFailureHandler(new RefusedSignIn()))
-			.addFilterBefore(new FreshRoles(arrivals), AuthorizationFilter.class)
+			.addFilterBefore(new FreshRoles(arrivals, clock, longest), AuthorizationFilter.class)
 			.addFilterBefore(new RateLimitFilter(limits), OneTimeTokenAuthenticationFilter.class)
 			.exceptionHandling((handling) -> handling.accessDeniedHandler(new Refused())
 				.authenticationEntryPoint(new LoginUrlAuthenticationEntryPoint(signIn)))
-			.logout((logout) -> logout.logoutUrl("/sign-out").logoutSuccessUrl(signIn))
+			.logout((logout) -> logout.logoutUrl("/sign-out")
+				.logoutSuccessUrl(signIn)
+				.addLogoutHandler(new HeaderWriterLogoutHandler(
+						new ClearSiteDataHeaderWriter(Directive.CACHE, Directive.COOKIES, Directive.STORAGE))))
 			.headers((headers) -> headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY))
-				.referrerPolicy((referrer) -> referrer.policy(ReferrerPolicy.SAME_ORIGIN)));
+				.referrerPolicy((referrer) -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
+				.crossOriginOpenerPolicy((opener) -> opener.policy(CrossOriginOpenerPolicy.SAME_ORIGIN)));
 		if (doors.any()) {
 			http.oauth2Login(
 					(login) -> login.loginPage(SIGN_IN).successHandler(openId).failureHandler(new RefusedSignIn()));
 		}
 		return http.build();
-	}
-
-	/** Marked secure where the request came by TLS, at the proxy's word too. */
-	@Bean
-	CookieSerializer sessionCookie(@Value("${spring.session.timeout}") Duration lasts) {
-		DefaultCookieSerializer cookie = new DefaultCookieSerializer();
-		cookie.setUseHttpOnlyCookie(true);
-		cookie.setSameSite("Lax");
-		cookie.setCookiePath("/");
-		cookie.setCookieMaxAge((int) lasts.toSeconds());
-		return cookie;
 	}
 
 	/** There are no passwords here; this keeps Boot from making a user of its own. */

@@ -235,6 +235,34 @@ class SignInTests {
 	}
 
 	@Test
+	void whoSeesAStrangeSessionEndsIt() throws Exception {
+		ask("two@example.org");
+		Cookie here = follow(secret(1)).getCookie("SESSION");
+		ask("two@example.org", "203.0.113.2");
+		Cookie there = follow(secret(2)).getCookie("SESSION");
+		assertThat(Jsoup.parse(answer(get("/me/sessions").cookie(here)).getContentAsString()).select("main ul li"))
+			.hasSize(2);
+		assertThat(answer(post("/me/sessions/ended").cookie(here).with(csrf())).getStatus()).isEqualTo(302);
+		assertThat(answer(get("/sites").cookie(there)).getRedirectedUrl()).endsWith("/sign-in");
+		assertThat(answer(get("/sites").cookie(here)).getStatus()).isEqualTo(200);
+		MockHttpServletResponse out = answer(post("/sign-out").cookie(here).with(csrf()).secure(true));
+		assertThat(out.getHeader("Clear-Site-Data")).contains("\"cookies\"");
+		assertThat(answer(get("/sites").cookie(here)).getRedirectedUrl()).endsWith("/sign-in");
+	}
+
+	@Test
+	void nobodyStaysSignedInForEver() throws Exception {
+		ask("long@example.org");
+		Cookie session = follow(secret(1)).getCookie("SESSION");
+		Instant now = this.clock.instant();
+		this.clock.set(Instant.now().plus(Duration.ofDays(89)));
+		assertThat(answer(get("/sites").cookie(session)).getStatus()).isEqualTo(200);
+		this.clock.set(Instant.now().plus(Duration.ofDays(91)));
+		assertThat(answer(get("/sites").cookie(session)).getRedirectedUrl()).endsWith("/sign-in");
+		this.clock.set(now);
+	}
+
+	@Test
 	void whereNobodyNewMayJoinOnlyThoseWhoAreKnownGetLinks() {
 		Arrivals closed = new Arrivals(this.people, this.roles, this.records, false);
 		assertThat(closed.welcome("stranger@example.org")).isFalse();
