@@ -9,6 +9,7 @@ import org.leafward.care.Replanning;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
+import org.leafward.register.SoilTests;
 import org.leafward.register.Waterings;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -40,18 +41,21 @@ class DemoSeed implements ApplicationRunner {
 
 	private final Waterings waterings;
 
+	private final SoilTests soilTests;
+
 	private final Replanning replanning;
 
 	private final DemoCare care;
 
 	private final DemoPublication publication;
 
-	DemoSeed(People people, DemoWeather weather, Register register, Waterings waterings, Replanning replanning,
-			DemoCare care, DemoPublication publication) {
+	DemoSeed(People people, DemoWeather weather, Register register, Waterings waterings, SoilTests soilTests,
+			Replanning replanning, DemoCare care, DemoPublication publication) {
 		this.people = people;
 		this.weather = weather;
 		this.register = register;
 		this.waterings = waterings;
+		this.soilTests = soilTests;
 		this.replanning = replanning;
 		this.care = care;
 		this.publication = publication;
@@ -74,6 +78,8 @@ class DemoSeed implements ApplicationRunner {
 				List<Planting> plantings = this.register.addPlantings(site.id(), place.plantings());
 				DemoWaterings.of(site.name(), plantings, today)
 					.forEach((watering) -> this.waterings.record(site.id(), watering, person));
+				DemoSoilTests.of(site.name(), plantings, today)
+					.forEach((test) -> this.soilTests.keep(site.id(), test, person));
 				this.care.tell(site, plantings, person, today);
 			}
 		}
