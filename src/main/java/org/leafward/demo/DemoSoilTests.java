@@ -29,8 +29,8 @@ final class DemoSoilTests {
 		LocalDate day = today.minusDays(DAYS_AGO);
 		return switch (site) {
 			case "Quill Harbor promenade" -> List.of(new NewSoilTest(bed("wintercreeper at the steps", plantings), day,
-					new SoilFigures(8.8, 2.4, SoilExtract.SATURATED_PASTE, 28.0, null, 14.0), 15, SoilDrainage.GOOD,
-					"the steps are salted all winter"));
+					new SoilFigures(8.9, 2.4, SoilExtract.SATURATED_PASTE, 40.0, null, 18.0), 15, SoilDrainage.GOOD,
+					"topsoil was brought in; the steps are salted all winter"));
 			case "Larkmoor demonstration garden" -> List
 				.of(new NewSoilTest(null, day, new SoilFigures(6.9, 0.8, SoilExtract.SATURATED_PASTE, 2.0, null, 22.0),
 						15, SoilDrainage.UNTESTED, "ten cores from all over the garden"));
