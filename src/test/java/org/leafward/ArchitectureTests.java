@@ -151,6 +151,20 @@ class ArchitectureTests {
 		.resideInAnyPackage("org.apache.commons.statistics..");
 
 	@ArchTest
+	static final ArchRule onePackageSeesTheTables = noClasses().that()
+		.resideOutsideOfPackage("org.leafward.accounts.archive..")
+		.should()
+		.dependOnClassesThat()
+		.resideInAnyPackage("org.apache.commons.csv..");
+
+	@ArchTest
+	static final ArchRule onePackageSeesTheBuckets = noClasses().that()
+		.resideOutsideOfPackage("org.leafward.accounts.web..")
+		.should()
+		.dependOnClassesThat()
+		.resideInAnyPackage("io.github.bucket4j..");
+
+	@ArchTest
 	static final ArchRule quartzStaysInJobs = noClasses().that()
 		.resideOutsideOfPackages("..job..", "org.leafward.platform..")
 		.should()

@@ -1,10 +1,11 @@
 package org.leafward.accounts;
 
-import java.sql.Date;
 import java.sql.ResultSet;
 import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
-import java.sql.Timestamp;
+import java.sql.Types;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -26,18 +27,26 @@ public final class Rows {
 		ResultSetMetaData columns = row.getMetaData();
 		Map<String, @Nullable Object> values = new LinkedHashMap<>();
 		for (int i = 1; i <= columns.getColumnCount(); i++) {
-			values.put(columns.getColumnLabel(i), plain(row.getObject(i)));
+			values.put(columns.getColumnLabel(i), value(row, i, columns.getColumnType(i)));
 		}
 		return values;
 	}
 
+	private static @Nullable Object value(ResultSet row, int column, int type) throws SQLException {
+		return switch (type) {
+			case Types.TIMESTAMP, Types.TIMESTAMP_WITH_TIMEZONE -> {
+				OffsetDateTime time = row.getObject(column, OffsetDateTime.class);
+				yield (time != null) ? time.toInstant().toString() : null;
+			}
+			case Types.DATE -> {
+				LocalDate day = row.getObject(column, LocalDate.class);
+				yield (day != null) ? day.toString() : null;
+			}
+			default -> plain(row.getObject(column));
+		};
+	}
+
 	private static @Nullable Object plain(@Nullable Object value) {
-		if (value instanceof Timestamp time) {
-			return time.toInstant().toString();
-		}
-		if (value instanceof Date day) {
-			return day.toLocalDate().toString();
-		}
 		return (value == null || value instanceof Number || value instanceof Boolean) ? value : value.toString();
 	}
 
