@@ -80,6 +80,7 @@ class SecurityConfiguration {
 		return http.authorizeHttpRequests((requests) -> {
 			requests.requestMatchers("/css/**", "/actuator/health", "/sign-in", "/error").permitAll();
 			requests.requestMatchers(HttpMethod.GET, "/calculators", "/calculators/*").permitAll();
+			requests.requestMatchers("/quick", "/quick/**", "/regions/map.svg").permitAll();
 			if (this.demo) {
 				requests.requestMatchers("/people", "/people/*").permitAll();
 			}

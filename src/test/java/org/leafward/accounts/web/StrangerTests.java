@@ -37,7 +37,7 @@ class StrangerTests {
 	static final String TOKEN = "another-token-for-tests-0123456789";
 
 	private static final Set<String> OPEN = Set.of("GET /sign-in", "POST /sign-in", "GET /f/{token}/tasks.ics",
-			"HEAD /f/{token}/tasks.ics", "* /f/{token}/tasks.ics", "* /error");
+			"HEAD /f/{token}/tasks.ics", "* /f/{token}/tasks.ics", "* /error", "GET /regions/map.svg");
 
 	/** They read and keep nothing. */
 	private static final String CALCULATORS = "GET (/api)?/calculators(/[a-z-]+)?";

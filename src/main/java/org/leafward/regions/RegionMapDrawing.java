@@ -1,0 +1,126 @@
+package org.leafward.regions;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.leafward.measure.GeoPoint;
+import org.leafward.pages.Svg;
+import org.leafward.regions.core.Area;
+import org.leafward.regions.core.MapProjection;
+import org.leafward.regions.core.Position;
+import org.leafward.regions.core.Ring;
+
+/** Draws a map: outlines, names where they have room, towns, a measure. */
+final class RegionMapDrawing {
+
+	/** Width of a letter of a name, px at 13 px, generous. */
+	private static final double LETTER = 7.2;
+
+	/** A line is not drawn in more detail than this, px. */
+	private static final double DETAIL = 0.6;
+
+	private static final int MOST_TOWNS = 60;
+
+	private final RegionMap map;
+
+	private final MapProjection on;
+
+	private final Svg svg = new Svg();
+
+	RegionMapDrawing(RegionMap map) {
+		this.map = map;
+		this.on = map.projection();
+	}
+
+	String svg(String style) {
+		int height = this.map.height();
+		this.svg.open("svg", "xmlns", "http://www.w3.org/2000/svg", "class", "region-map", "viewBox",
+				"0 0 %d %d".formatted(this.map.width(), height), "width", this.map.width(), "height", height, "role",
+				"img", "aria-label", words());
+		if (!style.isEmpty()) {
+			this.svg.element("style", style);
+		}
+		this.map.counties().forEach(this::outline);
+		// Names last, so that no neighbour's line runs over them.
+		this.map.towns().stream().limit(MOST_TOWNS).forEach(this::town);
+		this.map.counties().forEach(this::name);
+		measure();
+		this.map.chosen().ifPresent(this::mark);
+		return this.svg.close().toString();
+	}
+
+	private String words() {
+		List<String> names = this.map.counties().stream().map(County::name).toList();
+		return (names.size() > 12) ? "Map of %d counties".formatted(names.size())
+				: "Map of " + String.join(", ", names);
+	}
+
+	private void outline(County county) {
+		StringBuilder path = new StringBuilder();
+		county.area().polygons().stream().flatMap(Area.Polygon::rings).forEach((ring) -> line(ring, path));
+		this.svg.open("path", "class", "county", "fill-rule", "evenodd", "d", path.toString());
+		this.svg.element("title", county.name());
+		this.svg.close();
+	}
+
+	/** Points that the eye can't tell apart from the one before are left out. */
+	private void line(Ring ring, StringBuilder path) {
+		double lastX = Double.NaN;
+		double lastY = Double.NaN;
+		for (Position one : ring.positions()) {
+			double x = this.on.x(one.longitude());
+			double y = this.on.y(one.latitude());
+			if (Math.hypot(x - lastX, y - lastY) < DETAIL) {
+				continue;
+			}
+			path.append(Double.isNaN(lastX) ? 'M' : 'L').append(String.format(Locale.ROOT, "%.1f %.1f", x, y));
+			lastX = x;
+			lastY = y;
+		}
+		path.append('Z');
+	}
+
+	private void name(County county) {
+		Position inside = county.area().inside();
+		double room = (county.area().extent().east() - county.area().extent().west());
+		double width = this.on.x(county.area().extent().west() + room) - this.on.x(county.area().extent().west());
+		if (county.name().length() * LETTER <= width) {
+			this.svg.element("text", county.name(), "class", "county-name", "x", this.on.x(inside.longitude()), "y",
+					this.on.y(inside.latitude()), "text-anchor", "middle");
+		}
+	}
+
+	private void town(Town town) {
+		double x = this.on.x(town.at().longitude());
+		double y = this.on.y(town.at().latitude());
+		boolean leftward = x + 8 + town.name().length() * LETTER > this.map.width();
+		this.svg.empty("circle", "class", "town", "cx", x, "cy", y, "r", 2.5);
+		this.svg.element("text", town.name(), "class", "town-name", "x", leftward ? x - 6 : x + 6, "y", y + 4,
+				"text-anchor", leftward ? "end" : null);
+	}
+
+	/** A line as long as a round number of kilometres, about a quarter of the map. */
+	private void measure() {
+		double quarter = this.map.width() / 4.0 / this.on.pixelsPerKilometre();
+		double power = Math.pow(10, Math.floor(Math.log10(quarter)));
+		double length = power * ((quarter >= 5 * power) ? 5 : (quarter >= 2 * power) ? 2 : 1);
+		double width = length * this.on.pixelsPerKilometre();
+		double right = this.map.width() - 8.0;
+		double y = this.map.height() - 8.0;
+		this.svg.empty("path", "class", "map-measure", "d",
+				String.format(Locale.ROOT, "M%.1f %.1fv5H%.1fv-5", right - width, y - 5, right));
+		this.svg.element("text", (length >= 1) ? "%.0f km".formatted(length) : "%.0f m".formatted(length * 1000),
+				"class", "town-name", "x", right, "y", y - 8, "text-anchor", "end");
+	}
+
+	private void mark(GeoPoint place) {
+		double x = this.on.x(place.longitude());
+		double y = this.on.y(place.latitude());
+		Optional<Position> there = this.on.at(x, y);
+		if (there.isPresent()) {
+			this.svg.empty("circle", "class", "chosen-ring", "cx", x, "cy", y, "r", 9);
+			this.svg.empty("circle", "class", "chosen-point", "cx", x, "cy", y, "r", 3.5);
+		}
+	}
+
+}
