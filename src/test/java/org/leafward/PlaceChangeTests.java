@@ -1,5 +1,6 @@
 package org.leafward;
 
+import jakarta.servlet.http.Cookie;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -32,7 +33,6 @@ import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.http.MediaType;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.mock.web.MockHttpSession;
 import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 
@@ -124,12 +124,14 @@ class PlaceChangeTests {
 			.andExpect(jsonPath("$.stations[0].weight").value(1.0))
 			.andExpect(jsonPath("$.stations[0].invented").value(true))
 			.andExpect(jsonPath("$.periods.length()").value(4));
-		MockHttpSession session = new MockHttpSession();
-		this.web.perform(post("/sign-in").param("token", TOKEN).with(csrf()).session(session));
-		this.web.perform(get("/sites/%s/freezes?threshold=-1C&period=all".formatted(site)).session(session))
+		Cookie session = this.web.perform(post("/sign-in").param("token", TOKEN).with(csrf()))
+			.andReturn()
+			.getResponse()
+			.getCookie("SESSION");
+		this.web.perform(get("/sites/%s/freezes?threshold=-1C&period=all".formatted(site)).cookie(session))
 			.andExpect(status().isOk())
 			.andExpect(content().string(containsString("Made up")));
-		this.web.perform(get("/sites/%s/place".formatted(site)).session(session)).andExpect(status().isOk());
+		this.web.perform(get("/sites/%s/place".formatted(site)).cookie(session)).andExpect(status().isOk());
 	}
 
 	private void refusals(SiteId site) throws Exception {

@@ -62,9 +62,11 @@ final class DemoRegion {
 	 *
 	 * @param name the name
 	 * @param email an address that goes nowhere (RFC 2606)
+	 * @param counties those that they serve as a specialist
+	 * @param coordinates whether they plan workdays of a group
 	 * @param sites their sites
 	 */
-	record DemoPerson(String name, String email, List<DemoSite> sites) {
+	record DemoPerson(String name, String email, List<String> counties, boolean coordinates, List<DemoSite> sites) {
 	}
 
 	/**
@@ -104,11 +106,15 @@ final class DemoRegion {
 	 * @return four people
 	 */
 	static List<DemoPerson> people(LocalDate setOut) {
-		return List.of(new DemoPerson("Ines Farrow", "ines.farrow@example.org", List.of(farrowHouse(setOut))),
-				new DemoPerson("Tobias Wren", "tobias.wren@example.org", List.of(millracePark(), tamsinLibrary())),
-				new DemoPerson("Bram Ostrand", "bram.ostrand@example.org", List.of(schoolGarden(setOut))),
-				new DemoPerson("Odile Marsh", "odile.marsh@example.org",
-						List.of(harborPromenade(), demonstrationGarden(setOut))));
+		return List.of(
+				new DemoPerson("Ines Farrow", "ines.farrow@example.org", List.of(), false,
+						List.of(farrowHouse(setOut))),
+				new DemoPerson("Tobias Wren", "tobias.wren@example.org", List.of(), true,
+						List.of(millracePark(), tamsinLibrary())),
+				new DemoPerson("Bram Ostrand", "bram.ostrand@example.org", List.of(), false,
+						List.of(schoolGarden(setOut))),
+				new DemoPerson("Odile Marsh", "odile.marsh@example.org", List.of("Merrow County", "Sable County"),
+						false, List.of(harborPromenade(), demonstrationGarden(setOut))));
 	}
 
 	private static DemoSite farrowHouse(LocalDate setOut) {

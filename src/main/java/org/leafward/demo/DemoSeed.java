@@ -5,6 +5,8 @@ import java.time.Month;
 import java.util.List;
 import org.leafward.accounts.People;
 import org.leafward.accounts.PersonId;
+import org.leafward.accounts.Role;
+import org.leafward.accounts.Roles;
 import org.leafward.care.Replanning;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
@@ -34,6 +36,8 @@ class DemoSeed implements ApplicationRunner {
 
 	private final People people;
 
+	private final Roles roles;
+
 	private final DemoWeather weather;
 
 	private final Register register;
@@ -46,9 +50,10 @@ class DemoSeed implements ApplicationRunner {
 
 	private final DemoPublication publication;
 
-	DemoSeed(People people, DemoWeather weather, Register register, Waterings waterings, Replanning replanning,
-			DemoCare care, DemoPublication publication) {
+	DemoSeed(People people, Roles roles, DemoWeather weather, Register register, Waterings waterings,
+			Replanning replanning, DemoCare care, DemoPublication publication) {
 		this.people = people;
+		this.roles = roles;
 		this.weather = weather;
 		this.register = register;
 		this.waterings = waterings;
@@ -69,6 +74,11 @@ class DemoSeed implements ApplicationRunner {
 		this.weather.begin(today.minusDays(LATE_DAYS));
 		for (DemoRegion.DemoPerson one : DemoRegion.people(setOut())) {
 			PersonId person = this.people.join(one.name(), one.email(), DemoRegion.zone()).id();
+			this.people.confirm(person);
+			one.counties().forEach((county) -> this.roles.grant(person, Role.SPECIALIST, county));
+			if (one.coordinates()) {
+				this.roles.grant(person, Role.COORDINATOR, "");
+			}
 			for (DemoRegion.DemoSite place : one.sites()) {
 				Site site = this.register.addSite(person, place.site());
 				List<Planting> plantings = this.register.addPlantings(site.id(), place.plantings());

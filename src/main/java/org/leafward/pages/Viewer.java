@@ -1,18 +1,25 @@
 package org.leafward.pages;
 
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Who is looking at a page.
  *
- * @param person whose pages are shown; null for an operator and for a stranger
+ * @param person who it is; null for the operator token and for a stranger
  * @param name the name to show; empty for a stranger
  * @param operator whether everything may be opened
  * @param demo whether the server shows the invented region
  * @param specialist whether rules may be changed
+ * @param counties names of the counties that a specialist serves
  */
-public record Viewer(@Nullable UUID person, String name, boolean operator, boolean demo, boolean specialist) {
+public record Viewer(@Nullable UUID person, String name, boolean operator, boolean demo, boolean specialist,
+		Set<String> counties) {
+
+	public Viewer {
+		counties = Set.copyOf(counties);
+	}
 
 	/**
 	 * A viewer who is no specialist, unless they are the operator.
@@ -22,16 +29,26 @@ public record Viewer(@Nullable UUID person, String name, boolean operator, boole
 	 * @param demo whether the server shows the invented region
 	 */
 	public Viewer(@Nullable UUID person, String name, boolean operator, boolean demo) {
-		this(person, name, operator, demo, operator);
+		this(person, name, operator, demo, operator, Set.of());
 	}
 
 	/**
-	 * Whether pages of this person may be opened.
+	 * Whether pages of this person may be opened, and what is on them changed.
 	 * @param owner whose page it is
 	 * @return true for the operator and for the person
 	 */
 	public boolean mayOpen(UUID owner) {
 		return this.operator || owner.equals(this.person);
+	}
+
+	/**
+	 * Whether a place may be looked at by somebody whose it isn't: by the specialists of
+	 * its county.
+	 * @param county its county
+	 * @return false for the owner, who may do more
+	 */
+	public boolean serves(String county) {
+		return !county.isBlank() && this.counties.stream().anyMatch(county::equalsIgnoreCase);
 	}
 
 	public boolean stranger() {

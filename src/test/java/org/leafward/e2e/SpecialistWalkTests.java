@@ -170,8 +170,9 @@ class SpecialistWalkTests {
 	@Test
 	void theOperatorQueuesAllSites() {
 		go("/sign-in");
+		this.page.findElement(By.cssSelector("main details summary")).click();
 		this.browser.fill("token", TOKEN);
-		this.browser.press("Sign in");
+		this.browser.press("Sign in with the token");
 		go("/replanning");
 		this.browser.press("Queue all sites");
 		assertThat(this.page.findElement(By.tagName("main")).getText()).contains("Last hour");

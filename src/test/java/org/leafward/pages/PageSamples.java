@@ -294,7 +294,17 @@ final class PageSamples {
 				model("section", "people", "people",
 						List.of(new Listed(ID, "Nora Field", "2 sites"), new Listed(ID, "Tomas Brook", "14 sites")),
 						"page", 0, "hasNext", false));
-		all.put("accounts/sign-in", model("section", "sign-in", "failed", true, "open", true));
+		all.put("accounts/sign-in", model("section", "sign-in", "failed", true, "open", true, "links", true, "doors",
+				List.of(Map.of("name", "County network", "href", "/oauth2/authorization/county")), "email", "ada"));
+		all.put("accounts/sent", model("section", "sign-in", "shown", null, "minutes", 15));
+		all.put("accounts/once", model("section", "sign-in", "token", "a".repeat(43)));
+		all.put("accounts/accounts",
+				model("section", "accounts", "page", 0, "hasNext", true, "roles", List.of(), "people",
+						List.of(Map.of("id", ID, "name", "Nora Field", "address", "nora@example.org", "grants",
+								List.of(Map.of("role", "SPECIALIST", "county", "Alder County", "words",
+										"area specialist for Alder County"))))));
+		all.put("accounts/audit", model("section", "accounts", "page", 0, "hasNext", false, "lines", List.of(Map
+			.of("at", "2027-05-01T10:00:00Z", "who", "Odile", "words", "opened a site", "concerns", "Nora Field"))));
 		all.put("amounts/light",
 				model("section", "calculators", "lead",
 						"Begin on Wed 5 May 2027; after 14 days it can be set out on Wed 19 May 2027.", "change",

@@ -47,13 +47,15 @@ class PeopleApi {
 	 *
 	 * @param id identifier
 	 * @param name the name
-	 * @param email the address
+	 * @param email the address; null without one
+	 * @param confirmed whether its owner has said that mail may come
 	 * @param zone time zone
 	 */
-	record PersonAnswer(UUID id, String name, String email, String zone) {
+	record PersonAnswer(UUID id, String name, @Nullable String email, boolean confirmed, String zone) {
 
 		static PersonAnswer of(Person person) {
-			return new PersonAnswer(person.id().value(), person.name(), person.email(), person.zone().getId());
+			return new PersonAnswer(person.id().value(), person.name(), person.email(), person.confirmed(),
+					person.zone().getId());
 		}
 
 	}

@@ -4,6 +4,11 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import org.leafward.accounts.signin.Arrivals;
+import org.leafward.accounts.signin.LinkMail;
+import org.leafward.accounts.signin.LinkProvider;
+import org.leafward.accounts.signin.OneTimeLinks;
+import org.leafward.accounts.signin.OperatorToken;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -22,6 +27,7 @@ import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
+import org.springframework.security.web.authentication.ott.OneTimeTokenAuthenticationFilter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 
 /**
@@ -37,6 +43,8 @@ class SecurityConfiguration {
 	private static final String CONTENT_POLICY = "default-src 'none'; style-src 'self'; img-src 'self' data:; "
 			+ "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
+	private static final String SIGN_IN = "/sign-in";
+
 	private final boolean demo;
 
 	SecurityConfiguration(Environment environment) {
@@ -45,11 +53,12 @@ class SecurityConfiguration {
 
 	@Bean
 	@Order(1)
-	SecurityFilterChain feedSecurity(HttpSecurity http) {
+	SecurityFilterChain feedSecurity(HttpSecurity http, RateLimits limits) {
 		return http.securityMatcher("/f/**")
 			.authorizeHttpRequests((requests) -> requests.anyRequest().permitAll())
 			.sessionManagement((sessions) -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.csrf(AbstractHttpConfigurer::disable)
+			.addFilterBefore(new RateLimitFilter(limits), AuthorizationFilter.class)
 			// The feed says itself how it may be cached.
 			.headers((headers) -> headers.cacheControl((cache) -> cache.disable()))
 			.requestCache((cache) -> cache.disable())
@@ -58,7 +67,7 @@ class SecurityConfiguration {
 
 	@Bean
 	@Order(2)
-	SecurityFilterChain apiSecurity(HttpSecurity http, OperatorToken token) {
+	SecurityFilterChain apiSecurity(HttpSecurity http, OperatorToken token, RateLimits limits) {
 		return http.securityMatcher("/api/**").authorizeHttpRequests((requests) -> {
 			if (this.demo) {
 				requests.requestMatchers("/api/docs", "/api/docs/**").permitAll();
@@ -70,30 +79,48 @@ class SecurityConfiguration {
 			.csrf(AbstractHttpConfigurer::disable)
 			.requestCache((cache) -> cache.disable())
 			.addFilterBefore(new BearerTokenFilter(token), AuthorizationFilter.class)
+			.addFilterAfter(new RateLimitFilter(limits), BearerTokenFilter.class)
 			.exceptionHandling((handling) -> handling.authenticationEntryPoint(SecurityConfiguration::refuse))
 			.build();
 	}
 
 	@Bean
 	@Order(3)
-	SecurityFilterChain pageSecurity(HttpSecurity http) {
-		return http.authorizeHttpRequests((requests) -> {
-			requests.requestMatchers("/css/**", "/actuator/health", "/sign-in", "/error").permitAll();
-			requests.requestMatchers(HttpMethod.GET, "/calculators", "/calculators/*").permitAll();
-			requests.requestMatchers("/quick", "/quick/**", "/regions/map.svg").permitAll();
+	SecurityFilterChain pageSecurity(HttpSecurity http, Arrivals arrivals, LinkProvider links, OneTimeLinks tokens,
+			LinkMail mail, LinkRequests requests, RateLimits limits, Doors doors, OpenIdArrival openId) {
+		String signIn = this.demo ? "/people" : SIGN_IN;
+		http.authorizeHttpRequests((opens) -> {
+			opens.requestMatchers("/css/**", "/actuator/health", SIGN_IN, SIGN_IN + "/*", "/error").permitAll();
+			opens.requestMatchers(HttpMethod.GET, "/calculators", "/calculators/*").permitAll();
+			opens.requestMatchers("/quick", "/quick/**", "/regions/map.svg").permitAll();
 			if (this.demo) {
-				requests.requestMatchers("/people", "/people/*").permitAll();
+				opens.requestMatchers("/people", "/people/*").permitAll();
 			}
-			requests.requestMatchers("/workshop", "/workshop/**").hasRole("SPECIALIST");
-			requests.requestMatchers("/replanning").hasRole("OPERATOR");
-			requests.anyRequest().hasAnyRole("GARDENER", "OPERATOR");
+			opens.requestMatchers("/workshop", "/workshop/**").hasRole("SPECIALIST");
+			opens.requestMatchers("/replanning", "/accounts", "/accounts/**", "/audit").hasRole("OPERATOR");
+			opens.anyRequest().hasAnyRole("GARDENER", "OPERATOR");
 		})
+			.oneTimeTokenLogin((login) -> login.authenticationProvider(links)
+				.tokenService(tokens)
+				.tokenGeneratingUrl(SIGN_IN + "/link")
+				.generateRequestResolver(requests)
+				.tokenGenerationSuccessHandler(mail)
+				.loginPage(SIGN_IN)
+				.loginProcessingUrl(SIGN_IN + "/once")
+				.showDefaultSubmitPage(false)
+				.authenticationFailureHandler(new RefusedSignIn()))
+			.addFilterBefore(new FreshRoles(arrivals), AuthorizationFilter.class)
+			.addFilterBefore(new RateLimitFilter(limits), OneTimeTokenAuthenticationFilter.class)
 			.exceptionHandling((handling) -> handling.accessDeniedHandler(new Refused())
-				.authenticationEntryPoint(new LoginUrlAuthenticationEntryPoint(this.demo ? "/people" : "/sign-in")))
-			.logout((logout) -> logout.logoutUrl("/sign-out").logoutSuccessUrl(this.demo ? "/people" : "/sign-in"))
+				.authenticationEntryPoint(new LoginUrlAuthenticationEntryPoint(signIn)))
+			.logout((logout) -> logout.logoutUrl("/sign-out").logoutSuccessUrl(signIn))
 			.headers((headers) -> headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY))
-				.referrerPolicy((referrer) -> referrer.policy(ReferrerPolicy.SAME_ORIGIN)))
-			.build();
+				.referrerPolicy((referrer) -> referrer.policy(ReferrerPolicy.SAME_ORIGIN)));
+		if (doors.any()) {
+			http.oauth2Login(
+					(login) -> login.loginPage(SIGN_IN).successHandler(openId).failureHandler(new RefusedSignIn()));
+		}
+		return http.build();
 	}
 
 	/** There are no passwords here; this keeps Boot from making a user of its own. */

@@ -1,5 +1,8 @@
 package org.leafward.accounts.web;
 
+import java.util.Set;
+import org.leafward.accounts.PersonId;
+import org.leafward.accounts.signin.SignedIn;
 import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
 import org.springframework.core.env.Environment;
@@ -20,10 +23,11 @@ class SessionViewers implements Viewers {
 	@Override
 	public Viewer current() {
 		if (SecurityContextHolder.getContext().getAuthentication() instanceof SignedIn known) {
-			return new Viewer(known.person(), known.getName(), known.person() == null, this.demo,
-					known.mayChangeRules());
+			PersonId person = known.person();
+			return new Viewer((person != null) ? person.value() : null, known.called(), known.mayDoEverything(),
+					this.demo, known.mayChangeRules(), known.counties());
 		}
-		return new Viewer(null, "", false, this.demo);
+		return new Viewer(null, "", false, this.demo, false, Set.of());
 	}
 
 }

@@ -49,10 +49,10 @@ class Mine {
 			.orElseThrow(() -> new NotThere("There is no task " + id));
 	}
 
-	/** Who is looking; null for an operator. */
+	/** Who is looking; null for the operator token. */
 	@Nullable PersonId person() {
 		UUID person = this.viewers.current().person();
-		return (this.viewers.current().operator() || person == null) ? null : new PersonId(person);
+		return (person == null) ? null : new PersonId(person);
 	}
 
 	/** What people are called; who is named nowhere was an operator. */

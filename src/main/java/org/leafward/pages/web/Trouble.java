@@ -177,6 +177,8 @@ record Trouble(HttpStatusCode status, String what, @Nullable String where, @Null
 				case CONTENT_TOO_LARGE -> new Words("This is too large", "send less at a time");
 				case BAD_REQUEST -> missing ? new Words("A value is missing", "add it") : new Words(
 						"A value is missing or outside its bounds", "look its bounds up in the API's description");
+				case TOO_MANY_REQUESTS -> new Words("That was too often in a short time",
+						"wait as long as the header Retry-After says, some minutes at most, and try again");
 				case SERVICE_UNAVAILABLE -> new Words("The server is busy", "try again in a minute");
 				default ->
 					new Words(status.is5xxServerError() ? "Something went wrong here" : "This can't be answered", null);

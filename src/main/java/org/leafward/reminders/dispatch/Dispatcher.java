@@ -144,7 +144,7 @@ public class Dispatcher {
 	private @Nullable Outcome send(UUID token, List<Claimed> rows) {
 		PersonId id = rows.get(0).person();
 		Optional<Person> person = this.people.find(id);
-		if (person.isEmpty()) {
+		if (person.flatMap(Person::mailbox).isEmpty()) {
 			this.ledger.end(token, id, rows, ReminderState.WITHDRAWN);
 			return null;
 		}

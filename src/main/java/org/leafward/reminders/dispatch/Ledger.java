@@ -156,8 +156,8 @@ public class Ledger {
 	}
 
 	private Mail mail(UUID id, String messageId, Instant createdAt, Person person, MailText text) {
-		return new Mail(id, person.id(), this.sender.line(), person.email(), OneLine.of(person.name()), text.subject(),
-				text.text(), text.html(), messageId, MailState.WAITING, createdAt, null, null);
+		return new Mail(id, person.id(), this.sender.line(), person.mailbox().orElseThrow(), OneLine.of(person.name()),
+				text.subject(), text.text(), text.html(), messageId, MailState.WAITING, createdAt, null, null);
 	}
 
 	private static List<UUID> ids(List<Claimed> rows) {

@@ -90,7 +90,8 @@ public class Materialiser {
 			LocalDate today = LocalDate.ofInstant(this.clock.instant(),
 					person.map(Person::zone).orElse(this.clock.getZone()));
 			DayWindow near = DueTasks.firstDays(today);
-			List<Wanted> wanted = person
+			// Nobody gets mail who hasn't said so.
+			List<Wanted> wanted = person.filter((found) -> found.mailbox().isPresent())
 				.map((found) -> DueTasks.wanted(this.calendar.ofPerson(id, near), today, found.zone()))
 				.orElse(List.of());
 			List<Known> known = this.reminders.known(id,

@@ -36,8 +36,10 @@ class StrangerTests {
 
 	static final String TOKEN = "another-token-for-tests-0123456789";
 
-	private static final Set<String> OPEN = Set.of("GET /sign-in", "POST /sign-in", "GET /f/{token}/tasks.ics",
-			"HEAD /f/{token}/tasks.ics", "* /f/{token}/tasks.ics", "* /error", "GET /regions/map.svg");
+	private static final Set<String> OPEN = Set.of("GET /sign-in", "POST /sign-in", "POST /sign-in/link",
+			"GET /sign-in/sent", "GET /sign-in/once", "GET /f/{token}/tasks.ics", "HEAD /f/{token}/tasks.ics",
+			"* /f/{token}/tasks.ics", "* /error", "GET /regions/map.svg", "GET /quick", "POST /quick",
+			"POST /quick/calendar", "GET /quick/manage/{secret}");
 
 	/** They read and keep nothing. */
 	private static final String CALCULATORS = "GET (/api)?/calculators(/[a-z-]+)?";

@@ -1,5 +1,6 @@
 package org.leafward.amounts.web;
 
+import jakarta.servlet.http.Cookie;
 import java.net.URI;
 import java.time.LocalDate;
 import java.util.List;
@@ -15,7 +16,6 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.mock.web.MockHttpSession;
 import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 import tools.jackson.databind.JsonNode;
@@ -157,9 +157,11 @@ class LightCalculatorsTests {
 	}
 
 	private Document page(int status, String address) throws Exception {
-		MockHttpSession session = new MockHttpSession();
-		this.web.perform(post("/sign-in").param("token", TOKEN).with(csrf()).session(session));
-		MockHttpServletResponse response = this.web.perform(get(uri(address)).session(session))
+		Cookie session = this.web.perform(post("/sign-in").param("token", TOKEN).with(csrf()))
+			.andReturn()
+			.getResponse()
+			.getCookie("SESSION");
+		MockHttpServletResponse response = this.web.perform(get(uri(address)).cookie(session))
 			.andReturn()
 			.getResponse();
 		assertThat(response.getStatus()).as(response.getContentAsString()).isEqualTo(status);

@@ -1,5 +1,6 @@
 package org.leafward.care.web;
 
+import jakarta.servlet.http.Cookie;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -34,7 +35,6 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.mock.web.MockHttpSession;
 import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
@@ -77,9 +77,9 @@ class CarePagesTests {
 
 	private LocalDate today;
 
-	private MockHttpSession mine;
+	private Cookie mine;
 
-	private MockHttpSession other;
+	private Cookie other;
 
 	@BeforeEach
 	void plant() throws Exception {
@@ -195,7 +195,7 @@ class CarePagesTests {
 	@Test
 	void whoeverMayNotSeeAPageIsToldWhoMay() throws Exception {
 		for (String page : List.of("/replanning", "/workshop", "/workshop/trees")) {
-			MvcResult answer = this.web.perform(get(page).session(this.mine)).andReturn();
+			MvcResult answer = this.web.perform(get(page).cookie(this.mine)).andReturn();
 			assertThat(answer.getResponse().getStatus()).as(page).isEqualTo(403);
 			assertThat(answer.getRequest().getAttribute(NotForYou.ATTRIBUTE)).as(page)
 				.asInstanceOf(type(NotForYou.class))
@@ -216,12 +216,12 @@ class CarePagesTests {
 		}
 		for (String page : List.of("/log", "/observations")) {
 			String address = "/sites/" + this.site.id() + page;
-			assertThat(this.web.perform(get(address).session(this.other)).andReturn().getResponse().getStatus())
+			assertThat(this.web.perform(get(address).cookie(this.other)).andReturn().getResponse().getStatus())
 				.isEqualTo(404);
 			assertThat(send(this.other, address, "work", "mulch", "what", "event:thunder").getStatus()).isEqualTo(404);
 		}
 		assertThat(send(this.other, undo).getStatus()).isEqualTo(404);
-		assertThat(this.web.perform(post("/tasks/done").param("task", task.id().toString()).session(this.mine))
+		assertThat(this.web.perform(post("/tasks/done").param("task", task.id().toString()).cookie(this.mine))
 			.andReturn()
 			.getResponse()
 			.getStatus()).as("without the form's secret").isEqualTo(403);
@@ -269,22 +269,24 @@ class CarePagesTests {
 			.orElseThrow();
 	}
 
-	private MockHttpSession session(PersonId person) throws Exception {
-		MockHttpSession session = new MockHttpSession();
-		this.web.perform(post("/people/" + person.value()).with(csrf()).session(session));
-		return session;
+	/** The cookie by which the server knows a person. */
+	private Cookie session(PersonId person) throws Exception {
+		return this.web.perform(post("/people/" + person.value()).with(csrf()))
+			.andReturn()
+			.getResponse()
+			.getCookie("SESSION");
 	}
 
-	private MockHttpServletResponse send(MockHttpSession session, String address, String... fields) throws Exception {
-		MockHttpServletRequestBuilder request = post(address).with(csrf()).session(session);
+	private MockHttpServletResponse send(Cookie session, String address, String... fields) throws Exception {
+		MockHttpServletRequestBuilder request = post(address).with(csrf()).cookie(session);
 		for (int i = 0; i < fields.length; i += 2) {
 			request.param(fields[i], fields[i + 1]);
 		}
 		return this.web.perform(request).andReturn().getResponse();
 	}
 
-	private Document page(MockHttpSession session, String address) throws Exception {
-		MockHttpServletResponse response = this.web.perform(get(address).session(session)).andReturn().getResponse();
+	private Document page(Cookie session, String address) throws Exception {
+		MockHttpServletResponse response = this.web.perform(get(address).cookie(session)).andReturn().getResponse();
 		assertThat(response.getStatus()).as(address).isEqualTo(200);
 		return Jsoup.parse(response.getContentAsString());
 	}

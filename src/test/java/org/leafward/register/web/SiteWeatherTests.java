@@ -1,5 +1,6 @@
 package org.leafward.register.web;
 
+import jakarta.servlet.http.Cookie;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -22,7 +23,6 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.mock.web.MockHttpSession;
 import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
@@ -154,7 +154,7 @@ class SiteWeatherTests {
 		String owner = site.owner().value().toString();
 		String day = LocalDate.ofInstant(Instant.now(), site.zone()).minusDays(9).toString();
 		int before = Jsoup.parse(page(200, site, owner, "")).select("rect.watering-bar").size();
-		MockHttpSession session = session(owner);
+		Cookie session = session(owner);
 		MockHttpServletResponse wrong = send(session, "/sites/" + site.id() + "/waterings", "day", "2999-13-01",
 				"amount", "a lot", "unit", "gallons", "note", "kept");
 		assertThat(wrong.getStatus()).isEqualTo(400);
@@ -268,14 +268,12 @@ class SiteWeatherTests {
 		return this.register.sites(0, 1).get(0);
 	}
 
-	private MockHttpSession session(String person) throws Exception {
-		MockHttpSession session = new MockHttpSession();
-		this.web.perform(post("/people/" + person).with(csrf()).session(session));
-		return session;
+	private Cookie session(String person) throws Exception {
+		return this.web.perform(post("/people/" + person).with(csrf())).andReturn().getResponse().getCookie("SESSION");
 	}
 
-	private MockHttpServletResponse send(MockHttpSession session, String address, String... fields) throws Exception {
-		MockHttpServletRequestBuilder request = post(address).with(csrf()).session(session);
+	private MockHttpServletResponse send(Cookie session, String address, String... fields) throws Exception {
+		MockHttpServletRequestBuilder request = post(address).with(csrf()).cookie(session);
 		for (int i = 0; i < fields.length; i += 2) {
 			request.param(fields[i], fields[i + 1]);
 		}
@@ -283,9 +281,9 @@ class SiteWeatherTests {
 	}
 
 	private String page(int status, Site site, String person, String query) throws Exception {
-		MockHttpSession session = session(person);
+		Cookie session = session(person);
 		MockHttpServletResponse response = this.web
-			.perform(get("/sites/" + site.id() + "/weather" + query).session(session))
+			.perform(get("/sites/" + site.id() + "/weather" + query).cookie(session))
 			.andReturn()
 			.getResponse();
 		assertThat(response.getStatus()).isEqualTo(status);

@@ -1,4 +1,4 @@
-package org.leafward.accounts.web;
+package org.leafward.accounts.signin;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -13,7 +13,7 @@ import org.springframework.stereotype.Component;
  * compared in constant time.
  */
 @Component
-class OperatorToken {
+public class OperatorToken {
 
 	/**
 	 * Short enough to type, too long to guess: 20 characters of letters and digits are
@@ -40,11 +40,20 @@ class OperatorToken {
 		}
 	}
 
-	boolean isSet() {
+	/**
+	 * Whether there is one.
+	 * @return false when it opens nothing
+	 */
+	public boolean isSet() {
 		return this.set;
 	}
 
-	boolean matches(String guess) {
+	/**
+	 * Compares a guess in constant time.
+	 * @param guess what somebody says it is
+	 * @return whether it is
+	 */
+	public boolean matches(String guess) {
 		return MessageDigest.isEqual(this.hash, hash(guess.strip())) && this.set;
 	}
 

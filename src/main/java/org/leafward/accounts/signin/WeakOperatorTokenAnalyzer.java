@@ -1,4 +1,4 @@
-package org.leafward.accounts.web;
+package org.leafward.accounts.signin;
 
 import org.springframework.boot.diagnostics.AbstractFailureAnalyzer;
 import org.springframework.boot.diagnostics.FailureAnalysis;

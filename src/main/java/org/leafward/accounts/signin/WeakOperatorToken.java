@@ -1,4 +1,4 @@
-package org.leafward.accounts.web;
+package org.leafward.accounts.signin;
 
 /** The operator token is too short to be a secret; the server does not start with it. */
 class WeakOperatorToken extends RuntimeException {

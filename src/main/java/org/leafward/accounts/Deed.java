@@ -1,0 +1,52 @@
+package org.leafward.accounts;
+
+/**
+ * What is written down for good when somebody does it. Names are kept in the database.
+ */
+public enum Deed {
+
+	/** Came in by a link. */
+	SIGNED_IN("signed in"),
+
+	/** Published a version of a rule pack. */
+	CHANGED_RULES("changed rules"),
+
+	/** Sent a regional alert. */
+	SENT_ALERT("sent an alert"),
+
+	/** Opened the site of somebody else. */
+	SAW_SITE("opened a site"),
+
+	/** Gave somebody a role. */
+	GRANTED_ROLE("granted a role"),
+
+	/** Took a role from somebody. */
+	WITHDREW_ROLE("withdrew a role"),
+
+	/** Made a token for programs. */
+	MADE_TOKEN("made a token"),
+
+	/** Ended a token. */
+	REVOKED_TOKEN("revoked a token"),
+
+	/** Took away all that was kept about them. */
+	EXPORTED("took away their data"),
+
+	/** Had all deleted that was kept about them. */
+	DELETED("deleted an account");
+
+	private final String words;
+
+	Deed(String words) {
+		this.words = words;
+	}
+
+	/**
+	 * The deed in words, after who did it.
+	 * @return for example "opened a site"
+	 */
+	public String words() {
+		return this.words;
+	}
+
+}

@@ -1,0 +1,129 @@
+package org.leafward.accounts.signin;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.leafward.accounts.Granted;
+import org.leafward.accounts.Person;
+import org.leafward.accounts.PersonId;
+import org.leafward.accounts.Role;
+import org.springframework.security.authentication.AbstractAuthenticationToken;
+import org.springframework.security.core.GrantedAuthority;
+import org.springframework.security.core.authority.SimpleGrantedAuthority;
+
+/**
+ * Somebody who is known: a person, or whoever has the operator token. A session keeps it,
+ * but for who it is only: roles are read anew for each request.
+ */
+public final class SignedIn extends AbstractAuthenticationToken {
+
+	private static final long serialVersionUID = 2L;
+
+	private static final SimpleGrantedAuthority OPERATOR = new SimpleGrantedAuthority("ROLE_OPERATOR");
+
+	private static final SimpleGrantedAuthority SPECIALIST = new SimpleGrantedAuthority("ROLE_SPECIALIST");
+
+	private static final SimpleGrantedAuthority GARDENER = new SimpleGrantedAuthority("ROLE_GARDENER");
+
+	private final @Nullable UUID person;
+
+	private final String name;
+
+	private final TreeSet<String> counties;
+
+	private SignedIn(@Nullable UUID person, String name, Set<String> counties, List<GrantedAuthority> authorities) {
+		super(authorities);
+		this.person = person;
+		this.name = name;
+		this.counties = new TreeSet<>(counties);
+		setAuthenticated(true);
+	}
+
+	/**
+	 * Whoever has the operator token.
+	 * @return somebody without a name of their own
+	 */
+	public static SignedIn operator() {
+		return new SignedIn(null, "Operator", Set.of(), List.of(OPERATOR, SPECIALIST));
+	}
+
+	/**
+	 * A person.
+	 * @param person who
+	 * @param granted what they may do beyond their own plants
+	 * @return the person, signed in
+	 */
+	public static SignedIn person(Person person, Granted granted) {
+		List<GrantedAuthority> authorities = new ArrayList<>();
+		authorities.add(GARDENER);
+		granted.roles()
+			.stream()
+			.map((role) -> new SimpleGrantedAuthority("ROLE_" + role.name()))
+			.forEach(authorities::add);
+		if (granted.roles().contains(Role.OPERATOR) && !authorities.contains(SPECIALIST)) {
+			authorities.add(SPECIALIST);
+		}
+		return new SignedIn(person.id().value(), person.name(), granted.counties(), authorities);
+	}
+
+	/**
+	 * Whether they keep the rules.
+	 * @return true for specialists and operators
+	 */
+	public boolean mayChangeRules() {
+		return getAuthorities().contains(SPECIALIST);
+	}
+
+	/**
+	 * Whether they run the server.
+	 * @return true for operators, by role or by token
+	 */
+	public boolean mayDoEverything() {
+		return getAuthorities().contains(OPERATOR);
+	}
+
+	/**
+	 * Who it is.
+	 * @return null for the operator token
+	 */
+	public @Nullable PersonId person() {
+		return (this.person != null) ? new PersonId(this.person) : null;
+	}
+
+	/**
+	 * The counties that they serve as a specialist.
+	 * @return their names
+	 */
+	public Set<String> counties() {
+		return Set.copyOf(this.counties);
+	}
+
+	@Override
+	public Object getCredentials() {
+		return "";
+	}
+
+	/** What sessions are found by: no name, since it is kept with them. */
+	@Override
+	public Object getPrincipal() {
+		return (this.person != null) ? this.person.toString() : "operator";
+	}
+
+	/** Sessions are listed under it. */
+	@Override
+	public String getName() {
+		return getPrincipal().toString();
+	}
+
+	/**
+	 * What they are called.
+	 * @return a name
+	 */
+	public String called() {
+		return this.name;
+	}
+
+}

@@ -1,0 +1,122 @@
+package org.leafward.accounts.store;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.leafward.accounts.EmailAddress;
+import org.leafward.accounts.People;
+import org.leafward.accounts.Person;
+import org.leafward.accounts.PersonId;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.Given;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** People in the database. */
+@Service
+class StoredPeople implements People {
+
+	private final JdbcClient database;
+
+	private final Clock clock;
+
+	StoredPeople(JdbcClient database, Clock clock) {
+		this.database = database;
+		this.clock = clock;
+	}
+
+	@Override
+	@Transactional
+	public Person join(String name, String email, ZoneId zone) {
+		String clean = name(name);
+		String address = EmailAddress.read("email", email);
+		this.database.sql("""
+				insert into accounts.person (id, name, email, zone, created_at) values (?, ?, ?, ?, ?)
+				on conflict (lower(email)) do nothing
+				""").params(UUID.randomUUID(), clean, address, zone.getId(), now()).update();
+		return withAddress(address).orElseThrow();
+	}
+
+	@Override
+	public Person withoutAddress(String name, ZoneId zone) {
+		UUID id = UUID.randomUUID();
+		this.database.sql("insert into accounts.person (id, name, zone, created_at) values (?, ?, ?, ?)")
+			.params(id, name(name), zone.getId(), now())
+			.update();
+		return find(new PersonId(id)).orElseThrow();
+	}
+
+	@Override
+	public void confirm(PersonId id) {
+		this.database.sql(
+				"update accounts.person set confirmed_at = ? where id = ? and email is not null and confirmed_at is null")
+			.params(now(), id.value())
+			.update();
+	}
+
+	@Override
+	public boolean giveAddress(PersonId id, String email) {
+		return this.database.sql("""
+				update accounts.person set email = ?, confirmed_at = ?
+				where id = ? and email is null
+					and not exists (select 1 from accounts.person other where lower(other.email) = lower(?))
+				""").params(email, now(), id.value(), email).update() == 1;
+	}
+
+	@Override
+	public void change(PersonId id, String name, ZoneId zone) {
+		this.database.sql("update accounts.person set name = ?, zone = ? where id = ?")
+			.params(name(name), zone.getId(), id.value())
+			.update();
+	}
+
+	@Override
+	public Optional<Person> find(PersonId id) {
+		return this.database.sql("select * from accounts.person where id = ?")
+			.param(id.value())
+			.query(StoredPeople::person)
+			.optional();
+	}
+
+	@Override
+	public Optional<Person> withAddress(String email) {
+		return this.database.sql("select * from accounts.person where lower(email) = lower(?)")
+			.param(email.strip())
+			.query(StoredPeople::person)
+			.optional();
+	}
+
+	@Override
+	public List<Person> list(int page, int size) {
+		return this.database.sql("select * from accounts.person order by name, id limit ? offset ?")
+			.params(size, (long) page * size)
+			.query(StoredPeople::person)
+			.list();
+	}
+
+	private OffsetDateTime now() {
+		return this.clock.instant().atOffset(ZoneOffset.UTC);
+	}
+
+	private static String name(String name) {
+		String clean = name.strip();
+		if (clean.isEmpty() || clean.length() > 100) {
+			throw new BadInput("name is not 1 to 100 characters of one line", "name",
+					"give the name to address them by");
+		}
+		return Given.line("name", clean);
+	}
+
+	private static Person person(ResultSet row, int number) throws SQLException {
+		return new Person(new PersonId(row.getObject("id", UUID.class)), row.getString("name"), row.getString("email"),
+				ZoneId.of(row.getString("zone")), row.getObject("confirmed_at") != null);
+	}
+
+}

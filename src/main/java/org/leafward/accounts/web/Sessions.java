@@ -1,0 +1,30 @@
+package org.leafward.accounts.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import org.leafward.accounts.signin.SignedIn;
+import org.springframework.security.core.context.SecurityContext;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
+import org.springframework.security.web.context.SecurityContextRepository;
+import org.springframework.stereotype.Component;
+
+/** Begins sessions. */
+@Component
+class Sessions {
+
+	private final SecurityContextRepository contexts = new HttpSessionSecurityContextRepository();
+
+	/** Keeps who it is for the requests to come. */
+	void begin(SignedIn known, HttpServletRequest request, HttpServletResponse response) {
+		if (request.getSession(false) != null) {
+			// A new identity never inherits an old session's id.
+			request.changeSessionId();
+		}
+		SecurityContext context = SecurityContextHolder.createEmptyContext();
+		context.setAuthentication(known);
+		SecurityContextHolder.setContext(context);
+		this.contexts.saveContext(context, request, response);
+	}
+
+}

@@ -1,0 +1,103 @@
+package org.leafward.reminders.channel.mail;
+
+import jakarta.mail.MessagingException;
+import jakarta.mail.internet.MimeMessage;
+import java.io.UnsupportedEncodingException;
+import java.time.Clock;
+import java.util.UUID;
+import org.leafward.accounts.Letter;
+import org.leafward.accounts.Letters;
+import org.leafward.accounts.PersonId;
+import org.leafward.reminders.Mail;
+import org.leafward.reminders.MailState;
+import org.leafward.reminders.core.OneLine;
+import org.leafward.reminders.core.SenderAddress;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.core.task.TaskExecutor;
+import org.springframework.core.task.TaskRejectedException;
+import org.springframework.mail.MailException;
+import org.springframework.mail.javamail.JavaMailSender;
+import org.springframework.stereotype.Component;
+import org.springframework.web.util.HtmlUtils;
+
+/**
+ * Sends letters by SMTP, once each: whoever misses a link asks for another. They pass no
+ * outbox and their text no log.
+ */
+@Component
+class MailedLetters implements Letters {
+
+	private static final Logger LOG = LoggerFactory.getLogger(MailedLetters.class);
+
+	private static final PersonId NOBODY = new PersonId(new UUID(0, 0));
+
+	private final ObjectProvider<JavaMailSender> senders;
+
+	private final TaskExecutor executor;
+
+	private final SenderAddress sender;
+
+	private final Clock clock;
+
+	MailedLetters(ObjectProvider<JavaMailSender> senders, TaskExecutor applicationTaskExecutor,
+			@Value("${leafward.mail.from}") String from, Clock clock) {
+		this.senders = senders;
+		this.executor = applicationTaskExecutor;
+		this.sender = SenderAddress.of(from);
+		this.clock = clock;
+	}
+
+	@Override
+	public boolean canSend() {
+		return this.senders.getIfAvailable() != null;
+	}
+
+	@Override
+	public void send(Letter letter) {
+		try {
+			this.executor.execute(() -> sendNow(letter));
+		}
+		catch (TaskRejectedException ex) {
+			LOG.warn("a letter was not sent: too much is going on");
+		}
+	}
+
+	private void sendNow(Letter letter) {
+		JavaMailSender mails = this.senders.getIfAvailable();
+		if (mails == null) {
+			return;
+		}
+		UUID id = UUID.randomUUID();
+		Mail mail = new Mail(id, NOBODY, this.sender.line(), letter.to(), OneLine.of(letter.name()), letter.subject(),
+				letter.text(), html(letter.text()), "<%s@%s>".formatted(id, this.sender.domain()), MailState.WAITING,
+				this.clock.instant(), null, null);
+		try {
+			MimeMessage message = mails.createMimeMessage();
+			MimeForm.write(mail, message);
+			// It is no list that one could leave.
+			message.removeHeader("List-Id");
+			mails.send(message);
+		}
+		catch (MessagingException | UnsupportedEncodingException | MailException ex) {
+			// What a server says may repeat the letter.
+			LOG.warn("a letter was not sent: {}", ex.getClass().getSimpleName());
+		}
+	}
+
+	/** The same words; lines that are an address become a link. */
+	private static String html(String text) {
+		StringBuilder html = new StringBuilder("<!DOCTYPE html><html lang=\"en\"><body>");
+		for (String part : text.strip().split("\n\\s*\n")) {
+			String clean = HtmlUtils.htmlEscape(part.strip(), "UTF-8");
+			html.append("<p>")
+				.append(clean.matches("https?://\\S+") ? "<a href=\"%s\">%s</a>".formatted(clean, clean)
+						: clean.replace("\n", " "))
+				.append("</p>");
+		}
+		return html.append("</body></html>").toString();
+	}
+
+}
