@@ -151,6 +151,13 @@ class ArchitectureTests {
 		.resideInAnyPackage("org.apache.commons.statistics..");
 
 	@ArchTest
+	static final ArchRule onePackageSeesTheQrEncoder = noClasses().that()
+		.resideOutsideOfPackage("org.leafward.quick.qr..")
+		.should()
+		.dependOnClassesThat()
+		.resideInAnyPackage("io.nayuki..");
+
+	@ArchTest
 	static final ArchRule quartzStaysInJobs = noClasses().that()
 		.resideOutsideOfPackages("..job..", "org.leafward.platform..")
 		.should()

@@ -6,7 +6,6 @@ import org.leafward.measure.BadInput;
 import org.leafward.measure.GeoPoint;
 import org.leafward.regions.core.Extent;
 import org.leafward.regions.core.MapProjection;
-import org.leafward.regions.core.Position;
 
 /**
  * A map of counties.
@@ -70,11 +69,12 @@ public record RegionMap(List<County> counties, List<Town> towns, int width, Opti
 	 * What somebody pointed at.
 	 * @param x px from the left
 	 * @param y px from the top
-	 * @return empty off the map, and in its very corner, which is what a browser sends
-	 * for a press of a key
+	 * @return at sea level; empty off the map, and in its very corner, which is what a
+	 * browser sends for a press of a key
 	 */
-	public Optional<Position> at(int x, int y) {
-		return (x == 0 && y == 0) ? Optional.empty() : projection().at(x, y);
+	public Optional<GeoPoint> at(int x, int y) {
+		return (x == 0 && y == 0) ? Optional.empty()
+				: projection().at(x, y).map((found) -> new GeoPoint(found.latitude(), found.longitude(), 0));
 	}
 
 	/**
