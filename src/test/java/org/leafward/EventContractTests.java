@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.leafward.accounts.AddressConfirmed;
 import org.leafward.care.PlanChanged;
 import org.leafward.care.RulePackPublished;
 import org.leafward.climate.ForecastChanged;
@@ -48,7 +49,7 @@ class EventContractTests {
 						LocalDate.parse("2020-01-03")),
 				new ForecastChanged("USW00094728", 40.7789, -73.9692, LocalDate.parse("2026-11-25"),
 						LocalDate.parse("2026-12-01")),
-				new WateringsChanged(SITE),
+				new WateringsChanged(SITE), new AddressConfirmed(PERSON),
 				new PlanChanged(SITE, PERSON, 3, 2, 1, Instant.parse("2026-11-25T12:00:00Z")),
 				new RulePackPublished("hedges", 3, Instant.parse("2026-11-25T12:00:00Z")),
 				new FeedExpired(SITE, PERSON));

@@ -5,14 +5,8 @@ package org.leafward.accounts;
  */
 public enum Deed {
 
-	/** Came in by a link. */
-	SIGNED_IN("signed in"),
-
 	/** Published a version of a rule pack. */
 	CHANGED_RULES("changed rules"),
-
-	/** Sent a regional alert. */
-	SENT_ALERT("sent an alert"),
 
 	/** Opened the site of somebody else. */
 	SAW_SITE("opened a site"),
@@ -22,6 +16,9 @@ public enum Deed {
 
 	/** Took a role from somebody. */
 	WITHDREW_ROLE("withdrew a role"),
+
+	/** Ended the sessions of somebody else. */
+	ENDED_SESSIONS("ended all sessions"),
 
 	/** Made a token for programs. */
 	MADE_TOKEN("made a token"),

@@ -296,7 +296,9 @@ final class PageSamples {
 						"page", 0, "hasNext", false));
 		all.put("accounts/sign-in", model("section", "sign-in", "failed", true, "open", true, "links", true, "doors",
 				List.of(Map.of("name", "County network", "href", "/oauth2/authorization/county")), "email", "ada"));
-		all.put("accounts/sent", model("section", "sign-in", "shown", null, "minutes", 15));
+		all.put("accounts/sessions", model("section", "me", "sessions",
+				List.of(Map.of("since", "2027-05-01T10:00", "last", "2027-05-02T08:30", "here", true))));
+		all.put("accounts/sent", model("section", "sign-in", "shown", null, "minutes", 10));
 		all.put("accounts/once", model("section", "sign-in", "token", "a".repeat(43)));
 		all.put("accounts/accounts",
 				model("section", "accounts", "page", 0, "hasNext", true, "roles", List.of(), "people",

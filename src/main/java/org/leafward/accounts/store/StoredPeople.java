@@ -9,12 +9,14 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.leafward.accounts.AddressConfirmed;
 import org.leafward.accounts.EmailAddress;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Given;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -25,10 +27,13 @@ class StoredPeople implements People {
 
 	private final JdbcClient database;
 
+	private final ApplicationEventPublisher events;
+
 	private final Clock clock;
 
-	StoredPeople(JdbcClient database, Clock clock) {
+	StoredPeople(JdbcClient database, ApplicationEventPublisher events, Clock clock) {
 		this.database = database;
+		this.events = events;
 		this.clock = clock;
 	}
 
@@ -54,20 +59,29 @@ class StoredPeople implements People {
 	}
 
 	@Override
+	@Transactional
 	public void confirm(PersonId id) {
-		this.database.sql(
-				"update accounts.person set confirmed_at = ? where id = ? and email is not null and confirmed_at is null")
-			.params(now(), id.value())
-			.update();
+		int confirmed = this.database.sql("""
+				update accounts.person set confirmed_at = ?
+				where id = ? and email is not null and confirmed_at is null
+				""").params(now(), id.value()).update();
+		if (confirmed == 1) {
+			this.events.publishEvent(new AddressConfirmed(id.value()));
+		}
 	}
 
 	@Override
+	@Transactional
 	public boolean giveAddress(PersonId id, String email) {
-		return this.database.sql("""
+		boolean given = this.database.sql("""
 				update accounts.person set email = ?, confirmed_at = ?
 				where id = ? and email is null
 					and not exists (select 1 from accounts.person other where lower(other.email) = lower(?))
 				""").params(email, now(), id.value(), email).update() == 1;
+		if (given) {
+			this.events.publishEvent(new AddressConfirmed(id.value()));
+		}
+		return given;
 	}
 
 	@Override

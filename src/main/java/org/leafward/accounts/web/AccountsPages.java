@@ -1,5 +1,6 @@
 package org.leafward.accounts.web;
 
+import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -35,10 +36,13 @@ class AccountsPages {
 
 	private final AuditLog audit;
 
-	AccountsPages(People people, Roles roles, AuditLog audit) {
+	private final OpenSessions sessions;
+
+	AccountsPages(People people, Roles roles, AuditLog audit, OpenSessions sessions) {
 		this.people = people;
 		this.roles = roles;
 		this.audit = audit;
+		this.sessions = sessions;
 	}
 
 	/**
@@ -105,8 +109,7 @@ class AccountsPages {
 
 	@PostMapping("/accounts/{id}/roles")
 	String grant(@PathVariable UUID id, @RequestParam(required = false) @Nullable String role,
-			@RequestParam(defaultValue = "") String county, Model model,
-			jakarta.servlet.http.HttpServletResponse response) {
+			@RequestParam(defaultValue = "") String county, Model model, HttpServletResponse response) {
 		PersonId person = known(id);
 		try {
 			Role read = Given.word("role", role, Role.class);
@@ -128,6 +131,14 @@ class AccountsPages {
 		Role read = Given.word("role", role, Role.class);
 		this.roles.withdraw(person, read, county);
 		this.audit.note(Deed.WITHDREW_ROLE, person, grant(read, county.strip()).words());
+		return "redirect:/accounts";
+	}
+
+	@PostMapping("/accounts/{id}/sessions/ended")
+	String endSessions(@PathVariable UUID id) {
+		PersonId person = known(id);
+		this.sessions.endAll(person, null);
+		this.audit.note(Deed.ENDED_SESSIONS, person, "");
 		return "redirect:/accounts";
 	}
 

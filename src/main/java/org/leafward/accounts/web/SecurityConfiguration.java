@@ -4,11 +4,14 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Duration;
 import org.leafward.accounts.signin.Arrivals;
 import org.leafward.accounts.signin.LinkMail;
 import org.leafward.accounts.signin.LinkProvider;
 import org.leafward.accounts.signin.OneTimeLinks;
 import org.leafward.accounts.signin.OperatorToken;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -28,6 +31,10 @@ import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 import org.springframework.security.web.authentication.ott.OneTimeTokenAuthenticationFilter;
+import org.springframework.security.web.authentication.logout.HeaderWriterLogoutHandler;
+import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter;
+import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter.Directive;
+import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 
 /**
@@ -40,7 +47,7 @@ import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWrite
 @Configuration(proxyBeanMethods = false)
 class SecurityConfiguration {
 
-	private static final String CONTENT_POLICY = "default-src 'none'; style-src 'self'; img-src 'self' data:; "
+	private static final String CONTENT_POLICY = "default-src 'none'; object-src 'none'; style-src 'self'; img-src 'self' data:; "
 			+ "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
 	private static final String SIGN_IN = "/sign-in";
@@ -87,7 +94,8 @@ class SecurityConfiguration {
 	@Bean
 	@Order(3)
 	SecurityFilterChain pageSecurity(HttpSecurity http, Arrivals arrivals, LinkProvider links, OneTimeLinks tokens,
-			LinkMail mail, LinkRequests requests, RateLimits limits, Doors doors, OpenIdArrival openId) {
+			LinkMail mail, LinkRequests requests, RateLimits limits, Doors doors, OpenIdArrival openId, Clock clock,
+			@Value("${leafward.accounts.longest-session:90d}") Duration longest) {
 		String signIn = this.demo ? "/people" : SIGN_IN;
 		http.authorizeHttpRequests((opens) -> {
 			opens.requestMatchers("/css/**", "/actuator/health", SIGN_IN, SIGN_IN + "/*", "/error").permitAll();
@@ -109,13 +117,17 @@ class SecurityConfiguration {
 				.loginProcessingUrl(SIGN_IN + "/once")
 				.showDefaultSubmitPage(false)
 				.authenticationFailureHandler(new RefusedSignIn()))
-			.addFilterBefore(new FreshRoles(arrivals), AuthorizationFilter.class)
+			.addFilterBefore(new FreshRoles(arrivals, clock, longest), AuthorizationFilter.class)
 			.addFilterBefore(new RateLimitFilter(limits), OneTimeTokenAuthenticationFilter.class)
 			.exceptionHandling((handling) -> handling.accessDeniedHandler(new Refused())
 				.authenticationEntryPoint(new LoginUrlAuthenticationEntryPoint(signIn)))
-			.logout((logout) -> logout.logoutUrl("/sign-out").logoutSuccessUrl(signIn))
+			.logout((logout) -> logout.logoutUrl("/sign-out")
+				.logoutSuccessUrl(signIn)
+				.addLogoutHandler(new HeaderWriterLogoutHandler(
+						new ClearSiteDataHeaderWriter(Directive.CACHE, Directive.COOKIES, Directive.STORAGE))))
 			.headers((headers) -> headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY))
-				.referrerPolicy((referrer) -> referrer.policy(ReferrerPolicy.SAME_ORIGIN)));
+				.referrerPolicy((referrer) -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
+				.crossOriginOpenerPolicy((opener) -> opener.policy(CrossOriginOpenerPolicy.SAME_ORIGIN)));
 		if (doors.any()) {
 			http.oauth2Login(
 					(login) -> login.loginPage(SIGN_IN).successHandler(openId).failureHandler(new RefusedSignIn()));

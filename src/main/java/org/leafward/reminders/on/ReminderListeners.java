@@ -1,5 +1,6 @@
 package org.leafward.reminders.on;
 
+import org.leafward.accounts.AddressConfirmed;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.PlanChanged;
 import org.leafward.reminders.dispatch.Materialiser;
@@ -18,6 +19,11 @@ class ReminderListeners {
 
 	@ApplicationModuleListener(id = "reminders.plan-changed")
 	void on(PlanChanged event) {
+		this.materialiser.person(new PersonId(event.person()));
+	}
+
+	@ApplicationModuleListener(id = "reminders.address-confirmed")
+	void on(AddressConfirmed event) {
 		this.materialiser.person(new PersonId(event.person()));
 	}
 

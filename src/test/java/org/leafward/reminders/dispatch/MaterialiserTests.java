@@ -106,6 +106,22 @@ class MaterialiserTests {
 	}
 
 	@Test
+	void nobodyGetsMailBeforeTheyHaveSaidSo() {
+		this.house.planned("one");
+		this.house.garden.persons.put(ADA,
+				new Person(ADA, "ada", "ada@example.org", ZoneId.of("America/Chicago"), false));
+		this.house.node().materialiser().person(ADA);
+		assertThat(upcoming()).isEmpty();
+		this.house.garden.persons.put(ADA, new Person(ADA, "ada", null, ZoneId.of("America/Chicago"), false));
+		this.house.node().materialiser().person(ADA);
+		assertThat(upcoming()).isEmpty();
+		this.house.garden.persons.put(ADA,
+				new Person(ADA, "ada", "ada@example.org", ZoneId.of("America/Chicago"), true));
+		this.house.node().materialiser().person(ADA);
+		assertThat(upcoming()).hasSize(1);
+	}
+
+	@Test
 	void aReminderInBackOffKeepsItsTurn() {
 		this.house.planned("one");
 		this.house.stopMailServer();
