@@ -88,7 +88,7 @@ public class QuickCalendars {
 	/** Sent twice, or sent again after another look: the last one counts. */
 	private void giveWay(QuickCalendar earlier) {
 		if (unclaimed(earlier.person()) && latest(earlier).map(FeedInfo::lastFetchedAt).isEmpty()) {
-			this.records.forget(earlier.person());
+			end(earlier);
 		}
 		else {
 			this.table.freeKey(earlier.id());

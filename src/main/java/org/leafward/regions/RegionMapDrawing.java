@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.leafward.measure.GeoPoint;
 import org.leafward.pages.Svg;
 import org.leafward.regions.core.Area;
+import org.leafward.regions.core.Extent;
 import org.leafward.regions.core.MapProjection;
 import org.leafward.regions.core.Position;
 import org.leafward.regions.core.Ring;
@@ -24,6 +25,11 @@ final class RegionMapDrawing {
 	private final RegionMap map;
 
 	private final MapProjection on;
+
+	/** How far from the middle a name may stand, px. */
+	private static final int[] AWAY = { 4, 24, -16, 44, -36 };
+
+	private final Labels labels = new Labels();
 
 	private final Svg svg = new Svg();
 
@@ -80,23 +86,37 @@ final class RegionMapDrawing {
 		path.append('Z');
 	}
 
+	/** Near the middle of the county, where no town stands. */
 	private void name(County county) {
+		Extent extent = county.area().extent();
+		if (county.name().length() * LETTER > this.on.x(extent.east()) - this.on.x(extent.west())) {
+			return;
+		}
 		Position inside = county.area().inside();
-		double room = (county.area().extent().east() - county.area().extent().west());
-		double width = this.on.x(county.area().extent().west() + room) - this.on.x(county.area().extent().west());
-		if (county.name().length() * LETTER <= width) {
-			this.svg.element("text", county.name(), "class", "county-name", "x", this.on.x(inside.longitude()), "y",
-					this.on.y(inside.latitude()), "text-anchor", "middle");
+		double x = this.on.x(inside.longitude());
+		for (int away : AWAY) {
+			double y = this.on.y(inside.latitude()) + away;
+			if (this.labels.take(x - county.name().length() * LETTER / 2, y - 12, county.name().length() * LETTER,
+					16)) {
+				this.svg.element("text", county.name(), "class", "county-name", "x", x, "y", y, "text-anchor",
+						"middle");
+				return;
+			}
 		}
 	}
 
+	/** Its name to the right or to the left of it, where there is room. */
 	private void town(Town town) {
 		double x = this.on.x(town.at().longitude());
 		double y = this.on.y(town.at().latitude());
-		boolean leftward = x + 8 + town.name().length() * LETTER > this.map.width();
 		this.svg.empty("circle", "class", "town", "cx", x, "cy", y, "r", 2.5);
-		this.svg.element("text", town.name(), "class", "town-name", "x", leftward ? x - 6 : x + 6, "y", y + 4,
-				"text-anchor", leftward ? "end" : null);
+		double width = town.name().length() * LETTER;
+		if (x + 6 + width <= this.map.width() && this.labels.take(x - 3, y - 8, width + 9, 16)) {
+			this.svg.element("text", town.name(), "class", "town-name", "x", x + 6, "y", y + 4);
+		}
+		else if (x - 6 - width >= 0 && this.labels.take(x - width - 6, y - 8, width + 9, 16)) {
+			this.svg.element("text", town.name(), "class", "town-name", "x", x - 6, "y", y + 4, "text-anchor", "end");
+		}
 	}
 
 	/** A line as long as a round number of kilometres, about a quarter of the map. */

@@ -3,6 +3,7 @@ package org.leafward.quick.core;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.leafward.measure.BadInput;
@@ -21,6 +22,8 @@ public final class PlantFinder {
 	private static final int OFFERED = 8;
 
 	private static final int SUGGESTED = 4;
+
+	private static final int MOST_OF_A_GROUP = 14;
 
 	private PlantFinder() {
 	}
@@ -68,24 +71,40 @@ public final class PlantFinder {
 	}
 
 	private static void look(Catalogue catalogue, String name, Found found) {
-		List<Species> fitting = List.of();
-		for (String form : forms(name)) {
-			fitting = catalogue.search(form, OFFERED);
-			List<Species> exact = fitting.stream().filter((one) -> isCalled(one, form)).toList();
-			if (exact.size() == 1 || fitting.size() == 1) {
-				found.sure().add((exact.size() == 1) ? exact.get(0) : fitting.get(0));
-				return;
-			}
-			if (!fitting.isEmpty()) {
-				break;
-			}
+		List<String> forms = forms(name);
+		List<Species> called = catalogue.all()
+			.stream()
+			.filter((one) -> forms.stream().anyMatch((form) -> isCalled(one, form)))
+			.toList();
+		List<Species> fitting = (called.size() == 1) ? called : ofGroup(catalogue, forms);
+		for (int i = 0; fitting.isEmpty() && i < forms.size(); i++) {
+			fitting = catalogue.search(forms.get(i), OFFERED);
 		}
 		if (fitting.isEmpty()) {
 			found.unknown().add(new Offer(name, nearest(catalogue, name)));
 		}
+		else if (fitting.size() == 1) {
+			found.sure().add(fitting.get(0));
+		}
 		else {
 			found.offers().add(new Offer(name, fitting));
 		}
+	}
+
+	/** All roses, for somebody who writes "roses". */
+	private static List<Species> ofGroup(Catalogue catalogue, List<String> forms) {
+		List<String> groups = catalogue.groups()
+			.entrySet()
+			.stream()
+			.filter((group) -> forms(group.getValue()).stream()
+				.anyMatch((form) -> forms.stream().anyMatch(form::equalsIgnoreCase)))
+			.map(Map.Entry::getKey)
+			.toList();
+		return catalogue.all()
+			.stream()
+			.filter((one) -> one.groups().stream().anyMatch(groups::contains))
+			.limit(MOST_OF_A_GROUP)
+			.toList();
 	}
 
 	/** As it was typed, then as one of several. */

@@ -22,6 +22,9 @@ public record PlantedWhen(LocalDate today, Hemisphere hemisphere, IntFunction<Sp
 	/** Years after which nobody waters a tree as a young one. */
 	private static final int SETTLED = 6;
 
+	/** Months since whoever says "lately" planted; on the careful side. */
+	private static final int LATELY = 6;
+
 	private static final int WEEK = 7;
 
 	/** Days after setting out up to which the season counts as begun. */
@@ -46,7 +49,7 @@ public record PlantedWhen(LocalDate today, Hemisphere hemisphere, IntFunction<Sp
 			LocalDate now = setOut(species, season);
 			return this.today.isAfter(now.plusDays(BEGUN)) ? setOut(species, season.next()) : now;
 		}
-		return this.today.minusYears(young ? 1 : SETTLED);
+		return young ? this.today.minusMonths(LATELY) : this.today.minusYears(SETTLED);
 	}
 
 	/**

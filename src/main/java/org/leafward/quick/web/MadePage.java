@@ -75,9 +75,10 @@ class MadePage {
 		return this.tasks.ofSite(site.id(), new DayWindow(today, today.plusDays(DAYS_AHEAD)))
 			.stream()
 			.filter((task) -> task.state() == TaskState.PLANNED)
-			.sorted(Comparator
-				.comparing((CareTask task) -> task.window().from().isBefore(today) ? today : task.window().from())
-				.thenComparing((task) -> task.window().to()))
+			// What is to come goes before what goes on already, such as a hold-off.
+			.sorted(Comparator.comparing((CareTask task) -> task.window().from().isBefore(today))
+				.thenComparing((task) -> task.window().from())
+				.thenComparing((task) -> task.id().value()))
 			.collect(Collectors.toMap(CareTask::rule, (task) -> task, (one, other) -> one, LinkedHashMap::new))
 			.values()
 			.stream()
