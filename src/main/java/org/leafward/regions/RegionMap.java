@@ -25,6 +25,9 @@ public record RegionMap(List<County> counties, List<Town> towns, int width, Opti
 
 	private static final double MARGIN = 6;
 
+	/** Height of the strip below with the measure, px. */
+	private static final int MEASURE = 22;
+
 	/**
 	 * Checks the width.
 	 * @throws BadInput when it is out of its bounds
@@ -62,7 +65,7 @@ public record RegionMap(List<County> counties, List<Town> towns, int width, Opti
 	 * @return px
 	 */
 	public int height() {
-		return (int) projection().height();
+		return (int) projection().height() + MEASURE;
 	}
 
 	/**

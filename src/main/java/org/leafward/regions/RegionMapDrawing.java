@@ -126,11 +126,11 @@ final class RegionMapDrawing {
 		double length = power * ((quarter >= 5 * power) ? 5 : (quarter >= 2 * power) ? 2 : 1);
 		double width = length * this.on.pixelsPerKilometre();
 		double right = this.map.width() - 8.0;
-		double y = this.map.height() - 8.0;
+		double y = this.map.height() - 2.0;
 		this.svg.empty("path", "class", "map-measure", "d",
 				String.format(Locale.ROOT, "M%.1f %.1fv5H%.1fv-5", right - width, y - 5, right));
 		this.svg.element("text", (length >= 1) ? "%.0f km".formatted(length) : "%.0f m".formatted(length * 1000),
-				"class", "town-name", "x", right, "y", y - 8, "text-anchor", "end");
+				"class", "town-name", "x", right - width - 6, "y", y, "text-anchor", "end");
 	}
 
 	private void mark(GeoPoint place) {

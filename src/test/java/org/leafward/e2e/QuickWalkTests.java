@@ -64,6 +64,8 @@ class QuickWalkTests {
 	@ValueSource(booleans = { true, false })
 	void fromTheMapToACalendarThatAnotherProgramReads(boolean script) throws Exception {
 		open(script);
+		this.page.get("data:text/html,<title>as written</title><script>document.title='changed'</script>");
+		assertThat(this.page.getTitle()).isEqualTo(script ? "changed" : "as written");
 		this.page.get("http://localhost:" + this.port + "/quick");
 		look("place");
 		WebElement map = this.page.findElement(By.id("map344"));
