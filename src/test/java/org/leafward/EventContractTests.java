@@ -24,6 +24,7 @@ import org.leafward.feeds.FeedExpired;
 import org.leafward.register.PlantingsChanged;
 import org.leafward.register.SitePlaceChanged;
 import org.leafward.register.SiteRegistered;
+import org.leafward.register.SoilTestsChanged;
 import org.leafward.register.WateringsChanged;
 import org.springframework.transaction.event.TransactionalEventListener;
 import tools.jackson.databind.json.JsonMapper;
@@ -49,7 +50,7 @@ class EventContractTests {
 						LocalDate.parse("2020-01-03")),
 				new ForecastChanged("USW00094728", 40.7789, -73.9692, LocalDate.parse("2026-11-25"),
 						LocalDate.parse("2026-12-01")),
-				new WateringsChanged(SITE), new AddressConfirmed(PERSON),
+				new WateringsChanged(SITE), new AddressConfirmed(PERSON), new SoilTestsChanged(SITE),
 				new PlanChanged(SITE, PERSON, 3, 2, 1, Instant.parse("2026-11-25T12:00:00Z")),
 				new RulePackPublished("hedges", 3, Instant.parse("2026-11-25T12:00:00Z")),
 				new FeedExpired(SITE, PERSON));

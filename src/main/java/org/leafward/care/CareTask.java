@@ -23,7 +23,8 @@ import org.leafward.register.SiteId;
  * @param rule the rule it comes from, {@code pack/rule}
  * @param season year of the season
  * @param occurrence 0 for a single window, else the number of the repeat or the ramp day,
- * counted from 1; the day of the year for a single day that the weather picked
+ * counted from 1; the day of the year for a single day that the weather picked; a
+ * thousand for each day of the year up to a soil test, and then the same
  * @param kind what is asked for
  * @param window first and last day, in the site's time zone
  * @param text the words

@@ -12,10 +12,12 @@ import org.leafward.care.store.SeenTable;
 import org.leafward.climate.Surroundings;
 import org.leafward.climate.SurroundingsReader;
 import org.leafward.climate.WaterBalance;
+import org.leafward.register.KeptSoilTest;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
+import org.leafward.register.SoilTests;
 import org.leafward.register.WateredDepths;
 import org.leafward.register.Waterings;
 import org.springframework.stereotype.Component;
@@ -35,12 +37,16 @@ class InputReader {
 
 	private final Waterings waterings;
 
+	private final SoilTests soilTests;
+
 	private final SurroundingsReader surroundings;
 
-	InputReader(Register register, SeenTable seen, Waterings waterings, SurroundingsReader surroundings) {
+	InputReader(Register register, SeenTable seen, Waterings waterings, SoilTests soilTests,
+			SurroundingsReader surroundings) {
 		this.register = register;
 		this.seen = seen;
 		this.waterings = waterings;
+		this.soilTests = soilTests;
 		this.surroundings = surroundings;
 	}
 
@@ -58,6 +64,7 @@ class InputReader {
 		Map<SiteId, Observed> observed = this.seen.of(ids, around);
 		Map<SiteId, WateredDepths> waterings = this.waterings.depths(ids, around.minusDays(WATERED + 1),
 				around.plusDays(1));
+		Map<SiteId, List<KeptSoilTest>> tests = this.soilTests.latest(ids);
 		Surroundings surroundings = this.surroundings.of(sites.stream().map(Site::point).toList());
 		List<SiteInputs> inputs = new ArrayList<>(sites.size());
 		for (Site site : sites) {
@@ -65,7 +72,8 @@ class InputReader {
 			WateredDepths given = waterings.getOrDefault(site.id(), WateredDepths.NONE)
 				.between(today.minusDays(WATERED), today);
 			inputs.add(new SiteInputs(site, plantings.getOrDefault(site.id(), List.of()),
-					observed.getOrDefault(site.id(), Observed.NOTHING), given, surroundings, today));
+					observed.getOrDefault(site.id(), Observed.NOTHING), given, tests.getOrDefault(site.id(), List.of()),
+					surroundings, today));
 		}
 		return inputs;
 	}

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.limits.WateringLimitTable;
 import org.leafward.care.core.amount.PlantCover;
 import org.leafward.care.core.amount.PlantLight;
+import org.leafward.care.core.amount.PlantSoil;
 import org.leafward.care.core.amount.PlantWater;
 import org.leafward.care.core.plan.Gap;
 import org.leafward.care.core.plan.InputFingerprint;
@@ -74,7 +75,7 @@ class SitePlanner {
 	/** A fingerprint of all that a plan with some rules is made from. */
 	byte[] fingerprint(SiteInputs inputs, Ready rules) {
 		return InputFingerprint.of(inputs.site(), inputs.plantings(), inputs.observed(), inputs.waterings(),
-				inputs.surroundings().fingerprint(inputs.site().point()),
+				inputs.soilTests(), inputs.surroundings().fingerprint(inputs.site().point()),
 				rules.fingerprint() + this.catalogue.fingerprint() + this.limits.fingerprint(), inputs.today());
 	}
 
@@ -97,7 +98,7 @@ class SitePlanner {
 		WeatherAnswers answers = this.weather.at(inputs, outlook);
 		SiteFigures figures = new SiteFigures(new PlantLight(site), new PlantWater(site, today, inputs.waterings(),
 				(roots, given) -> this.weather.water(inputs, roots, given), this.limits.of(site.county()).orElse(null)),
-				new PlantCover(outlook::lowest));
+				new PlantCover(outlook::lowest), new PlantSoil(site.soil(), inputs.soilTests()));
 		List<Season> seasons = List.of(current.previous(), current, current.next());
 		// All markers of a plan come from one version of each record.
 		return this.climate.answer(site.place(), inputs.surroundings(), (markers) -> {

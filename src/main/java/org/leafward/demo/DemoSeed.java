@@ -11,6 +11,7 @@ import org.leafward.care.Replanning;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
+import org.leafward.register.SoilTests;
 import org.leafward.register.Waterings;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -44,6 +45,8 @@ class DemoSeed implements ApplicationRunner {
 
 	private final Waterings waterings;
 
+	private final SoilTests soilTests;
+
 	private final Replanning replanning;
 
 	private final DemoCare care;
@@ -51,12 +54,13 @@ class DemoSeed implements ApplicationRunner {
 	private final DemoPublication publication;
 
 	DemoSeed(People people, Roles roles, DemoWeather weather, Register register, Waterings waterings,
-			Replanning replanning, DemoCare care, DemoPublication publication) {
+			SoilTests soilTests, Replanning replanning, DemoCare care, DemoPublication publication) {
 		this.people = people;
 		this.roles = roles;
 		this.weather = weather;
 		this.register = register;
 		this.waterings = waterings;
+		this.soilTests = soilTests;
 		this.replanning = replanning;
 		this.care = care;
 		this.publication = publication;
@@ -84,6 +88,8 @@ class DemoSeed implements ApplicationRunner {
 				List<Planting> plantings = this.register.addPlantings(site.id(), place.plantings());
 				DemoWaterings.of(site.name(), plantings, today)
 					.forEach((watering) -> this.waterings.record(site.id(), watering, person));
+				DemoSoilTests.of(site.name(), plantings, today)
+					.forEach((test) -> this.soilTests.keep(site.id(), test, person));
 				this.care.tell(site, plantings, person, today);
 			}
 		}

@@ -15,7 +15,6 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
-import org.leafward.register.store.PlantingRepository;
 import org.leafward.register.store.SiteEntity;
 import org.leafward.register.store.SiteRepository;
 import org.leafward.register.store.WateringEntity;
@@ -41,13 +40,13 @@ public class Waterings {
 
 	private final SiteRepository sites;
 
-	private final PlantingRepository plantings;
+	private final OwnPlantings plantings;
 
 	private final Clock clock;
 
 	private final ApplicationEventPublisher events;
 
-	Waterings(WateringRepository waterings, SiteRepository sites, PlantingRepository plantings, Clock clock,
+	Waterings(WateringRepository waterings, SiteRepository sites, OwnPlantings plantings, Clock clock,
 			ApplicationEventPublisher events) {
 		this.waterings = waterings;
 		this.sites = sites;
@@ -73,9 +72,7 @@ public class Waterings {
 			.orElseThrow(() -> new NotThere("There is no site " + site));
 		checkDay(watering.day(), LocalDate.ofInstant(this.clock.instant(), found.zone()));
 		PlantingId planting = watering.planting();
-		if (planting != null) {
-			checkPlanting(site, planting);
-		}
+		this.plantings.check(site, planting);
 		List<Watering> sameDay = between(site, watering.day(), watering.day());
 		if (sameDay.size() >= MOST_A_DAY) {
 			throw new BadInput("one site has at most %d waterings on a day".formatted(MOST_A_DAY), "day",
@@ -106,13 +103,6 @@ public class Waterings {
 		if (day.isBefore(today.minusYears(1))) {
 			throw new BadInput("%s is more than a year ago".formatted(day), "day",
 					"give a day from %s on".formatted(today.minusYears(1)));
-		}
-	}
-
-	private void checkPlanting(SiteId site, PlantingId planting) {
-		if (this.plantings.findById(planting.value()).filter((row) -> row.toPlanting().site().equals(site)).isEmpty()) {
-			throw new BadInput("%s is not a planting of this site".formatted(planting), "planting",
-					"choose one of its plantings, or none for the whole site");
 		}
 	}
 

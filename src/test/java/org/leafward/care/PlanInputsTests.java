@@ -23,10 +23,16 @@ import org.leafward.measure.GeoPoint;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.NewSite;
+import org.leafward.register.NewSoilTest;
 import org.leafward.register.NewWatering;
 import org.leafward.register.Placement;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
+import org.leafward.register.SoilDrainage;
+import org.leafward.register.SoilExtract;
+import org.leafward.register.SoilFigures;
+import org.leafward.register.SoilTestId;
+import org.leafward.register.SoilTests;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.WateringId;
@@ -81,6 +87,9 @@ class PlanInputsTests {
 
 	@Autowired
 	private Waterings waterings;
+
+	@Autowired
+	private SoilTests soilTests;
 
 	@Autowired
 	private Workshop workshop;
@@ -186,6 +195,21 @@ class PlanInputsTests {
 		spoil();
 		this.waterings.remove(this.site, watering);
 		assertSeen("a watering taken back");
+	}
+
+	@Test
+	void aSoilTestIsSeenWhenItComesAndWhenItGoes() {
+		spoil();
+		SoilTestId test = this.soilTests
+			.keep(this.site,
+					new NewSoilTest(null, TODAY, new SoilFigures(8.9, 2, SoilExtract.SATURATED_PASTE, 20.0, null, 15.0),
+							15, SoilDrainage.GOOD, ""),
+					null)
+			.id();
+		assertSeen("a soil test");
+		spoil();
+		this.soilTests.remove(this.site, test);
+		assertSeen("a soil test taken back");
 	}
 
 	@Test

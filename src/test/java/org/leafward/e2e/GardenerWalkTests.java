@@ -205,7 +205,7 @@ class GardenerWalkTests {
 		pages.add(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")));
 		String site = pages.get(pages.size() - 1);
 		pages.addAll(List.of(site + "/plantings/new", site + "/weather", site + "/freezes", site + "/place",
-				site + "/log", site + "/observations"));
+				site + "/log", site + "/soil-tests", site + "/observations"));
 		go(site);
 		pages.add(path(this.page.findElement(By.cssSelector("a[href$='/size']")).getAttribute("href")));
 		pages.addAll(List.of("/calculators/water", "/calculators/water?what=bed&area=x&soil=clay", "/calculators/light",

@@ -107,6 +107,13 @@ final class PageSamples {
 	record WateringRow(Object id, String day, String where, String amount, String more) {
 	}
 
+	record SoilTestForm(String day, String planting, String ph, String ec, String extract, String sar, String esp,
+			String cec, String depth, String drainage, String note) {
+	}
+
+	record SoilTestRow(Object id, String day, String where, String figures, String more) {
+	}
+
 	record ForecastRow(String day, String low, String high, String rain) {
 	}
 
@@ -217,6 +224,15 @@ final class PageSamples {
 				"−27 °C (−16.6 °F)", "sun", "From 05:38 to 20:44, 15 h 06 min.", "light",
 				List.of(new LightRow("January", "18", "11", "2.1")), "placeExplanation", Samples.explanation(),
 				"states", List.of(Samples.explanation())));
+		all.put("register/soil-tests", model("section", "sites", "site", SITE, "form",
+				new SoilTestForm("2026-07-12", "", "8.9", "lots", "saturated-paste", "24", null, "18", "15", "good",
+						null),
+				"errors", Map.of("ec", "ec 'lots' is not a number: give a number in dS/m."), "beds",
+				choices("", "the whole site", ID.toString(), "hedge by the gate"), "extracts",
+				choices("saturated-paste", "a saturated paste"), "drainages", choices("good", "drains well"), "tests",
+				List.of(new SoilTestRow(ID, "Sun 12 Jul", "the whole site",
+						"pH 8.9, 2.1 dS/m in a saturated paste, SAR 24", "15 cm deep; entered by Nora Field")),
+				"here", "/sites/1/soil-tests", "page", 0, "hasNext", true));
 		all.put("register/site-form",
 				model("section", "sites", "form",
 						new SiteForm(null, "Alder Street schoolyard", null, "144.98", null, null, "America/Chicago",

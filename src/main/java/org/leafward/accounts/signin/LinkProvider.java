@@ -2,6 +2,8 @@ package org.leafward.accounts.signin;
 
 import java.util.Optional;
 import org.leafward.accounts.PersonId;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.security.authentication.AuthenticationProvider;
 import org.springframework.security.authentication.DisabledException;
 import org.springframework.security.authentication.ott.InvalidOneTimeTokenException;
@@ -13,6 +15,8 @@ import org.springframework.stereotype.Component;
 /** Makes somebody known who followed a link. */
 @Component
 public class LinkProvider implements AuthenticationProvider {
+
+	private static final Logger LOG = LoggerFactory.getLogger(LinkProvider.class);
 
 	private final OneTimeLinks links;
 
@@ -32,6 +36,7 @@ public class LinkProvider implements AuthenticationProvider {
 		PersonId adds = taken.link().person();
 		Optional<SignedIn> known = (adds != null) ? this.arrivals.add(adds, taken.getUsername())
 				: this.arrivals.arrive(taken.getUsername(), null);
+		known.ifPresent((one) -> LOG.info("{} signed in", one.getName()));
 		return known.orElseThrow(() -> new DisabledException("nobody new may join here"));
 	}
 

@@ -3,6 +3,8 @@ package org.leafward.accounts.web;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.leafward.accounts.signin.SignedIn;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.security.core.context.SecurityContext;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
@@ -13,6 +15,8 @@ import org.springframework.stereotype.Component;
 @Component
 class Sessions {
 
+	private static final Logger LOG = LoggerFactory.getLogger(Sessions.class);
+
 	private final SecurityContextRepository contexts = new HttpSessionSecurityContextRepository();
 
 	/** Keeps who it is for the requests to come. */
@@ -21,6 +25,7 @@ class Sessions {
 			// A new identity never inherits an old session's id.
 			request.changeSessionId();
 		}
+		LOG.info("{} signed in", known.getName());
 		SecurityContext context = SecurityContextHolder.createEmptyContext();
 		context.setAuthentication(known);
 		SecurityContextHolder.setContext(context);

@@ -24,7 +24,7 @@ public record SaltedBed(@Nullable Double squareMetres, double rootMetres, Draina
 		FERTILISER("too much fertiliser", "as soon as you can"),
 
 		/** Whatever a test of the soil found. */
-		TESTED("a test of the soil", "before you plant");
+		TESTED("a test of the soil", "while plants rest, or before you plant");
 
 		private final String words;
 

@@ -12,6 +12,7 @@ import org.leafward.register.Register;
 import org.leafward.register.SiteId;
 import org.leafward.register.SitePlaceChanged;
 import org.leafward.register.SiteRegistered;
+import org.leafward.register.SoilTestsChanged;
 import org.leafward.register.WateringsChanged;
 import org.springframework.scheduling.annotation.Async;
 import org.springframework.stereotype.Component;
@@ -33,7 +34,7 @@ class ReplanListeners {
 	}
 
 	/*
-	 * The first four run in the caller's thread right after its commit, so that somebody
+	 * The first five run in the caller's thread right after its commit, so that somebody
 	 * who adds a planting and then looks at the calendar sees it there. When they fail,
 	 * the publication stays and is taken up again.
 	 */
@@ -55,6 +56,11 @@ class ReplanListeners {
 
 	@TransactionalEventListener(id = "care.waterings-changed")
 	void on(WateringsChanged event) {
+		this.replanning.derive(new SiteId(event.site()));
+	}
+
+	@TransactionalEventListener(id = "care.soil-tests-changed")
+	void on(SoilTestsChanged event) {
 		this.replanning.derive(new SiteId(event.site()));
 	}
 

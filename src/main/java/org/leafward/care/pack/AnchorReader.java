@@ -5,6 +5,7 @@ import java.time.MonthDay;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -20,6 +21,8 @@ import org.leafward.care.core.rule.FixedDay;
 import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.PhaseAnchor;
 import org.leafward.care.core.rule.PlantingDateAnchor;
+import org.leafward.care.core.rule.SoilFinding;
+import org.leafward.care.core.rule.SoilTestAnchor;
 import org.leafward.care.pack.PackDraft.AnchorDraft;
 import org.leafward.climate.DayLength;
 import org.leafward.climate.HeatGoal;
@@ -32,7 +35,7 @@ import org.leafward.plants.SpeciesId;
 final class AnchorReader {
 
 	/** What an anchor can hang on. */
-	static final String KINDS = "marker, phase, event, planting-date, day-of-year";
+	static final String KINDS = "marker, phase, event, soil-test, planting-date, day-of-year";
 
 	private static final int MEDIAN = 50;
 
@@ -55,13 +58,17 @@ final class AnchorReader {
 	}
 
 	@Nullable Anchor read(AnchorDraft draft, String path) {
-		long kinds = Stream.of(draft.marker(), draft.phase(), draft.event(), draft.plantingDate(), draft.dayOfYear())
+		long kinds = Stream
+			.of(draft.marker(), draft.phase(), draft.event(), draft.soilTest(), draft.plantingDate(), draft.dayOfYear())
 			.filter(Objects::nonNull)
 			.count();
 		if (kinds != 1) {
 			this.complaints.add(path,
 					(kinds == 0) ? "the anchor names nothing to hang on" : "the anchor names two things",
 					"write one of: " + KINDS);
+			return null;
+		}
+		if (draft.soilTest() == null && !without(draft.lastPart(), path, "last-part", "what hangs on no soil test")) {
 			return null;
 		}
 		if (draft.marker() != null) {
@@ -72,6 +79,9 @@ final class AnchorReader {
 		}
 		if (draft.event() != null) {
 			return event(draft, draft.event(), path);
+		}
+		if (draft.soilTest() != null) {
+			return soilTest(draft, draft.soilTest(), path);
 		}
 		return (draft.dayOfYear() != null) ? calendar(draft, draft.dayOfYear(), path) : plantingDate(draft, path);
 	}
@@ -139,6 +149,19 @@ final class AnchorReader {
 				& known(name, this.phases.events(), path + "/event", "event");
 		Days days = days(draft, path);
 		return (sound && days != null) ? new EventAnchor(name, days) : null;
+	}
+
+	private @Nullable Anchor soilTest(AnchorDraft draft, String finding, String path) {
+		boolean sound = withoutMarkerEntries(draft, path, "a soil test") & withoutBounds(draft, path, "a soil test")
+				& without(draft.whyFixed(), path, "why-fixed", "a soil test")
+				& without(draft.season(), path, "season", "a soil test");
+		SoilFinding asked = SoilFinding.valueOf(finding.toUpperCase(Locale.ROOT).replace('-', '_'));
+		boolean last = Boolean.TRUE.equals(draft.lastPart());
+		if (last && asked != SoilFinding.GYPSUM) {
+			sound &= without(draft.lastPart(), path, "last-part", "a soil test that doesn't ask for gypsum");
+		}
+		Days days = days(draft, path);
+		return (sound && days != null) ? new SoilTestAnchor(asked, last, days) : null;
 	}
 
 	private boolean known(String name, Set<String> names, String path, String what) {

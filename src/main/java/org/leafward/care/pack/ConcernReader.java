@@ -35,12 +35,16 @@ final class ConcernReader {
 		this.complaints = complaints;
 	}
 
-	Concern read(ConcernDraft draft, String path) {
+	/**
+	 * Reads the concern of a rule.
+	 * @param tested whether a soil test already chooses the beds
+	 */
+	Concern read(ConcernDraft draft, String path, boolean tested) {
 		boolean aboutSite = draft.site() != null;
 		if (aboutSite) {
 			withoutPlants(draft, path);
 		}
-		else if (draft.groups() == null && draft.species() == null && draft.traits() == null
+		else if (!tested && draft.groups() == null && draft.species() == null && draft.traits() == null
 				&& !Boolean.TRUE.equals(draft.wintersIndoors()) && !Boolean.TRUE.equals(draft.saltExposed())) {
 			this.complaints.add(path, "the rule doesn't say which plants it concerns",
 					"add at least one of: groups, species, traits, winters-indoors: true, salt-exposed: true, site");

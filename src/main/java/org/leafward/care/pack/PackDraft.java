@@ -40,10 +40,10 @@ record PackDraft(String pack, int version, String title, String region, List<Rul
 	record AnchorDraft(@Nullable String marker, @Nullable String threshold,
 			@Nullable Map<String, String> thresholdBySpecies, @Nullable String base, @Nullable Integer sum,
 			@Nullable String start, @Nullable String daylight, @Nullable Integer probability, @Nullable String phase,
-			@Nullable String event, @Nullable Boolean plantingDate, @Nullable String dayOfYear,
-			@Nullable String whyFixed, @Nullable Integer days, @Nullable Map<String, Integer> daysBySpecies,
-			@Nullable String season, @Nullable String notBefore, @Nullable String notAfter,
-			@Nullable AnchorDraft noSoonerThan) {
+			@Nullable String event, @Nullable String soilTest, @Nullable Boolean lastPart,
+			@Nullable Boolean plantingDate, @Nullable String dayOfYear, @Nullable String whyFixed,
+			@Nullable Integer days, @Nullable Map<String, Integer> daysBySpecies, @Nullable String season,
+			@Nullable String notBefore, @Nullable String notAfter, @Nullable AnchorDraft noSoonerThan) {
 	}
 
 	/** Places as written. */

@@ -41,7 +41,8 @@ final class RuleReader {
 
 	@Nullable Rule read(RuleDraft draft, String path) {
 		TaskKind kind = kind(draft.kind());
-		Concern concern = new ConcernReader(this.known, this.complaints).read(draft.concerns(), path + "/concerns");
+		Concern concern = new ConcernReader(this.known, this.complaints).read(draft.concerns(), path + "/concerns",
+				draft.from() != null && draft.from().soilTest() != null);
 		BySpecies bySpecies = new BySpecies(this.known, this.known.of(concern), this.complaints);
 		AnchorReader anchors = new AnchorReader(this.complaints, this.phases, bySpecies);
 		SourceReader sources = new SourceReader(this.complaints);

@@ -48,7 +48,7 @@ class CareApi {
 	 * @param plant what readers call the planting
 	 * @param rule {@code pack/rule}
 	 * @param season year of the season
-	 * @param occurrence 0 for a single window, else counted from 1
+	 * @param occurrence which of several of the season, 0 where there is one
 	 * @param kind do, hold-off, ramp-day or watch
 	 * @param from first day
 	 * @param to last day

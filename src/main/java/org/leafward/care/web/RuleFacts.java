@@ -10,10 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.check.RuleSeasons;
 import org.leafward.care.core.rule.Anchor;
 import org.leafward.care.core.rule.Effort;
-import org.leafward.care.core.rule.EventAnchor;
 import org.leafward.care.core.rule.MarkerAnchor;
-import org.leafward.care.core.rule.PhaseAnchor;
-import org.leafward.care.core.rule.PlantingDateAnchor;
 import org.leafward.care.core.rule.Ramp;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.Span;
@@ -98,10 +95,16 @@ final class RuleFacts {
 						"no night outside below " + degrees.words(), RuleFacts::joined));
 		}
 		if (rule.timing() instanceof Span span) {
-			days(span.from()).forEach((species, days) -> lines.merge(this.whom.species(species),
-					"from " + RuleFacts.days(days), RuleFacts::joined));
-			days(span.to()).forEach((species, days) -> lines.merge(this.whom.species(species),
-					"to " + RuleFacts.days(days), RuleFacts::joined));
+			span.from()
+				.days()
+				.bySpecies()
+				.forEach((species, days) -> lines.merge(this.whom.species(species), "from " + RuleFacts.days(days),
+						RuleFacts::joined));
+			span.to()
+				.days()
+				.bySpecies()
+				.forEach((species, days) -> lines.merge(this.whom.species(species), "to " + RuleFacts.days(days),
+						RuleFacts::joined));
 			waits(span.from()).forEach((species, event) -> lines.merge(this.whom.species(species),
 					"no sooner than " + event, RuleFacts::joined));
 		}
@@ -129,19 +132,6 @@ final class RuleFacts {
 			marker = marker.floor();
 		}
 		return events;
-	}
-
-	private static Map<SpeciesId, Integer> days(Anchor anchor) {
-		if (anchor instanceof MarkerAnchor marker) {
-			return marker.days().bySpecies();
-		}
-		if (anchor instanceof PhaseAnchor phase) {
-			return phase.days().bySpecies();
-		}
-		if (anchor instanceof EventAnchor event) {
-			return event.days().bySpecies();
-		}
-		return (anchor instanceof PlantingDateAnchor planting) ? planting.days().bySpecies() : Map.of();
 	}
 
 }

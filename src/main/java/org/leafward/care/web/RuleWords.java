@@ -136,6 +136,9 @@ final class RuleWords {
 				"By the thickness of the trunk, or for a young shrub by its pot, where that is known.";
 			case POT, FLUSH_POT -> "By the volume of the pot, where that is known.";
 			case LEACHING -> "The water that takes half of the salt out of the root zone.";
+			case GYPSUM ->
+				"By the latest soil test of the bed, for its area, or for a square metre where that isn’t known.";
+			case TESTED_LEACHING -> "The water that carries out as much salt as the latest soil test of the bed found.";
 			case COVER -> "By the forecast of the night"
 					+ ((rule.hurt().at() != null) ? "; the plants are hurt at " + rule.hurt().at().words() + "." : ".");
 		};

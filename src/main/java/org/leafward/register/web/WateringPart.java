@@ -64,7 +64,7 @@ class WateringPart {
 		List<Watering> rows = this.waterings.latest(site.id(), Given.page(page), PAGE);
 		model.addAttribute("watering", form);
 		model.addAttribute("wateringErrors", errors);
-		model.addAttribute("beds", beds(site));
+		model.addAttribute("beds", beds(this.register, site));
 		model.addAttribute("units",
 				Arrays.stream(WaterUnit.values())
 					.map((unit) -> new Choice(SiteAnswer.word(unit), unit.words()))
@@ -76,9 +76,9 @@ class WateringPart {
 				rows.size() == PAGE && !this.waterings.latest(site.id(), (page + 1) * PAGE, 1).isEmpty());
 	}
 
-	private List<Choice> beds(Site site) {
+	static List<Choice> beds(Register register, Site site) {
 		List<Choice> beds = new ArrayList<>(List.of(new Choice("", "the whole site")));
-		this.register.plantingsOf(site.id()).forEach((one) -> beds.add(new Choice(one.id().toString(), one.label())));
+		register.plantingsOf(site.id()).forEach((one) -> beds.add(new Choice(one.id().toString(), one.label())));
 		return beds;
 	}
 

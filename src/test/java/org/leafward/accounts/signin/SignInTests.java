@@ -69,7 +69,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
  * of SMTP (GreenMail), and by OpenID Connect with a provider on this machine whose tokens
  * Nimbus signs.
  */
-@SpringBootTest
+@SpringBootTest(properties = "logging.level.org.leafward.accounts=info")
 @AutoConfigureMockMvc
 @ContextConfiguration(initializers = TestDatabase.class)
 @ExtendWith(OutputCaptureExtension.class)
@@ -248,6 +248,44 @@ class SignInTests {
 		MockHttpServletResponse out = answer(post("/sign-out").cookie(here).with(csrf()).secure(true));
 		assertThat(out.getHeader("Clear-Site-Data")).contains("\"cookies\"");
 		assertThat(answer(get("/sites").cookie(here)).getRedirectedUrl()).endsWith("/sign-in");
+	}
+
+	@Test
+	void aSessionIsNeverInherited() throws Exception {
+		Cookie before = answer(get("/sites")).getCookie("SESSION");
+		assertThat(before).isNotNull();
+		ask("fix@example.org");
+		Cookie after = answer(post("/sign-in/once").param("token", secret(1)).cookie(before).with(csrf()))
+			.getCookie("SESSION");
+		assertThat(after.getValue()).isNotEqualTo(before.getValue());
+		assertThat(answer(get("/me/sessions").cookie(before)).getRedirectedUrl()).endsWith("/sign-in");
+	}
+
+	@Test
+	void operatorsEndSessions() throws Exception {
+		ask("gone@example.org");
+		Cookie theirs = follow(secret(1)).getCookie("SESSION");
+		ask("runs@example.org");
+		Cookie operators = follow(secret(2)).getCookie("SESSION");
+		this.roles.grant(this.people.withAddress("runs@example.org").orElseThrow().id(), Role.OPERATOR, "");
+		String id = this.people.withAddress("gone@example.org").orElseThrow().id().toString();
+		assertThat(answer(post("/accounts/" + id + "/sessions/ended").cookie(theirs).with(csrf())).getStatus())
+			.isEqualTo(403);
+		assertThat(answer(post("/accounts/" + id + "/sessions/ended").cookie(operators).with(csrf())).getStatus())
+			.isEqualTo(302);
+		assertThat(answer(get("/me/sessions").cookie(theirs)).getRedirectedUrl()).endsWith("/sign-in");
+		assertThat(answer(get("/audit").cookie(operators)).getContentAsString()).contains("ended all sessions");
+	}
+
+	@Test
+	void signInsAreLogged(CapturedOutput output) throws Exception {
+		ask("logged@example.org");
+		follow(secret(1));
+		follow("not-a-link", "198.51.100.77");
+		assertThat(output.getAll())
+			.contains(this.people.withAddress("logged@example.org").orElseThrow().id() + " signed in")
+			.contains("a sign-in was refused")
+			.doesNotContain("logged@example.org");
 	}
 
 	@Test

@@ -9,6 +9,10 @@ import org.junit.jupiter.api.Test;
 import org.leafward.care.core.phase.Phenology;
 import org.leafward.care.core.rule.Anchor;
 import org.leafward.care.core.rule.MarkerAnchor;
+import org.leafward.care.core.rule.SoilTestAnchor;
+import org.leafward.care.core.rule.SoilFinding;
+import org.leafward.care.core.rule.Days;
+import org.leafward.care.core.rule.Computes;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.Span;
 import org.leafward.knowledge.KnowledgeFile;
@@ -36,7 +40,7 @@ class HeatAndSoilPackTests {
 	@Test
 	void anchorsAreReadAsWritten() throws IOException {
 		List<Span> spans = rules().stream().map((rule) -> (Span) rule.timing()).toList();
-		assertThat(spans).hasSize(5);
+		assertThat(spans).hasSize(6);
 		assertThat(code(spans.get(0).from())).isEqualTo("degree-days 50F 200 p50");
 		assertThat(code(spans.get(0).to())).isEqualTo("degree-days 32F 900 from 02-15 p10");
 		assertThat(code(spans.get(1).from())).isEqualTo("soil-warms-to 55F p50");
@@ -61,6 +65,18 @@ class HeatAndSoilPackTests {
 		Span span = (Span) rules().get(4).timing();
 		assertThat(span.from().words()).isEqualTo("3 days after the middle date of the end of de-icing");
 		assertThat(span.to().words()).isEqualTo("7 days before the day lengthening to 13 h 30 min");
+	}
+
+	@Test
+	void aSoilTestChoosesTheBedsAndItsLastPartEndsTheTurns() throws IOException {
+		Rule rule = rules().get(5);
+		assertThat(rule.concern().groups()).isEmpty();
+		assertThat(rule.computes()).isEqualTo(Computes.GYPSUM);
+		Span span = (Span) rule.timing();
+		assertThat(span.from()).isEqualTo(new SoilTestAnchor(SoilFinding.GYPSUM, false, Days.NONE));
+		assertThat(span.to()).isEqualTo(new SoilTestAnchor(SoilFinding.GYPSUM, true, Days.of(181)));
+		assertThat(span.from().words()).isEqualTo("on the day of a soil test that asks for gypsum");
+		assertThat(span.to().words()).startsWith("181 days after the last part");
 	}
 
 }

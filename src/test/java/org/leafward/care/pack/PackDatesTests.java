@@ -14,6 +14,7 @@ import org.leafward.care.core.rule.EventAnchor;
 import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.PhaseAnchor;
 import org.leafward.care.core.rule.PlantingDateAnchor;
+import org.leafward.care.core.rule.SoilTestAnchor;
 import org.leafward.care.core.rule.Span;
 import org.leafward.knowledge.KnowledgeFiles;
 import org.leafward.knowledge.KnowledgeReader;
@@ -85,6 +86,9 @@ class PackDatesTests {
 		}
 		if (anchor instanceof EventAnchor event) {
 			return LocalDate.of(2026, 5, 10).plusDays(event.days().days());
+		}
+		if (anchor instanceof SoilTestAnchor test) {
+			return LocalDate.of(2026, 4, 10).plusDays(test.days().days());
 		}
 		if (anchor instanceof CalendarAnchor calendar) {
 			return calendar.day().in(new Season(2026, Hemisphere.NORTH));

@@ -145,7 +145,7 @@ public final class PlantWater {
 							.half(SaltedBed.ofSoil(size.squareMetres(), asked.roots().depthMetres(),
 									this.ground.words(), SaltedBed.Cause.DE_ICING))
 							.amount());
-			case COVER -> Optional.empty();
+			case COVER, GYPSUM, TESTED_LEACHING -> Optional.empty();
 		};
 	}
 

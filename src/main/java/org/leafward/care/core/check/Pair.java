@@ -12,11 +12,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.rule.Anchor;
 import org.leafward.care.core.rule.Concern;
-import org.leafward.care.core.rule.Days;
-import org.leafward.care.core.rule.EventAnchor;
-import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.PhaseAnchor;
-import org.leafward.care.core.rule.PlantingDateAnchor;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.Variant;
 import org.leafward.care.core.rule.Where;
@@ -134,33 +130,16 @@ record Pair(Rule task, Rule holdOff) {
 	}
 
 	/**
-	 * Whether the two can be dated on one scale: planting dates and events may lie
-	 * anywhere in the year, so they are only compared with the same.
+	 * Whether the two can be dated on one scale: planting dates, events and soil tests
+	 * may lie anywhere in the year, so they are only compared with the same.
 	 */
 	boolean datedAlike() {
-		Set<String> free = anchors().map(Pair::free).collect(Collectors.toSet());
+		Set<String> free = anchors().map(Anchor::movable).collect(Collectors.toSet());
 		return free.size() == 1;
 	}
 
-	private static String free(Anchor anchor) {
-		if (anchor instanceof EventAnchor event) {
-			return event.event();
-		}
-		return (anchor instanceof PlantingDateAnchor) ? "planting date" : "";
-	}
-
 	boolean differsBySpecies() {
-		return anchors().anyMatch((anchor) -> anchor instanceof PhaseAnchor || !days(anchor).bySpecies().isEmpty());
-	}
-
-	private static Days days(Anchor anchor) {
-		if (anchor instanceof MarkerAnchor marker) {
-			return marker.days();
-		}
-		if (anchor instanceof EventAnchor event) {
-			return event.days();
-		}
-		return (anchor instanceof PlantingDateAnchor planting) ? planting.days() : Days.NONE;
+		return anchors().anyMatch((anchor) -> anchor instanceof PhaseAnchor || !anchor.days().bySpecies().isEmpty());
 	}
 
 	private Stream<Anchor> anchors() {

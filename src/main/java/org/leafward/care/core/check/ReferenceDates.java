@@ -11,10 +11,8 @@ import org.leafward.care.core.rule.Bounds;
 import org.leafward.care.core.rule.CalendarAnchor;
 import org.leafward.care.core.rule.DayByDay;
 import org.leafward.care.core.rule.Days;
-import org.leafward.care.core.rule.EventAnchor;
 import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.PhaseAnchor;
-import org.leafward.care.core.rule.PlantingDateAnchor;
 import org.leafward.care.core.rule.Ramp;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.Span;
@@ -93,8 +91,7 @@ final class ReferenceDates {
 		}
 		// Rules that hang on such a day are only compared with each other, so any will
 		// do.
-		Days days = (anchor instanceof EventAnchor event) ? event.days() : ((PlantingDateAnchor) anchor).days();
-		return OptionalInt.of(this.climate.lastFreeze() + days.of(plant.id()));
+		return OptionalInt.of(this.climate.lastFreeze() + anchor.days().of(plant.id()));
 	}
 
 	private static OptionalInt day(OptionalInt counted, Days days, Bounds bounds, boolean next, Species plant) {

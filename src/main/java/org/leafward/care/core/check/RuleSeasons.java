@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.leafward.care.core.phase.Phenology;
-import org.leafward.care.core.rule.EventAnchor;
-import org.leafward.care.core.rule.PlantingDateAnchor;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.SeasonDay;
@@ -69,12 +67,12 @@ public final class RuleSeasons {
 	 * The days of a rule.
 	 * @param rule the rule
 	 * @return for the first species that it is for and that can be dated; empty where it
-	 * hangs on a planting date or a logged event, or can't be dated there
+	 * hangs on a planting date, a logged event or a soil test, or can't be dated there
 	 */
 	public Optional<DayWindow> window(Rule rule) {
 		ReferenceDates.Ends ends = ReferenceDates.Ends.of(rule.timing(), Optional.empty());
 		for (var end : List.of(ends.from(), ends.to())) {
-			if (end instanceof PlantingDateAnchor || end instanceof EventAnchor) {
+			if (!end.movable().isEmpty()) {
 				return Optional.empty();
 			}
 		}

@@ -10,7 +10,7 @@ import org.leafward.measure.Explanation;
  *
  * @param date the date, or null
  * @param missing why there is no date; null when there is one, and when nothing was
- * logged that the anchor could hang on
+ * logged or tested that the anchor could hang on
  * @param basis a number that changes when the words would
  * @param words the steps that led to the date, under the label given
  */

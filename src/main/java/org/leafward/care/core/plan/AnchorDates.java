@@ -15,6 +15,7 @@ import org.leafward.care.core.rule.EventAnchor;
 import org.leafward.care.core.rule.MarkerAnchor;
 import org.leafward.care.core.rule.PhaseAnchor;
 import org.leafward.care.core.rule.PlantingDateAnchor;
+import org.leafward.care.core.rule.SoilTestAnchor;
 import org.leafward.climate.MarkerKey;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
@@ -51,6 +52,14 @@ final class AnchorDates {
 				.map((day) -> plain(anchor, day.plusDays(days(event.days(), subject)), day))
 				.orElse(AnchorDate.NOT_LOGGED);
 		}
+		if (anchor instanceof SoilTestAnchor test) {
+			return this.site.figures()
+				.soil(subject)
+				.filter((soil) -> test.finding().isAskedBy(soil.treatment())
+						&& Season.containing(soil.day(), season.hemisphere()).equals(season))
+				.map((soil) -> plain(anchor, due(test, soil).plusDays(days(test.days(), subject)), soil.day()))
+				.orElse(AnchorDate.NOT_LOGGED);
+		}
 		if (anchor instanceof CalendarAnchor fixed) {
 			LocalDate day = fixed.day().in(fixed.nextSeason() ? season.next() : season);
 			return plain(anchor, day, day);
@@ -61,6 +70,10 @@ final class AnchorDates {
 		}
 		PlantingDateAnchor planted = (PlantingDateAnchor) anchor;
 		return plain(anchor, planting.plantedOn().plusDays(days(planted.days(), subject)), planting.plantedOn());
+	}
+
+	private static LocalDate due(SoilTestAnchor test, TestedSoil soil) {
+		return test.lastPart() ? soil.day().plusDays((soil.parts() - 1L) * SoilTestAnchor.HALF_YEAR) : soil.day();
 	}
 
 	static int days(Days days, Subject subject) {

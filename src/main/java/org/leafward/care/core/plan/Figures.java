@@ -40,6 +40,15 @@ public interface Figures {
 	Optional<Amount> amount(Rule rule, Subject subject, DayWindow window);
 
 	/**
+	 * What the latest soil test of a bed asks for.
+	 * @param subject for which planting
+	 * @return empty without a test
+	 */
+	default Optional<TestedSoil> soil(Subject subject) {
+		return Optional.empty();
+	}
+
+	/**
 	 * The way from the light in which a planting stands to that of its place.
 	 * @param light what the ramp goes by
 	 * @param subject for which planting

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.time.LocalDate;
 import java.util.List;
+import org.leafward.register.KeptSoilTest;
 import org.leafward.register.Planting;
 import org.leafward.register.Site;
 import org.leafward.register.WateredDepths;
@@ -19,7 +20,7 @@ public final class InputFingerprint {
 	 * Raise it when a change of the program makes another plan of the same inputs, so
 	 * that sites don't wait for their next day to follow.
 	 */
-	private static final int PLANNER = 2;
+	private static final int PLANNER = 3;
 
 	private final MessageDigest digest = Wording.sha256();
 
@@ -32,13 +33,14 @@ public final class InputFingerprint {
 	 * @param plantings its plantings, in a fixed order
 	 * @param observed what people logged there
 	 * @param waterings mm by day, those that the plan looks at
+	 * @param soilTests those that the plan looks at, in a fixed order
 	 * @param weather stands for records and forecasts around it
 	 * @param knowledge stands for rules, phenology and catalogue
 	 * @param today the day there
 	 * @return 32 octets (SHA-256), the same on every machine
 	 */
 	public static byte[] of(Site site, List<Planting> plantings, Observed observed, WateredDepths waterings,
-			String weather, String knowledge, LocalDate today) {
+			List<KeptSoilTest> soilTests, String weather, String knowledge, LocalDate today) {
 		InputFingerprint all = new InputFingerprint();
 		all.put(PLANNER);
 		all.put(today);
@@ -59,6 +61,7 @@ public final class InputFingerprint {
 		}
 		all.put(observed.log());
 		all.put(waterings.inOrder());
+		all.put(soilTests);
 		return all.digest.digest();
 	}
 

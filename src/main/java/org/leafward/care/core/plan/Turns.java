@@ -15,6 +15,7 @@ import org.leafward.care.core.rule.Condition;
 import org.leafward.care.core.rule.DayByDay;
 import org.leafward.care.core.rule.Ramp;
 import org.leafward.care.core.rule.Rule;
+import org.leafward.care.core.rule.SoilTestAnchor;
 import org.leafward.care.core.rule.Span;
 import org.leafward.care.core.rule.Weather;
 import org.leafward.measure.DayWindow;
@@ -27,6 +28,9 @@ import org.leafward.measure.Explanation;
  * holds today; what is farther off is not known well enough.
  */
 final class Turns {
+
+	/** More than a rule has turns. */
+	private static final int SERIES = 1_000;
 
 	private final WeatherMemo weather;
 
@@ -61,14 +65,24 @@ final class Turns {
 			return;
 		}
 		Span span = (Span) draft.rule().rule().timing();
+		int series = series(span, subject);
 		if (!span.repeats()) {
-			add(draft, subject, 0, draft.window(), tasks);
+			add(draft, subject, series, draft.window(), tasks);
 			return;
 		}
-		int turn = 1;
+		int turn = series + 1;
 		for (DayWindow days : Ends.turns(draft.window(), span.everyDays())) {
 			add(draft, subject, turn++, days, tasks);
 		}
+	}
+
+	/**
+	 * A number for the turns that hang on one soil test, as a season may see several, and
+	 * what was done after one is no answer to the next.
+	 */
+	private int series(Span span, Subject subject) {
+		return (span.from() instanceof SoilTestAnchor)
+				? this.figures.soil(subject).map((soil) -> soil.day().getDayOfYear() * SERIES).orElse(0) : 0;
 	}
 
 	private void add(Draft draft, Subject subject, int occurrence, DayWindow window, List<PlannedTask> tasks) {

@@ -24,7 +24,13 @@ public enum Computes {
 	LEACHING,
 
 	/** The cover that a plant needs for a cold night. */
-	COVER;
+	COVER,
+
+	/** Gypsum, by the latest soil test of the bed. */
+	GYPSUM,
+
+	/** Water that carries as much salt out of a bed as its latest soil test found. */
+	TESTED_LEACHING;
 
 	/**
 	 * The name used in rule packs.

@@ -14,4 +14,9 @@ public record EventAnchor(String event, Days days) implements Anchor {
 		return this.days.words("the day that was logged as " + this.event.replace('-', ' '));
 	}
 
+	@Override
+	public String movable() {
+		return this.event;
+	}
+
 }

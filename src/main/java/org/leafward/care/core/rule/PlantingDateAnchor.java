@@ -21,4 +21,9 @@ public record PlantingDateAnchor(Days days) implements Anchor {
 		return this.days.words("the planting date");
 	}
 
+	@Override
+	public String movable() {
+		return "planting date";
+	}
+
 }

@@ -1,5 +1,6 @@
 package org.leafward.care.core.plan;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.HashSet;
@@ -16,12 +17,17 @@ import org.leafward.accounts.PersonId;
 import org.leafward.climate.Microclimate;
 import org.leafward.measure.GeoPoint;
 import org.leafward.plants.SpeciesId;
+import org.leafward.register.KeptSoilTest;
 import org.leafward.register.Placement;
 import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Site;
 import org.leafward.register.SiteFeature;
 import org.leafward.register.SiteId;
+import org.leafward.register.SoilDrainage;
+import org.leafward.register.SoilExtract;
+import org.leafward.register.SoilFigures;
+import org.leafward.register.SoilTestId;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.WateredDepths;
@@ -70,8 +76,14 @@ class InputFingerprintTests {
 		all.add(of(site, one, "", WATER, "weather", "rules", DAY.plusDays(1)));
 		all.add(HexFormat.of()
 			.formatHex(InputFingerprint.of(site, one, new Logged(""),
-					new WateredDepths(WATER, Map.of(one.get(0).id(), WATER)), "weather", "rules", DAY)));
-		assertThat(all).hasSize(17);
+					new WateredDepths(WATER, Map.of(one.get(0).id(), WATER)), List.of(), "weather", "rules", DAY)));
+		SoilFigures figures = new SoilFigures(8.9, 2, SoilExtract.SATURATED_PASTE, 20.0, null, 15.0);
+		KeptSoilTest test = new KeptSoilTest(new SoilTestId(new UUID(4, 4)), SITE, null, DAY, figures, 15,
+				SoilDrainage.GOOD, "", null, Instant.EPOCH);
+		all.add(HexFormat.of()
+			.formatHex(InputFingerprint.of(site, one, new Logged(""), new WateredDepths(WATER, Map.of()), List.of(test),
+					"weather", "rules", DAY)));
+		assertThat(all).hasSize(18);
 	}
 
 	@Test
@@ -100,7 +112,7 @@ class InputFingerprintTests {
 			String weather, String knowledge, LocalDate today) {
 		return HexFormat.of()
 			.formatHex(InputFingerprint.of(site, plantings, new Logged(log), new WateredDepths(waterings, Map.of()),
-					weather, knowledge, today));
+					List.of(), weather, knowledge, today));
 	}
 
 	private static Site site(GeoPoint point, SoilTexture soil, Microclimate microclimate, String region,
