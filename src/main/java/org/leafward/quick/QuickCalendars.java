@@ -2,7 +2,6 @@ package org.leafward.quick;
 
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.leafward.accounts.People;
@@ -168,11 +167,7 @@ public class QuickCalendars {
 	}
 
 	private void end(QuickCalendar calendar) {
-		List<FeedInfo> living = this.feeds.ofSite(calendar.site())
-			.stream()
-			.filter((one) -> one.revokedAt() == null)
-			.toList();
-		living.forEach((one) -> this.feeds.revoke(one.id(), calendar.person()));
+		this.feeds.abandon(calendar.site());
 		this.records.forget(calendar.person());
 	}
 

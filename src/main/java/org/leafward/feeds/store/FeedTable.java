@@ -26,6 +26,8 @@ public class FeedTable {
 
 	private static final int MOST_ROWS = 200;
 
+	private static final UUID NOBODY = new UUID(0, 0);
+
 	private final JdbcClient database;
 
 	FeedTable(JdbcClient database) {
@@ -93,6 +95,22 @@ public class FeedTable {
 			this.database.sql("delete from feeds.feed_document where feed_id = ?").param(feed.value()).update();
 		}
 		return found > 0;
+	}
+
+	/**
+	 * Kills feeds for good and forgets whose they were; their addresses stay dead.
+	 * @param kind whose tasks
+	 * @param what identifier of the person or site
+	 * @param at when, unless they were dead before
+	 */
+	public void abandon(FeedKind kind, UUID what, Instant at) {
+		this.database.sql("""
+				delete from feeds.feed_document where feed_id in (select id from feeds.feed where kind = ? and what = ?)
+				""").params(kind.name(), what).update();
+		this.database.sql(
+				"update feeds.feed set revoked_at = coalesce(revoked_at, ?), owner = ?, what = ? where kind = ? and what = ?")
+			.params(utc(at), NOBODY, NOBODY, kind.name(), what)
+			.update();
 	}
 
 	/**

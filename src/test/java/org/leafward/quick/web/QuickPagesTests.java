@@ -6,7 +6,9 @@ import java.util.UUID;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
+import org.leafward.accounts.People;
 import org.leafward.accounts.Secret;
+import org.leafward.feeds.FeedExpiry;
 import org.leafward.feeds.ical.FeedReading;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
@@ -49,6 +51,12 @@ class QuickPagesTests {
 
 	@Autowired
 	private JdbcClient database;
+
+	@Autowired
+	private People people;
+
+	@Autowired
+	private FeedExpiry expiry;
 
 	@Test
 	void aClickOnTheMapIsAPlace() throws Exception {
@@ -211,6 +219,31 @@ class QuickPagesTests {
 		assertThat(perform(post(path + "/delete").with(csrf())).getStatus()).isEqualTo(200);
 		assertThat(perform(get(path)).getStatus()).isEqualTo(404);
 		assertThat(status(made)).isEqualTo(410);
+	}
+
+	@Test
+	void whatEndsUnusedIsDeletedUnlessSomebodyCanSignInToIt() throws Exception {
+		Document nobodys = ok(make("42.08", "-91.58").param("species", "acer-rubrum"));
+		Document somebodys = ok(make("42.08", "-91.58").param("species", "acer-rubrum"));
+		assertThat(this.people.giveAddress(site(somebodys).owner(), "finder@example.org")).isTrue();
+		String manage = URI.create(somebodys.select("#manage a").attr("href")).getPath();
+		for (Document made : List.of(nobodys, somebodys)) {
+			this.database.sql("update feeds.feed set created_at = now() - interval '19 months' where what = ?")
+				.param(site(made).id().value())
+				.update();
+		}
+		long before = calendars();
+		assertThat(this.expiry.expire()).isEqualTo(2);
+		for (int i = 0; i < 100 && calendars() == before; i++) {
+			Thread.sleep(100);
+		}
+		assertThat(calendars()).isEqualTo(before - 1);
+		assertThat(status(nobodys)).isEqualTo(410);
+		assertThat(status(somebodys)).isEqualTo(410);
+		Document page = Jsoup.parse(perform(get(manage)).getContentAsString());
+		assertThat(page.select("main form")).as("the secret opens nothing any more").isEmpty();
+		assertThat(page.text()).contains("Sign in to change it");
+		assertThat(perform(post(manage + "/delete").with(csrf())).getStatus()).isEqualTo(404);
 	}
 
 	@Test
