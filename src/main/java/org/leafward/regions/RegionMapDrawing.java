@@ -22,6 +22,9 @@ final class RegionMapDrawing {
 
 	private static final int MOST_TOWNS = 60;
 
+	/** Kilometres of an international mile, exact by definition. */
+	private static final double KM_PER_MILE = 1.609344;
+
 	private final RegionMap map;
 
 	private final MapProjection on;
@@ -105,18 +108,34 @@ final class RegionMapDrawing {
 		}
 	}
 
-	/** Its name to the right or to the left of it, where there is room. */
+	/** Its name to the right or to the left of it, rather within its county. */
 	private void town(Town town) {
 		double x = this.on.x(town.at().longitude());
 		double y = this.on.y(town.at().latitude());
-		this.svg.empty("circle", "class", "town", "cx", x, "cy", y, "r", 2.5);
 		double width = town.name().length() * LETTER;
-		if (x + 6 + width <= this.map.width() && this.labels.take(x - 3, y - 8, width + 9, 16)) {
-			this.svg.element("text", town.name(), "class", "town-name", "x", x + 6, "y", y + 4);
+		this.svg.empty("circle", "class", "town", "cx", x, "cy", y, "r", 2.5);
+		boolean leftward = !within(town, x + 6 + width, y) && within(town, x - 6 - width, y);
+		if (!named(town, x, y, width, leftward)) {
+			named(town, x, y, width, !leftward);
 		}
-		else if (x - 6 - width >= 0 && this.labels.take(x - width - 6, y - 8, width + 9, 16)) {
-			this.svg.element("text", town.name(), "class", "town-name", "x", x - 6, "y", y + 4, "text-anchor", "end");
+	}
+
+	private boolean within(Town town, double x, double y) {
+		return this.on.at(x, y)
+			.filter((end) -> this.map.counties()
+				.stream()
+				.anyMatch((one) -> one.area().contains(town.at()) && one.area().contains(end)))
+			.isPresent();
+	}
+
+	private boolean named(Town town, double x, double y, double width, boolean leftward) {
+		double left = leftward ? x - 6 - width : x - 3;
+		if (left < 0 || left + width + 9 > this.map.width() || !this.labels.take(left, y - 8, width + 9, 16)) {
+			return false;
 		}
+		this.svg.element("text", town.name(), "class", "town-name", "x", leftward ? x - 6 : x + 6, "y", y + 4,
+				"text-anchor", leftward ? "end" : null);
+		return true;
 	}
 
 	/** A line as long as a round number of kilometres, about a quarter of the map. */
@@ -129,7 +148,9 @@ final class RegionMapDrawing {
 		double y = this.map.height() - 2.0;
 		this.svg.empty("path", "class", "map-measure", "d",
 				String.format(Locale.ROOT, "M%.1f %.1fv5H%.1fv-5", right - width, y - 5, right));
-		this.svg.element("text", (length >= 1) ? "%.0f km".formatted(length) : "%.0f m".formatted(length * 1000),
+		this.svg.element("text",
+				(length >= 1) ? String.format(Locale.ROOT, "%.0f km (%.3g mi)", length, length / KM_PER_MILE)
+						: "%.0f m".formatted(length * 1000),
 				"class", "town-name", "x", right - width - 6, "y", y, "text-anchor", "end");
 	}
 

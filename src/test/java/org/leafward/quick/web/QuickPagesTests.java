@@ -1,8 +1,14 @@
 package org.leafward.quick.web;
 
 import java.net.URI;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
@@ -196,6 +202,28 @@ class QuickPagesTests {
 		Document third = ok(make("42.08", "-91.58").param("key", key).param("species", "acer-rubrum"));
 		assertThat(status(second)).as("it was fetched, so somebody has it").isEqualTo(200);
 		assertThat(status(third)).isEqualTo(200);
+	}
+
+	@Test
+	void manyAtOnceDontBlockOneAnotherAndOneKeyMakesOneCalendar() throws Exception {
+		long before = calendars();
+		String key = UUID.randomUUID().toString();
+		ExecutorService threads = Executors.newFixedThreadPool(12);
+		try {
+			List<Callable<Integer>> orders = new ArrayList<>();
+			for (int i = 0; i < 12; i++) {
+				String own = (i < 4) ? key : UUID.randomUUID().toString();
+				orders.add(() -> perform(make("42.08", "-91.58").param("key", own).param("species", "acer-rubrum"))
+					.getStatus());
+			}
+			for (Future<Integer> one : threads.invokeAll(orders, 60, TimeUnit.SECONDS)) {
+				assertThat(one.get()).isEqualTo(200);
+			}
+		}
+		finally {
+			threads.shutdownNow();
+		}
+		assertThat(calendars()).isEqualTo(before + 9);
 	}
 
 	@Test
