@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import org.leafward.measure.BadInput;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -18,23 +20,48 @@ public class PersonalRecords {
 		this.parts = parts;
 	}
 
-	private List<PersonalData> parts() {
+	private List<PersonalData> higherFirst() {
 		return this.parts.stream().sorted(Comparator.comparingInt(PersonalData::order)).toList();
+	}
+
+	private List<PersonalData> lowerFirst() {
+		return this.parts.stream().sorted(Comparator.comparingInt(PersonalData::order).reversed()).toList();
 	}
 
 	/**
 	 * All that is kept about a person, secrets excepted.
 	 * @param person who
-	 * @return the parts by name, accounts first
+	 * @return rows by name of the table
 	 */
 	@Transactional(readOnly = true)
-	public Map<String, Object> of(PersonId person) {
-		Map<String, Object> all = new LinkedHashMap<>();
-		List<PersonalData> from = parts();
-		for (int i = from.size() - 1; i >= 0; i--) {
-			all.put(from.get(i).part(), from.get(i).of(person));
-		}
+	public Map<String, List<Map<String, Object>>> of(PersonId person) {
+		Map<String, List<Map<String, Object>>> all = new LinkedHashMap<>();
+		lowerFirst().forEach((part) -> all.putAll(part.of(person)));
 		return all;
+	}
+
+	/**
+	 * Files that a person takes along beside the tables.
+	 * @param person who
+	 * @return contents by file name
+	 */
+	@Transactional(readOnly = true)
+	public Map<String, byte[]> files(PersonId person) {
+		Map<String, byte[]> all = new TreeMap<>();
+		lowerFirst().forEach((part) -> all.putAll(part.files(person)));
+		return all;
+	}
+
+	/**
+	 * Brings back what somebody took along: all of it, or nothing when something can't be
+	 * used.
+	 * @param person whose it becomes
+	 * @param brought the rows
+	 * @throws BadInput with the place of the first row that can't be used
+	 */
+	@Transactional
+	public void bring(PersonId person, Brought brought) {
+		lowerFirst().forEach((part) -> part.bring(person, brought));
 	}
 
 	/**
@@ -43,7 +70,7 @@ public class PersonalRecords {
 	 */
 	@Transactional
 	public void forget(PersonId person) {
-		parts().forEach((part) -> part.forget(person));
+		higherFirst().forEach((part) -> part.forget(person));
 	}
 
 	/**
@@ -53,7 +80,7 @@ public class PersonalRecords {
 	 */
 	@Transactional
 	public void merge(PersonId from, PersonId into) {
-		parts().forEach((part) -> part.handOver(from, into));
+		lowerFirst().forEach((part) -> part.handOver(from, into));
 		forget(from);
 	}
 

@@ -1,6 +1,6 @@
 package org.leafward.quick;
 
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.leafward.accounts.PersonId;
 import org.leafward.accounts.PersonalData;
@@ -18,20 +18,17 @@ class QuickData implements PersonalData {
 	}
 
 	@Override
-	public String part() {
-		return "quickCalendars";
-	}
-
-	@Override
 	public int order() {
 		return 0;
 	}
 
 	@Override
-	public Map<String, Object> of(PersonId person) {
-		Map<String, Object> kept = new LinkedHashMap<>();
-		kept.put("sites", this.table.ofPerson(person).stream().map((one) -> one.site().toString()).toList());
-		return kept;
+	public Map<String, List<Map<String, Object>>> of(PersonId person) {
+		return Map.of("quickCalendars",
+				this.table.ofPerson(person)
+					.stream()
+					.map((one) -> Map.<String, Object>of("site", one.site().toString()))
+					.toList());
 	}
 
 	@Override

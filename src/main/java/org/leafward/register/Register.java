@@ -268,6 +268,33 @@ public class Register {
 	}
 
 	/**
+	 * Removes all sites of a person with all that hangs on them, and their name from what
+	 * they entered at sites of others. Nobody is told: who keeps something about sites
+	 * forgets it in the same transaction.
+	 * @param owner the person
+	 */
+	@Transactional
+	public void removeSitesOf(PersonId owner) {
+		this.sites.deleteOfOwner(owner.value());
+		this.sites.renameInWaterings(owner.value(), null);
+		this.sites.renameInSoilTests(owner.value(), null);
+	}
+
+	/**
+	 * Gives all sites of a person to another one.
+	 * @param from who has them
+	 * @param into who gets them
+	 */
+	@Transactional
+	public void handOver(PersonId from, PersonId into) {
+		List<Site> moved = sitesOf(from);
+		this.sites.handOver(from.value(), into.value());
+		this.sites.renameInWaterings(from.value(), into.value());
+		this.sites.renameInSoilTests(from.value(), into.value());
+		moved.forEach((site) -> this.events.publishEvent(new SitePlaceChanged(site.id().value())));
+	}
+
+	/**
 	 * A page of all sites by name.
 	 * @param page from 0
 	 * @param size 1 to 200

@@ -71,6 +71,29 @@ public class Waterings {
 			.map(SiteEntity::toSite)
 			.orElseThrow(() -> new NotThere("There is no site " + site));
 		checkDay(watering.day(), LocalDate.ofInstant(this.clock.instant(), found.zone()));
+		return add(site, watering, by);
+	}
+
+	/**
+	 * Records a watering of any time, which somebody had recorded before and brings back.
+	 * @param site where
+	 * @param watering what was given
+	 * @param by who brings it
+	 * @return the watering
+	 * @throws NotThere when there is no such site
+	 * @throws BadInput as {@link #record}, but for the year
+	 */
+	@Transactional
+	public Watering bringBack(SiteId site, NewWatering watering, PersonId by) {
+		Site found = this.sites.hold(site.value())
+			.map(SiteEntity::toSite)
+			.orElseThrow(() -> new NotThere("There is no site " + site));
+		LocalDate today = LocalDate.ofInstant(this.clock.instant(), found.zone());
+		checkDay(watering.day().isBefore(today) ? today : watering.day(), today);
+		return add(site, watering, by);
+	}
+
+	private Watering add(SiteId site, NewWatering watering, @Nullable PersonId by) {
 		PlantingId planting = watering.planting();
 		this.plantings.check(site, planting);
 		List<Watering> sameDay = between(site, watering.day(), watering.day());

@@ -313,6 +313,15 @@ final class PageSamples {
 						"page", 0, "hasNext", false));
 		all.put("accounts/sign-in", model("section", "sign-in", "failed", true, "open", true, "links", true, "doors",
 				List.of(Map.of("name", "County network", "href", "/oauth2/authorization/county")), "email", "ada"));
+		all.put("accounts/me",
+				model("section", "me", "name", "Nora Field", "zone", "America/Chicago", "errors",
+						Map.of("zone", "zone 'Mars' is not known"), "address", "nora@example.org", "confirmed", true,
+						"may", "area specialist", "deeds", List.of("2027-05-01 10:00 UTC: Odile opened a site")));
+		all.put("accounts/bring", model("section", "me", "counts", Map.of("sites", 2), "what",
+				"latitude 144.98 is outside -90 to 90", "where", "sites.csv, row 3, latitude", "mend", "check it"));
+		all.put("accounts/end",
+				model("section", "me", "name", "Nora Field", "counts", List.of("2 sites"), "wrong", true));
+		all.put("accounts/ended", model("section", "me"));
 		all.put("accounts/sessions", model("section", "me", "sessions",
 				List.of(Map.of("since", "2027-05-01T10:00", "last", "2027-05-02T08:30", "here", true))));
 		all.put("accounts/sent", model("section", "sign-in", "shown", null, "minutes", 10));

@@ -1,5 +1,8 @@
 package org.leafward.feeds.store;
 
+import org.leafward.register.SiteId;
+import org.leafward.accounts.Rows;
+import java.util.Map;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -186,6 +189,57 @@ public class FeedTable {
 
 	static OffsetDateTime utc(Instant at) {
 		return at.atOffset(ZoneOffset.UTC);
+	}
+
+	/**
+	 * The feeds of an owner as rows, without what opens them.
+	 * @param owner the owner
+	 * @return oldest first
+	 */
+	public List<Map<String, Object>> rowsOf(PersonId owner) {
+		return this.database.sql("""
+				select id, lower(kind) as "kind", what, created_at as "createdAt", revoked_at as "revokedAt",
+					last_fetched_at as "lastFetchedAt"
+				from feeds.feed where owner = ? order by created_at, id""")
+			.param(owner.value())
+			.query(Rows::plain)
+			.list();
+	}
+
+	/**
+	 * Deletes the feeds of a person and of their sites, whoever made them.
+	 * @param person who
+	 * @param sites theirs
+	 */
+	public void forget(PersonId person, List<SiteId> sites) {
+		this.database.sql("""
+				delete from feeds.feed where owner = :person or (kind = 'PERSON' and what = :person)
+					or (kind = 'SITE' and what = any(:sites))""")
+			.param("person", person.value())
+			.param("sites", sites.stream().map(SiteId::value).toArray(UUID[]::new))
+			.update();
+	}
+
+	/**
+	 * Gives the feeds of one person to another one; they show what that person has from
+	 * now on.
+	 * @param from who has them
+	 * @param into who gets them
+	 */
+	public void handOver(PersonId from, PersonId into) {
+		this.database.sql("""
+				update feeds.feed_document set stale = true
+				where feed_id in (select id from feeds.feed where owner = :from or what = :from)""")
+			.param("from", from.value())
+			.update();
+		this.database.sql("update feeds.feed set what = :into where kind = 'PERSON' and what = :from")
+			.param("from", from.value())
+			.param("into", into.value())
+			.update();
+		this.database.sql("update feeds.feed set owner = :into where owner = :from")
+			.param("from", from.value())
+			.param("into", into.value())
+			.update();
 	}
 
 }

@@ -5,9 +5,11 @@ import jakarta.persistence.QueryHint;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Pageable;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Lock;
+import org.springframework.data.jpa.repository.Modifying;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.jpa.repository.QueryHints;
 
@@ -42,5 +44,23 @@ public interface SiteRepository extends JpaRepository<SiteEntity, UUID> {
 	Optional<SiteEntity> hold(UUID id);
 
 	long countByOwner(UUID owner);
+
+	/** With all that hangs on them. */
+	@Modifying(flushAutomatically = true, clearAutomatically = true)
+	@Query("delete from SiteEntity s where s.owner = :owner")
+	void deleteOfOwner(UUID owner);
+
+	@Modifying(flushAutomatically = true, clearAutomatically = true)
+	@Query("update SiteEntity s set s.owner = :into where s.owner = :from")
+	void handOver(UUID from, UUID into);
+
+	/** Who entered something at a site of somebody else. */
+	@Modifying
+	@Query(nativeQuery = true, value = "update register.watering set entered_by = :into where entered_by = :from")
+	void renameInWaterings(UUID from, @Nullable UUID into);
+
+	@Modifying
+	@Query(nativeQuery = true, value = "update register.soil_test set entered_by = :into where entered_by = :from")
+	void renameInSoilTests(UUID from, @Nullable UUID into);
 
 }

@@ -260,6 +260,8 @@ class QuickPagesTests {
 				.param(site(made).id().value())
 				.update();
 		}
+		SiteId gone = site(nobodys).id();
+		SiteId kept = site(somebodys).id();
 		long before = calendars();
 		assertThat(this.expiry.expire()).isEqualTo(2);
 		for (int i = 0; i < 100 && calendars() == before; i++) {
@@ -268,6 +270,8 @@ class QuickPagesTests {
 		assertThat(calendars()).isEqualTo(before - 1);
 		assertThat(status(nobodys)).isEqualTo(410);
 		assertThat(status(somebodys)).isEqualTo(410);
+		assertThat(this.register.find(gone)).isEmpty();
+		assertThat(this.register.find(kept)).isPresent();
 		Document page = Jsoup.parse(perform(get(manage)).getContentAsString());
 		assertThat(page.select("main form")).as("the secret opens nothing any more").isEmpty();
 		assertThat(page.text()).contains("Sign in to change it");
