@@ -165,6 +165,13 @@ class ArchitectureTests {
 		.resideInAnyPackage("io.github.bucket4j..");
 
 	@ArchTest
+	static final ArchRule onePackageSeesTheQrEncoder = noClasses().that()
+		.resideOutsideOfPackage("org.leafward.quick.qr..")
+		.should()
+		.dependOnClassesThat()
+		.resideInAnyPackage("io.nayuki..");
+
+	@ArchTest
 	static final ArchRule quartzStaysInJobs = noClasses().that()
 		.resideOutsideOfPackages("..job..", "org.leafward.platform..")
 		.should()

@@ -20,6 +20,7 @@ import org.leafward.care.PlanChanged;
 import org.leafward.care.RulePackPublished;
 import org.leafward.climate.ForecastChanged;
 import org.leafward.climate.ObservationsLoaded;
+import org.leafward.feeds.FeedExpired;
 import org.leafward.register.PlantingsChanged;
 import org.leafward.register.SitePlaceChanged;
 import org.leafward.register.SiteRegistered;
@@ -51,7 +52,8 @@ class EventContractTests {
 						LocalDate.parse("2026-12-01")),
 				new WateringsChanged(SITE), new AddressConfirmed(PERSON), new SoilTestsChanged(SITE),
 				new PlanChanged(SITE, PERSON, 3, 2, 1, Instant.parse("2026-11-25T12:00:00Z")),
-				new RulePackPublished("hedges", 3, Instant.parse("2026-11-25T12:00:00Z")));
+				new RulePackPublished("hedges", 3, Instant.parse("2026-11-25T12:00:00Z")),
+				new FeedExpired(SITE, PERSON));
 	}
 
 	@ParameterizedTest

@@ -1,8 +1,8 @@
 package org.leafward.feeds;
 
 import java.net.URI;
-import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.leafward.accounts.People;
@@ -14,6 +14,7 @@ import org.leafward.feeds.core.FeedEntry;
 import org.leafward.feeds.core.FeedWindow;
 import org.leafward.feeds.core.TaskEntries;
 import org.leafward.feeds.ical.CalendarWriter;
+import org.leafward.feeds.store.DocumentTable.Claimed;
 import org.leafward.measure.BadInput;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
@@ -63,22 +64,23 @@ class FeedBuilder {
 
 	/**
 	 * Builds a document.
-	 * @param feed identifier of the feed
-	 * @param kind whose tasks
-	 * @param what identifier of the person or site
-	 * @param since when the feed was made
+	 * @param feed the feed
 	 * @param day the day to build it for, UTC
 	 * @return text/calendar in UTF-8; the same for the same tasks and day
 	 */
-	byte[] build(FeedId feed, FeedKind kind, UUID what, Instant since, LocalDate day) {
+	byte[] build(Claimed feed, LocalDate day) {
 		FeedWindow window = new FeedWindow(day);
-		List<CareTask> found = (kind == FeedKind.SITE) ? this.tasks.ofSite(new SiteId(what), window.days())
+		UUID what = feed.what();
+		List<CareTask> found = (feed.kind() == FeedKind.SITE) ? this.tasks.ofSite(new SiteId(what), window.days())
 				: this.tasks.ofPerson(new PersonId(what), window.days());
-		List<FeedEntry> entries = TaskEntries.of(found, window, this.base);
+		List<FeedEntry> entries = new ArrayList<>(TaskEntries.of(found, window, this.base));
 		if (entries.isEmpty()) {
-			entries = List.of(TaskEntries.nothingPlanned(feed.value(), since));
+			entries.add(TaskEntries.nothingPlanned(feed.id().value(), feed.life().created()));
 		}
-		String name = name(kind, what);
+		if (feed.life().announcedOn(day)) {
+			entries.add(feed.life().announcement(feed.id().value()));
+		}
+		String name = name(feed.kind(), what);
 		return this.writer.write("Plant care: " + name,
 				"What to do, what to leave, and when: %s. Dates move with the weather.".formatted(name), entries);
 	}

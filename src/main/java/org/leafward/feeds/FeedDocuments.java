@@ -18,6 +18,7 @@ import java.util.UUID;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.zip.GZIPOutputStream;
 import org.jspecify.annotations.Nullable;
+import org.leafward.feeds.core.FeedLife;
 import org.leafward.feeds.store.DocumentTable;
 import org.leafward.feeds.store.DocumentTable.Built;
 import org.leafward.feeds.store.DocumentTable.Claimed;
@@ -84,6 +85,10 @@ public class FeedDocuments {
 		Instant last = state.lastFetchedAt();
 		if (last == null || !last.plus(FETCH_NOTED).isAfter(now)) {
 			this.feeds.noteFetch(state.id(), now);
+			if (FeedLife.of(state.createdAt(), last).announcedOn(today())) {
+				// It says that it ends, and now it doesn't.
+				this.store.markStale(state.id());
+			}
 		}
 	}
 
@@ -174,7 +179,7 @@ public class FeedDocuments {
 	private void build(Claimed feed) {
 		Instant now = this.clock.instant();
 		LocalDate day = today();
-		byte[] octets = this.builder.build(feed.id(), feed.kind(), feed.what(), feed.createdAt(), day);
+		byte[] octets = this.builder.build(feed, day);
 		String etag = HexFormat.of().formatHex(sha256(octets));
 		if (etag.equals(feed.etag())) {
 			this.store.keep(feed.id(), day, now);

@@ -1,8 +1,10 @@
 package org.leafward.feeds;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.leafward.feeds.core.FeedLife;
 
 /**
  * A feed without its secret address.
@@ -17,4 +19,13 @@ import org.jspecify.annotations.Nullable;
  */
 public record FeedInfo(FeedId id, FeedKind kind, UUID what, Instant createdAt, @Nullable Instant revokedAt,
 		@Nullable Instant lastFetchedAt) {
+
+	/**
+	 * The day on which it ends unless a program fetches it, UTC.
+	 * @return 18 months after the last use
+	 */
+	public LocalDate ends() {
+		return FeedLife.of(this.createdAt, this.lastFetchedAt).end();
+	}
+
 }

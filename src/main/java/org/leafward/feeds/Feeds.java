@@ -134,4 +134,15 @@ public class Feeds {
 		}
 	}
 
+	/**
+	 * Kills all addresses of a site that is about to be deleted. They go on saying that
+	 * they are gone for good, which is what makes programs stop asking, and no longer
+	 * tell whose they were.
+	 * @param site the site
+	 */
+	@Transactional
+	public void abandon(SiteId site) {
+		this.table.abandon(FeedKind.SITE, site.value(), this.clock.instant());
+	}
+
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.leafward.accounts.PersonId;
 import org.leafward.accounts.PersonalData;
+import org.leafward.feeds.store.DocumentTable.Claimed;
 import org.leafward.feeds.store.FeedTable;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
@@ -45,8 +46,8 @@ class OwnFeeds implements PersonalData {
 	@Override
 	public Map<String, byte[]> files(PersonId person) {
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC);
-		return Map.of("calendar.ics", this.builder.build(new FeedId(person.value()), FeedKind.PERSON, person.value(),
-				this.clock.instant(), today));
+		return Map.of("calendar.ics", this.builder.build(
+				Claimed.of(new FeedId(person.value()), FeedKind.PERSON, person.value(), this.clock.instant()), today));
 	}
 
 	@Override

@@ -35,22 +35,33 @@ public class KnowledgeFiles {
 	}
 
 	/**
-	 * Opens the files of a kind.
+	 * Opens the YAML files of a kind.
 	 * @param kind folder name, for example {@code rulepacks}
 	 * @return by name; at most 500
 	 * @throws BrokenKnowledge when the operator's folder is not there or holds too many
 	 */
 	public List<KnowledgeFile> of(String kind) {
+		return of(kind, "yaml");
+	}
+
+	/**
+	 * Opens the files of a kind.
+	 * @param kind folder name, for example {@code regions}
+	 * @param ending how the files' names end, without the dot
+	 * @return by name; at most 500
+	 * @throws BrokenKnowledge when the operator's folder is not there or holds too many
+	 */
+	public List<KnowledgeFile> of(String kind, String ending) {
 		SortedMap<String, KnowledgeFile> files = new TreeMap<>();
 		try {
 			for (Resource resource : new PathMatchingResourcePatternResolver()
-				.getResources("classpath*:/knowledge/" + kind + "/*.yaml")) {
+				.getResources("classpath*:/knowledge/" + kind + "/*." + ending)) {
 				try (InputStream stream = resource.getInputStream()) {
 					add(files, kind, String.valueOf(resource.getFilename()), stream);
 				}
 			}
 			if (!this.directory.isEmpty()) {
-				layOver(files, kind);
+				layOver(files, kind, ending);
 			}
 		}
 		catch (IOException ex) {
@@ -59,7 +70,7 @@ public class KnowledgeFiles {
 		return List.copyOf(files.values());
 	}
 
-	private void layOver(SortedMap<String, KnowledgeFile> files, String kind) throws IOException {
+	private void layOver(SortedMap<String, KnowledgeFile> files, String kind, String ending) throws IOException {
 		Path root = Path.of(this.directory);
 		if (!Files.isDirectory(root)) {
 			throw new BrokenKnowledge(List.of(new Problem(this.directory, 0, 0, "", "there is no such folder",
@@ -69,7 +80,7 @@ public class KnowledgeFiles {
 			return;
 		}
 		int count = 0;
-		try (DirectoryStream<Path> own = Files.newDirectoryStream(root.resolve(kind), "*.yaml")) {
+		try (DirectoryStream<Path> own = Files.newDirectoryStream(root.resolve(kind), "*." + ending)) {
 			for (Path path : own) {
 				count++;
 				if (count > MOST) {

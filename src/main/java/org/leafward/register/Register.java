@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -64,6 +65,17 @@ public class Register {
 		this.events = events;
 		this.clock = clock;
 		this.turns = turns;
+	}
+
+	/**
+	 * Makes several changes in one transaction; whoever listens hears of them once all
+	 * are made.
+	 * @param <T> what comes of them
+	 * @param changes the changes
+	 * @return what came of them
+	 */
+	public <T> T together(Supplier<T> changes) {
+		return this.turns.change(changes);
 	}
 
 	/**

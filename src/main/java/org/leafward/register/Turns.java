@@ -26,6 +26,9 @@ class Turns {
 
 	private final TransactionTemplate transaction;
 
+	/** Changes within a change have its turn: two turns for one would block others. */
+	private final ThreadLocal<Boolean> mine = ThreadLocal.withInitial(() -> false);
+
 	Turns(TransactionTemplate transaction) {
 		this.transaction = transaction;
 	}
@@ -39,6 +42,9 @@ class Turns {
 	 * minute; nothing was changed then
 	 */
 	<T> T change(Supplier<T> change) {
+		if (this.mine.get()) {
+			return Objects.requireNonNull(this.transaction.execute((status) -> change.get()));
+		}
 		try {
 			if (!this.turns.tryAcquire(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS)) {
 				throw new TransientDataAccessResourceException("too many changes at once");
@@ -49,9 +55,11 @@ class Turns {
 			throw new TransientDataAccessResourceException("interrupted while waiting for a turn", ex);
 		}
 		try {
+			this.mine.set(true);
 			return Objects.requireNonNull(this.transaction.execute((status) -> change.get()));
 		}
 		finally {
+			this.mine.remove();
 			this.turns.release();
 		}
 	}

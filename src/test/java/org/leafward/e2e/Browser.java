@@ -40,12 +40,24 @@ final class Browser implements AutoCloseable {
 	}
 
 	static Browser open() {
+		return open(true);
+	}
+
+	/**
+	 * Opens a browser.
+	 * @param script whether pages may run script; what a test itself runs is not a page's
+	 * @return the browser
+	 */
+	static Browser open(boolean script) {
 		System.setProperty("webdriver.chrome.driver", find("the Chromium driver", DRIVERS).toString());
 		ChromeOptions options = new ChromeOptions();
 		options.setBinary(find("Chromium", BROWSERS).toString());
 		options.addArguments("--headless", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--no-first-run",
 				"--disable-background-networking", "--disable-component-update", "--disable-sync",
 				"--user-data-dir=" + profile());
+		if (!script) {
+			options.setExperimentalOption("prefs", Map.of("profile.managed_default_content_settings.javascript", 2));
+		}
 		return new Browser(new ChromeDriver(options));
 	}
 
@@ -122,6 +134,16 @@ final class Browser implements AutoCloseable {
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
 		}
+	}
+
+	/** Keeps a picture of the page to its end. */
+	void whole(String name) {
+		Number height = (Number) this.driver.executeScript("return document.documentElement.scrollHeight");
+		Number width = (Number) this.driver.executeScript("return window.innerWidth");
+		this.driver.executeCdpCommand("Emulation.setDeviceMetricsOverride", Map.of("width", width, "height",
+				Math.min(height.intValue(), 4000), "deviceScaleFactor", 1, "mobile", width.intValue() < 600));
+		picture(name);
+		width(width.intValue());
 	}
 
 	void fill(String field, String text) {

@@ -277,6 +277,17 @@ class FeedDocumentsTests {
 	}
 
 	@Test
+	void whatIsAbandonedStaysDeadAndTellsNobody() {
+		NewFeed made = this.feeds.createForSite(this.site, this.person);
+		this.feeds.abandon(this.site);
+		assertThat(state(made).revoked()).isTrue();
+		assertThat(this.documents.read(made.id())).isEmpty();
+		assertThat(this.feeds.list(this.person)).isEmpty();
+		assertThat(this.database.sql("select * from feeds.feed").query().singleRow().toString())
+			.doesNotContain(this.person.toString(), this.site.toString());
+	}
+
+	@Test
 	void thereIsABoundOnLivingFeeds() {
 		for (int i = 0; i < 50; i++) {
 			this.feeds.createForSite(this.site, this.person);

@@ -65,7 +65,7 @@ final class RateLimitFilter extends OncePerRequestFilter {
 		if (request.getContentLengthLong() >= LARGE || request.getMethod().equals("PUT")) {
 			return this.limits.waitFor(Kind.UPLOADS, who);
 		}
-		return (!known && path.startsWith("/quick")) ? this.limits.waitFor(Kind.CREATIONS, who) : 0;
+		return (!known && path.equals("/quick/calendar")) ? this.limits.waitFor(Kind.CREATIONS, who) : 0;
 	}
 
 	/** A secret that nobody knows; what is gone for good was known once. */

@@ -100,6 +100,7 @@ class SecurityConfiguration {
 		http.authorizeHttpRequests((opens) -> {
 			opens.requestMatchers("/css/**", "/actuator/health", SIGN_IN, SIGN_IN + "/*", "/error").permitAll();
 			opens.requestMatchers(HttpMethod.GET, "/calculators", "/calculators/*").permitAll();
+			opens.requestMatchers("/quick", "/quick/**", "/regions/map.svg").permitAll();
 			if (this.demo) {
 				opens.requestMatchers("/people", "/people/*").permitAll();
 			}

@@ -4,11 +4,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareLog;
 import org.leafward.care.CareTask;
-import org.leafward.care.TaskKind;
+import org.leafward.care.TaskLines;
 import org.leafward.care.TaskNow;
-import org.leafward.care.TaskState;
 import org.leafward.care.core.state.TaskStanding;
-import org.leafward.pages.Mark;
 import org.leafward.pages.TaskActs;
 import org.leafward.pages.TaskLine;
 
@@ -18,24 +16,12 @@ final class Lines {
 	private Lines() {
 	}
 
-	static Mark mark(TaskKind kind) {
-		return switch (kind) {
-			case DO -> Mark.DO;
-			case HOLD_OFF -> Mark.HOLD_OFF;
-			case RAMP_DAY -> Mark.RAMP;
-			case WATCH -> Mark.WATCH;
-		};
-	}
-
 	static String address(CareTask task) {
 		return "/tasks/" + task.id();
 	}
 
 	static TaskLine line(CareTask task) {
-		boolean withdrawn = task.state() == TaskState.WITHDRAWN;
-		return new TaskLine(mark(task.kind()), task.text().title(), task.plant(), task.siteName(), task.window().from(),
-				task.window().to(), address(task), withdrawn ? task.withdrawnBecause() : task.text().amount(),
-				withdrawn);
+		return TaskLines.line(task, address(task));
 	}
 
 	/**

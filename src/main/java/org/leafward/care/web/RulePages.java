@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.leafward.care.TaskLines;
 import org.leafward.care.RulePacks;
 import org.leafward.care.core.check.Contradiction;
 import org.leafward.care.core.check.RuleSeasons;
@@ -164,7 +165,7 @@ class RulePages {
 		String about = this.rules.window(now, one.pack(), rule)
 			.map((days) -> FORMATS.dayOfYear(days.from()) + " – " + FORMATS.dayOfYear(days.to()))
 			.orElse(null);
-		return new Listed(one.reference(), Lines.mark(rule.kind()), rule.title(), rule.work().words(),
+		return new Listed(one.reference(), TaskLines.mark(rule.kind()), rule.title(), rule.work().words(),
 				whom.of(rule.concern()), RuleWords.when(rule.timing()), about,
 				String.join("; ", rule.sources().stream().map((source) -> source.title()).toList()),
 				RuleWords.trust(rule.sources()));
@@ -183,7 +184,7 @@ class RulePages {
 		model.addAttribute("region", found.pack().region());
 		model.addAttribute("version", found.pack().versionOf(one));
 		model.addAttribute("rule", one.id());
-		model.addAttribute("mark", Lines.mark(one.kind()));
+		model.addAttribute("mark", TaskLines.mark(one.kind()));
 		model.addAttribute("heading", one.title());
 		model.addAttribute("work", one.work().words());
 		model.addAttribute("what", one.text().what());

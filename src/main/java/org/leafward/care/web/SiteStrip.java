@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.leafward.care.TaskLines;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskState;
 import org.leafward.measure.DayWindow;
@@ -65,7 +66,7 @@ final class SiteStrip {
 	}
 
 	private static Mark mark(CareTask task) {
-		return (task.state() == TaskState.DONE) ? Mark.DONE : Lines.mark(task.kind());
+		return (task.state() == TaskState.DONE) ? Mark.DONE : TaskLines.mark(task.kind());
 	}
 
 	private static Care care(CareTask task) {

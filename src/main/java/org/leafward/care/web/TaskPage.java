@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.leafward.care.TaskLines;
 import org.leafward.care.CareLog;
 import org.leafward.care.CareTask;
 import org.leafward.care.RampPictures;
@@ -53,7 +54,7 @@ class TaskPage {
 		LocalDate today = this.words.today(site);
 		model.addAttribute("section", "week");
 		model.addAttribute("task", task);
-		model.addAttribute("mark", Lines.mark(task.kind()));
+		model.addAttribute("mark", TaskLines.mark(task.kind()));
 		model.addAttribute("explanation", this.calendar.explain(task.id()).orElse(null));
 		model.addAttribute("now", this.states.of(List.of(task)).get(task.id()));
 		model.addAttribute("acts", new TaskActs(List.of(task.id().value()), true, true, true, "task"));

@@ -1,5 +1,7 @@
 package org.leafward.feeds.job;
 
+import java.util.TimeZone;
+import org.quartz.CronScheduleBuilder;
 import org.quartz.JobBuilder;
 import org.quartz.JobDetail;
 import org.quartz.SimpleScheduleBuilder;
@@ -9,7 +11,7 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
 /**
- * When the job of the feeds runs. The names are keys in the database: never reuse one for
+ * When the jobs of the feeds run. The names are keys in the database: never reuse one for
  * another kind of trigger.
  */
 @Configuration(proxyBeanMethods = false)
@@ -27,6 +29,22 @@ class FeedJobs {
 			.forJob(feedsRebuildStaleJob)
 			.withSchedule(SimpleScheduleBuilder.repeatSecondlyForever(60)
 				.withMisfireHandlingInstructionNextWithRemainingCount())
+			.build();
+	}
+
+	@Bean
+	JobDetail feedsExpireJob() {
+		return JobBuilder.newJob(ExpireJob.class).withIdentity("feeds-expire").storeDurably().build();
+	}
+
+	@Bean
+	Trigger feedsExpireTrigger(JobDetail feedsExpireJob) {
+		return TriggerBuilder.newTrigger()
+			.withIdentity("feeds-expire-at-02-10-utc")
+			.forJob(feedsExpireJob)
+			.withSchedule(CronScheduleBuilder.dailyAtHourAndMinute(2, 10)
+				.inTimeZone(TimeZone.getTimeZone("UTC"))
+				.withMisfireHandlingInstructionFireAndProceed())
 			.build();
 	}
 

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.feeds.FeedDocument;
 import org.leafward.feeds.FeedId;
 import org.leafward.feeds.FeedKind;
+import org.leafward.feeds.core.FeedLife;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -20,7 +21,7 @@ import org.springframework.stereotype.Repository;
 public class DocumentTable {
 
 	private static final String CLAIMED = """
-			select f.id, f.kind, f.what, f.created_at, d.etag, d.last_modified, d.built_at
+			select f.id, f.kind, f.what, f.created_at, f.last_fetched_at, d.etag, d.last_modified, d.built_at
 			from feeds.feed f
 			""";
 
@@ -36,12 +37,12 @@ public class DocumentTable {
 	 * @param id the feed
 	 * @param kind whose tasks
 	 * @param what identifier of the person or site
-	 * @param createdAt when the feed was made
+	 * @param life when it was made and last used
 	 * @param etag tag of the document; null without one
 	 * @param lastModified date of the document; null without one
 	 * @param builtAt when it was last built; the beginning of time without one
 	 */
-	public record Claimed(FeedId id, FeedKind kind, UUID what, Instant createdAt, @Nullable String etag,
+	public record Claimed(FeedId id, FeedKind kind, UUID what, FeedLife life, @Nullable String etag,
 			@Nullable Instant lastModified, Instant builtAt) {
 
 		/**
@@ -53,7 +54,7 @@ public class DocumentTable {
 		 * @return to build a document for
 		 */
 		public static Claimed of(FeedId id, FeedKind kind, UUID what, Instant createdAt) {
-			return new Claimed(id, kind, what, createdAt, null, null, Instant.EPOCH);
+			return new Claimed(id, kind, what, FeedLife.of(createdAt, null), null, null, Instant.EPOCH);
 		}
 
 	}
@@ -164,7 +165,9 @@ public class DocumentTable {
 	private static Claimed claimed(ResultSet row, int number) throws SQLException {
 		Instant built = FeedTable.instant(row, "built_at");
 		return new Claimed(new FeedId(row.getObject("id", UUID.class)), FeedKind.valueOf(row.getString("kind")),
-				row.getObject("what", UUID.class), row.getObject("created_at", OffsetDateTime.class).toInstant(),
+				row.getObject("what", UUID.class),
+				FeedLife.of(row.getObject("created_at", OffsetDateTime.class).toInstant(),
+						FeedTable.instant(row, "last_fetched_at")),
 				row.getString("etag"), FeedTable.instant(row, "last_modified"),
 				(built != null) ? built : Instant.EPOCH);
 	}

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -13,10 +14,12 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
+import org.leafward.feeds.FeedExpired;
 import org.leafward.feeds.FeedId;
 import org.leafward.feeds.FeedInfo;
 import org.leafward.feeds.FeedKind;
 import org.leafward.feeds.FeedState;
+import org.leafward.feeds.core.FeedLife;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -25,6 +28,8 @@ import org.springframework.stereotype.Repository;
 public class FeedTable {
 
 	private static final int MOST_ROWS = 200;
+
+	private static final UUID NOBODY = new UUID(0, 0);
 
 	private final JdbcClient database;
 
@@ -96,21 +101,73 @@ public class FeedTable {
 	}
 
 	/**
+	 * Kills feeds for good and forgets whose they were; their addresses stay dead.
+	 * @param kind whose tasks
+	 * @param what identifier of the person or site
+	 * @param at when, unless they were dead before
+	 */
+	public void abandon(FeedKind kind, UUID what, Instant at) {
+		this.database.sql("""
+				delete from feeds.feed_document where feed_id in (select id from feeds.feed where kind = ? and what = ?)
+				""").params(kind.name(), what).update();
+		this.database.sql(
+				"update feeds.feed set revoked_at = coalesce(revoked_at, ?), owner = ?, what = ? where kind = ? and what = ?")
+			.params(utc(at), NOBODY, NOBODY, kind.name(), what)
+			.update();
+	}
+
+	/**
 	 * Looks a feed up.
 	 * @param hash SHA-256 of a token
 	 * @return empty for an unknown one
 	 */
 	public Optional<FeedState> findByHash(byte[] hash) {
 		return this.database.sql("""
-				select f.id, f.revoked_at is not null as revoked, d.etag, d.last_modified, f.last_fetched_at
+				select f.id, f.revoked_at is not null as revoked, f.expired, d.etag, d.last_modified, f.created_at,
+				f.last_fetched_at
 				from feeds.feed f left join feeds.feed_document d on d.feed_id = f.id
 				where f.token_hash = ?
 				""")
 			.param(hash)
 			.query((row, number) -> new FeedState(new FeedId(row.getObject("id", UUID.class)),
-					row.getBoolean("revoked"), row.getString("etag"), instant(row, "last_modified"),
+					row.getBoolean("revoked"), row.getBoolean("expired"), row.getString("etag"),
+					instant(row, "last_modified"), row.getObject("created_at", OffsetDateTime.class).toInstant(),
 					instant(row, "last_fetched_at")))
 			.optional();
+	}
+
+	/**
+	 * Ends feeds whose last day has come and drops their documents. The first condition
+	 * finds them by their index, the second one is exact: whole months after the day.
+	 * @param today the day, UTC
+	 * @param at when
+	 * @param most how many at once
+	 * @return those that ended
+	 */
+	public List<FeedExpired> expire(LocalDate today, Instant at, int most) {
+		List<FeedExpired> ended = this.database.sql("""
+				update feeds.feed set revoked_at = :at, expired = true where id in (
+				select id from feeds.feed where revoked_at is null
+				and coalesce(last_fetched_at, created_at) < :early
+				and (coalesce(last_fetched_at, created_at) at time zone 'UTC')::date
+				+ make_interval(months => :months) <= :today
+				order by coalesce(last_fetched_at, created_at) limit :most for update skip locked)
+				returning id, owner
+				""")
+			.param("at", utc(at))
+			.param("early", today.minusMonths(FeedLife.MONTHS).plusDays(4).atStartOfDay().atOffset(ZoneOffset.UTC))
+			.param("months", FeedLife.MONTHS)
+			.param("today", today)
+			.param("most", most)
+			.query((row, number) -> new FeedExpired(row.getObject("id", UUID.class),
+					row.getObject("owner", UUID.class)))
+			.list();
+		if (!ended.isEmpty()) {
+			this.database.sql("delete from feeds.feed_document where feed_id in (:feeds)")
+				.param("feeds", ended.stream().map(FeedExpired::feed).toList())
+				.update();
+		}
+		return ended;
 	}
 
 	public void noteFetch(FeedId feed, Instant at) {

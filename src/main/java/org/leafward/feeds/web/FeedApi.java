@@ -5,6 +5,7 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import java.util.UUID;
 import org.leafward.accounts.PersonId;
+import org.leafward.feeds.FeedAddresses;
 import org.leafward.feeds.FeedId;
 import org.leafward.feeds.Feeds;
 import org.leafward.feeds.NewFeed;

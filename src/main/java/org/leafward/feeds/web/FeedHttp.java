@@ -62,7 +62,8 @@ class FeedHttp {
 		}
 		else if (found.get().revoked()) {
 			refuse(request, response, HttpServletResponse.SC_GONE,
-					"This calendar address was revoked. Ask its owner for a new one.\n");
+					found.get().expired() ? "This calendar ended, as no program had fetched it for 18 months.\n"
+							: "This calendar address was revoked. Ask its owner for a new one.\n");
 		}
 		else {
 			answer(found.get(), request, response);

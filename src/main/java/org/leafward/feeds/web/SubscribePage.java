@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
+import org.leafward.feeds.FeedAddresses;
 import org.leafward.feeds.FeedId;
 import org.leafward.feeds.FeedInfo;
 import org.leafward.feeds.FeedKind;

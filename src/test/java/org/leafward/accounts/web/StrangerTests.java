@@ -38,7 +38,8 @@ class StrangerTests {
 
 	private static final Set<String> OPEN = Set.of("GET /sign-in", "POST /sign-in", "POST /sign-in/link",
 			"GET /sign-in/sent", "GET /sign-in/once", "GET /f/{token}/tasks.ics", "HEAD /f/{token}/tasks.ics",
-			"* /f/{token}/tasks.ics", "* /error");
+			"* /f/{token}/tasks.ics", "* /error", "GET /regions/map.svg", "GET /quick", "POST /quick",
+			"POST /quick/calendar", "GET /quick/manage/{secret}");
 
 	/** They read and keep nothing. */
 	private static final String CALCULATORS = "GET (/api)?/calculators(/[a-z-]+)?";

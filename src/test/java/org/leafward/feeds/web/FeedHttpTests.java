@@ -64,7 +64,8 @@ class FeedHttpTests {
 	@BeforeEach
 	void aFeed() {
 		given(this.documents.find(any())).willReturn(Optional.empty());
-		given(this.documents.find(TOKEN)).willReturn(Optional.of(new FeedState(FEED, false, "abc", MODIFIED, null)));
+		given(this.documents.find(TOKEN))
+			.willReturn(Optional.of(new FeedState(FEED, false, false, "abc", MODIFIED, MODIFIED, null)));
 		given(this.documents.read(FEED)).willReturn(Optional.of(new FeedDocument(OCTETS, PACKED, "abc", MODIFIED)));
 	}
 
@@ -254,7 +255,8 @@ class FeedHttpTests {
 	/** Section 15.5.11; one client then stops asking for good. */
 	@Test
 	void revokedTokenIsGone() throws Exception {
-		given(this.documents.find(TOKEN)).willReturn(Optional.of(new FeedState(FEED, true, null, null, null)));
+		given(this.documents.find(TOKEN))
+			.willReturn(Optional.of(new FeedState(FEED, true, false, null, null, MODIFIED, null)));
 		MockHttpServletResponse response = perform(get(PATH).header("If-None-Match", "\"abc\""));
 		assertThat(response.getStatus()).isEqualTo(410);
 		assertThat(response.getContentType()).startsWith("text/plain");
@@ -262,9 +264,19 @@ class FeedHttpTests {
 	}
 
 	@Test
+	void whatEndedUnusedSaysSo() throws Exception {
+		given(this.documents.find(TOKEN))
+			.willReturn(Optional.of(new FeedState(FEED, true, true, null, null, MODIFIED, null)));
+		MockHttpServletResponse response = perform(get(PATH));
+		assertThat(response.getStatus()).isEqualTo(410);
+		assertThat(response.getContentAsString()).contains("18 months");
+	}
+
+	@Test
 	void neverAnEmptyBody() throws Exception {
 		assertThat(perform(get(PATH)).getContentAsByteArray()).isNotEmpty();
-		given(this.documents.find(TOKEN)).willReturn(Optional.of(new FeedState(FEED, false, null, null, null)));
+		given(this.documents.find(TOKEN))
+			.willReturn(Optional.of(new FeedState(FEED, false, false, null, null, MODIFIED, null)));
 		MockHttpServletResponse built = perform(get(PATH).header("If-None-Match", "*"));
 		assertThat(built.getStatus()).isEqualTo(200);
 		assertThat(built.getContentAsByteArray()).isEqualTo(OCTETS);

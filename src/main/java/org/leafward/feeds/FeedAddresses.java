@@ -1,13 +1,12 @@
-package org.leafward.feeds.web;
+package org.leafward.feeds;
 
-import org.leafward.feeds.NewFeed;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 import org.springframework.web.servlet.support.ServletUriComponentsBuilder;
 
 /** The addresses of feeds as calendar programs want them. */
 @Component
-class FeedAddresses {
+public class FeedAddresses {
 
 	private final String base;
 
@@ -16,13 +15,22 @@ class FeedAddresses {
 	}
 
 	/**
+	 * An address of this server.
+	 * @param path below the server's own, begins with a slash
+	 * @return absolute, on the server's public address, else on the one that was asked
+	 */
+	public String absolute(String path) {
+		return (this.base.isEmpty() ? ServletUriComponentsBuilder.fromCurrentContextPath().build().toUriString()
+				: this.base) + path;
+	}
+
+	/**
 	 * The address to copy.
 	 * @param feed a feed just made
 	 * @return absolute, on the server's public address, else on the one that was asked
 	 */
-	String address(NewFeed feed) {
-		return (this.base.isEmpty() ? ServletUriComponentsBuilder.fromCurrentContextPath().build().toUriString()
-				: this.base) + feed.path();
+	public String address(NewFeed feed) {
+		return absolute(feed.path());
 	}
 
 	/**
@@ -30,7 +38,7 @@ class FeedAddresses {
 	 * @param feed a feed just made
 	 * @return with the scheme webcal
 	 */
-	String webcal(NewFeed feed) {
+	public String webcal(NewFeed feed) {
 		return address(feed).replaceFirst("^https?:", "webcal:");
 	}
 

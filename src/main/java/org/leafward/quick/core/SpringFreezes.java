@@ -1,0 +1,12 @@
+package org.leafward.quick.core;
+
+import java.time.LocalDate;
+
+/**
+ * The last freezes of a spring.
+ *
+ * @param usual later than this in one spring of two
+ * @param safe later than this in one spring of ten
+ */
+public record SpringFreezes(LocalDate usual, LocalDate safe) {
+}

@@ -1,0 +1,7 @@
+/**
+ * The tables of the quick calendars.
+ */
+@NullMarked
+package org.leafward.quick.store;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,160 @@
+package org.leafward.quick.web;
+
+import java.util.LinkedHashSet;
+import org.leafward.climate.Microclimate;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.leafward.measure.Findings;
+import org.leafward.measure.Given;
+import org.leafward.plants.Catalogue;
+import org.leafward.plants.Species;
+import org.leafward.plants.SpeciesId;
+import org.leafward.quick.NewQuickCalendar;
+import org.leafward.register.NewSite;
+import org.leafward.register.SoilTexture;
+import org.leafward.register.Sun;
+import org.leafward.register.Wind;
+
+import java.util.function.Supplier;
+
+/**
+ * All that was told so far. It travels in the form from step to step and is kept nowhere;
+ * nothing is checked yet.
+ *
+ * @param key of this form
+ * @param county code of a county
+ * @param latitude degrees north
+ * @param longitude degrees east
+ * @param elevation height above sea level
+ * @param unit of the height: m or ft
+ * @param zone time zone
+ * @param species what is on the list or ticked
+ * @param young what was planted lately
+ * @param search names to look up
+ * @param sun light
+ * @param wind wind
+ * @param soil soil; empty when not known
+ * @param name what the place is called
+ */
+record QuickForm(@Nullable String key, @Nullable String county, @Nullable String latitude, @Nullable String longitude,
+		@Nullable String elevation, @Nullable String unit, @Nullable String zone, @Nullable List<String> species,
+		@Nullable List<String> young, @Nullable String search, @Nullable String sun, @Nullable String wind,
+		@Nullable String soil, @Nullable String name) {
+
+	/** More is never on a page. */
+	private static final int LONGEST = 100;
+
+	/** The catalogue has fewer. */
+	private static final int MOST_TICKS = 2000;
+
+	/**
+	 * A form that is not longer than pages are.
+	 * @param newKey for a form without one
+	 * @return with texts cut short and every member there
+	 */
+	QuickForm shown(Supplier<UUID> newKey) {
+		return new QuickForm(key(newKey).toString(), cut(this.county), cut(this.latitude), cut(this.longitude),
+				cut(this.elevation), cut(this.unit), cut(this.zone), ticks(this.species), ticks(this.young),
+				(this.search != null) ? this.search.substring(0, Math.min(this.search.length(), 300)) : "",
+				cut(this.sun), cut(this.wind), cut(this.soil), cut(this.name));
+	}
+
+	private UUID key(Supplier<UUID> newKey) {
+		try {
+			return UUID.fromString(cut(this.key));
+		}
+		catch (IllegalArgumentException ex) {
+			return newKey.get();
+		}
+	}
+
+	private static String cut(@Nullable String text) {
+		return (text != null) ? text.substring(0, Math.min(text.length(), LONGEST)).strip() : "";
+	}
+
+	private static List<String> ticks(@Nullable List<String> ids) {
+		return Stream.ofNullable(ids).flatMap(List::stream).limit(MOST_TICKS).distinct().toList();
+	}
+
+	QuickForm at(QuickPlace place) {
+		return new QuickForm(this.key, "", String.valueOf(place.point().latitude()),
+				String.valueOf(place.point().longitude()), String.valueOf(place.point().elevationMetres()), "m",
+				place.zone().getId(), this.species, this.young, this.search, this.sun, this.wind, this.soil, this.name);
+	}
+
+	/** With these species on the list, looked up and done with. */
+	QuickForm having(List<Species> list, @Nullable String stillWanted) {
+		return new QuickForm(this.key, this.county, this.latitude, this.longitude, this.elevation, this.unit, this.zone,
+				list.stream().map((one) -> one.id().value()).toList(), this.young, stillWanted, this.sun, this.wind,
+				this.soil, this.name);
+	}
+
+	/** What is on the list, in the order of its names. */
+	List<Species> listed(Catalogue catalogue) {
+		Set<String> wanted = new LinkedHashSet<>(ticks(this.species));
+		return catalogue.all().stream().filter((one) -> wanted.contains(one.id().value())).toList();
+	}
+
+	/** Ticks that are no species: somebody's own doing, or a catalogue that changed. */
+	List<String> unknown(Catalogue catalogue) {
+		Set<String> known = catalogue.all().stream().map((one) -> one.id().value()).collect(Collectors.toSet());
+		return ticks(this.species).stream().filter((id) -> !known.contains(id)).map(QuickForm::cut).limit(5).toList();
+	}
+
+	/**
+	 * The whole of it.
+	 * @param place the place
+	 * @param catalogue the species
+	 * @return ready to be made
+	 */
+	NewQuickCalendar toCalendar(QuickPlace place, Catalogue catalogue) {
+		Findings all = new Findings();
+		Supplier<Sun> light = all.read(() -> Given.word("sun", or(this.sun, "full-sun"), Sun.class));
+		Supplier<Wind> air = all.read(() -> Given.word("wind", or(this.wind, "average"), Wind.class));
+		Supplier<SoilTexture> texture = all.read(() -> Given.word("soil", or(this.soil, "loam"), SoilTexture.class));
+		Supplier<String> called = all.read(() -> Given.line("name",
+				or(this.name, place.county().isEmpty() ? "My garden" : "Garden in " + place.county())));
+		Set<SpeciesId> lately = ticks(this.young).stream()
+			.filter((id) -> catalogue.all().stream().anyMatch((one) -> one.id().value().equals(id)))
+			.map(SpeciesId::new)
+			.collect(Collectors.toSet());
+		return all.give(() -> new NewQuickCalendar(UUID.fromString(or(this.key, "")),
+				new NewSite(called.get(), place.county(), place.point(), place.zone(), texture.get(), light.get(),
+						air.get(), Microclimate.NONE, place.region(), Set.of()),
+				listed(catalogue).stream().map(Species::id).toList(), lately));
+	}
+
+	private static String or(@Nullable String text, String otherwise) {
+		return (text == null || text.isBlank()) ? otherwise : text;
+	}
+
+	/** What goes along from step to step, unseen, in the step of the place. */
+	Map<String, List<String>> besidePlace() {
+		return Map.of("key", one(this.key), "species", ticks(this.species), "young", ticks(this.young), "sun",
+				one(this.sun), "wind", one(this.wind), "soil", one(this.soil), "name", one(this.name));
+	}
+
+	/** The same in the step of the plants. */
+	Map<String, List<String>> besidePlants() {
+		return Map.of("key", one(this.key), "latitude", one(this.latitude), "longitude", one(this.longitude),
+				"elevation", one(this.elevation), "unit", one(this.unit), "zone", one(this.zone), "sun", one(this.sun),
+				"wind", one(this.wind), "soil", one(this.soil), "name", one(this.name));
+	}
+
+	/** The same in the last step. */
+	Map<String, List<String>> besideLight() {
+		return Map.of("key", one(this.key), "latitude", one(this.latitude), "longitude", one(this.longitude),
+				"elevation", one(this.elevation), "unit", one(this.unit), "zone", one(this.zone), "species",
+				ticks(this.species), "young", ticks(this.young));
+	}
+
+	private static List<String> one(@Nullable String text) {
+		return (text == null || text.isEmpty()) ? List.of() : List.of(text);
+	}
+
+}

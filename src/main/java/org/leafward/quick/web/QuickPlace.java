@@ -1,0 +1,16 @@
+package org.leafward.quick.web;
+
+import java.time.ZoneId;
+import org.leafward.measure.GeoPoint;
+
+/**
+ * The place of a quick calendar.
+ *
+ * @param point where, with its height
+ * @param county its county; empty outside of all
+ * @param region state or province by ISO 3166-2; empty outside of all counties
+ * @param zone its time zone
+ * @param stations whether a weather station is near enough to tell dates
+ */
+record QuickPlace(GeoPoint point, String county, String region, ZoneId zone, boolean stations) {
+}

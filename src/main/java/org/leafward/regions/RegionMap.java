@@ -1,0 +1,100 @@
+package org.leafward.regions;
+
+import java.util.List;
+import java.util.Optional;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.GeoPoint;
+import org.leafward.regions.core.Extent;
+import org.leafward.regions.core.MapProjection;
+
+/**
+ * A map of counties.
+ *
+ * @param counties what it shows, at least one
+ * @param towns for finding one's way
+ * @param width px, {@value #LEAST} to {@value #MOST}
+ * @param chosen a place to mark
+ */
+public record RegionMap(List<County> counties, List<Town> towns, int width, Optional<GeoPoint> chosen) {
+
+	/** Width of the narrowest map, px. */
+	public static final int LEAST = 200;
+
+	/** Width of the widest map, px. */
+	public static final int MOST = 1600;
+
+	private static final double MARGIN = 6;
+
+	/** Height of the strip below with the measure, px. */
+	private static final int MEASURE = 22;
+
+	/**
+	 * Checks the width.
+	 * @throws BadInput when it is out of its bounds
+	 */
+	public RegionMap {
+		if (width < LEAST || width > MOST) {
+			throw new BadInput("width %d is outside %d to %d".formatted(width, LEAST, MOST), "width",
+					"give the width of the map in pixels");
+		}
+		counties = List.copyOf(counties);
+		towns = List.copyOf(towns);
+	}
+
+	/**
+	 * The same map with a place marked.
+	 * @param place the place; one off the map is not drawn
+	 * @return the map
+	 */
+	public RegionMap marking(GeoPoint place) {
+		return new RegionMap(this.counties, this.towns, this.width, Optional.of(place));
+	}
+
+	/**
+	 * How the map lies on its paper.
+	 * @return of this width
+	 */
+	public MapProjection projection() {
+		return new MapProjection(
+				this.counties.stream().map((one) -> one.area().extent()).reduce(Extent::with).orElseThrow(), this.width,
+				MARGIN);
+	}
+
+	/**
+	 * Height of the map.
+	 * @return px
+	 */
+	public int height() {
+		return (int) projection().height() + MEASURE;
+	}
+
+	/**
+	 * What somebody pointed at.
+	 * @param x px from the left
+	 * @param y px from the top
+	 * @return at sea level; empty off the map, and in its very corner, which is what a
+	 * browser sends for a press of a key
+	 */
+	public Optional<GeoPoint> at(int x, int y) {
+		return (x == 0 && y == 0) ? Optional.empty()
+				: projection().at(x, y).map((found) -> new GeoPoint(found.latitude(), found.longitude(), 0));
+	}
+
+	/**
+	 * The map for a page.
+	 * @return inline SVG
+	 */
+	public String svg() {
+		return new RegionMapDrawing(this).svg("");
+	}
+
+	/**
+	 * The map as a picture of its own.
+	 * @param style rules for its classes
+	 * @return an SVG document
+	 */
+	public String document(String style) {
+		return new RegionMapDrawing(this).svg(style);
+	}
+
+}

@@ -1,0 +1,7 @@
+/**
+ * The map as a picture of its own.
+ */
+@NullMarked
+package org.leafward.regions.web;
+
+import org.jspecify.annotations.NullMarked;
