@@ -298,6 +298,7 @@ final class PageSamples {
 				List.of(Map.of("name", "County network", "href", "/oauth2/authorization/county")), "email", "ada"));
 		all.put("accounts/sent", model("section", "sign-in", "shown", null, "minutes", 15));
 		all.put("accounts/once", model("section", "sign-in", "token", "a".repeat(43)));
+		all.put("accounts/tokens", AccessSamples.tokens());
 		all.put("accounts/accounts",
 				model("section", "accounts", "page", 0, "hasNext", true, "roles", List.of(), "people",
 						List.of(Map.of("id", ID, "name", "Nora Field", "address", "nora@example.org", "grants",
