@@ -84,7 +84,7 @@ class StrangerTests {
 		if (path.startsWith("/api/")) {
 			assertThat(response.getStatus()).isEqualTo(401);
 			// RFC 6750, section 3.
-			assertThat(response.getHeader("WWW-Authenticate")).isEqualTo("Bearer");
+			assertThat(response.getHeader("WWW-Authenticate")).isEqualTo("Bearer realm=\"Leafward\"");
 			assertThat(response.getContentType()).startsWith("application/problem+json");
 		}
 		else if (method.equals("GET") || method.equals("HEAD")) {
