@@ -93,7 +93,8 @@ class SecurityConfiguration {
 				opens.requestMatchers("/people", "/people/*").permitAll();
 			}
 			opens.requestMatchers("/workshop", "/workshop/**").hasRole("SPECIALIST");
-			opens.requestMatchers("/replanning", "/accounts", "/accounts/**", "/audit").hasRole("OPERATOR");
+			opens.requestMatchers("/replanning", "/accounts", "/accounts/**", "/audit", "/actuator", "/actuator/**")
+				.hasRole("OPERATOR");
 			opens.anyRequest().hasAnyRole("GARDENER", "OPERATOR");
 		})
 			.oneTimeTokenLogin((login) -> login.authenticationProvider(links)

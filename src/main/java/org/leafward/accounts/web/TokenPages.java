@@ -80,7 +80,7 @@ class TokenPages {
 			return read;
 		}
 
-		boolean has(String code) {
+		public boolean has(String code) {
 			return this.scope != null && this.scope.contains(code);
 		}
 
