@@ -228,7 +228,7 @@ class AccessTests {
 		return this.web.perform(call).andReturn().getResponse();
 	}
 
-	private static <S extends Session> Cookie session(SessionRepository<S> sessions, SignedIn who) {
+	static <S extends Session> Cookie session(SessionRepository<S> sessions, SignedIn who) {
 		S session = sessions.createSession();
 		session.setAttribute("SPRING_SECURITY_CONTEXT", new SecurityContextImpl(who));
 		sessions.save(session);

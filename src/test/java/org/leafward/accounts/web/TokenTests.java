@@ -316,7 +316,7 @@ class TokenTests {
 			.with(csrf()));
 		assertThat(both.getStatus()).isEqualTo(404);
 		for (Map.Entry<String, String> call : Map
-			.of("waterings", "{\"day\":\"%s\",\"amount\":5,\"unit\":\"millimetres\",\"planting\":\"%s\"}", "log",
+			.of("waterings", "{\"day\":\"%s\",\"amount\":5,\"unit\":\"mm\",\"planting\":\"%s\"}", "log",
 					"{\"day\":\"%s\",\"work\":\"mulch\",\"planting\":\"%s\"}", "observations",
 					"{\"day\":\"%s\",\"kind\":\"phase\",\"name\":\"bloom-end\",\"planting\":\"%s\"}")
 			.entrySet()) {
