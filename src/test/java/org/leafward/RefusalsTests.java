@@ -131,8 +131,8 @@ class RefusalsTests {
 		JsonNode all = JsonMapper.shared()
 			.readTree(this.http.send(request("/api/docs").GET().build(), BodyHandlers.ofString()).body());
 		assertThat(all.at("/info/title").asString()).isEqualTo("Leafward");
-		assertThat(all.at("/components/securitySchemes/operatorToken/scheme").asString()).isEqualTo("bearer");
-		assertThat(all.at("/security/0/operatorToken").isArray()).isTrue();
+		assertThat(all.at("/components/securitySchemes/token/scheme").asString()).isEqualTo("bearer");
+		assertThat(all.at("/security/0/token").isArray()).isTrue();
 		assertThat(all.at("/components/schemas/SiteRequest/properties/latitude/type").asString()).isEqualTo("number");
 		assertThat(all.at("/components/schemas/PlantingRequest/properties/count/type").asString()).isEqualTo("integer");
 		assertThat(all.at("/components/schemas/Problem/properties/mend").isObject()).isTrue();

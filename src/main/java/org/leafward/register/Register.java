@@ -3,9 +3,11 @@ package org.leafward.register;
 import java.time.Clock;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -292,6 +294,34 @@ public class Register {
 		this.sites.renameInWaterings(from.value(), into.value());
 		this.sites.renameInSoilTests(from.value(), into.value());
 		moved.forEach((site) -> this.events.publishEvent(new SitePlaceChanged(site.id().value())));
+	}
+
+	/**
+	 * A page of a person's sites by name.
+	 * @param owner the person
+	 * @param page from 0
+	 * @param size 1 to 200
+	 * @return never null
+	 */
+	@Transactional(readOnly = true)
+	public List<Site> sitesOf(PersonId owner, int page, int size) {
+		return this.sites.ofOwner(owner.value(), PageRequest.of(page, size)).stream().map(SiteEntity::toSite).toList();
+	}
+
+	/**
+	 * A page of the sites in some counties, by county and name.
+	 * @param counties names of counties; case doesn't matter
+	 * @param page from 0
+	 * @param size 1 to 200
+	 * @return never null
+	 */
+	@Transactional(readOnly = true)
+	public List<Site> sitesIn(Set<String> counties, int page, int size) {
+		if (counties.isEmpty()) {
+			return List.of();
+		}
+		Set<String> keys = counties.stream().map((one) -> one.toLowerCase(Locale.ROOT)).collect(Collectors.toSet());
+		return this.sites.inCounties(keys, PageRequest.of(page, size)).stream().map(SiteEntity::toSite).toList();
 	}
 
 	/**

@@ -29,6 +29,7 @@ import org.leafward.plants.SpeciesId;
 import org.leafward.register.Placement;
 import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
+import org.leafward.register.SeenSite;
 import org.leafward.register.Site;
 import org.leafward.register.SiteFeature;
 import org.leafward.register.SiteId;
@@ -44,6 +45,8 @@ final class PageSamples {
 	private static final Site SITE = new Site(new SiteId(ID), new PersonId(ID), "Alder Street schoolyard", "Elm County",
 			new GeoPoint(44.98, -93.27, 256), ZoneId.of("America/Chicago"), SoilTexture.SILT_LOAM, Sun.PART_SHADE,
 			Wind.SHELTERED, Microclimate.NONE, "US-MN", Set.of(SiteFeature.VOLUNTEERS));
+
+	private static final SeenSite SEEN = new SeenSite(SITE, true, null);
 
 	private PageSamples() {
 	}
@@ -163,8 +166,8 @@ final class PageSamples {
 				"withdrawn", List.of(Samples.line(Mark.DO, "Water the new trees", "young maple (red maple)",
 						Samples.TODAY, Samples.TODAY, "No longer needed: 32 mm of rain fell since Sunday."))));
 		all.put("care/task",
-				model("section", "week", "mark", Mark.DO, "task", task(), "ramp", Samples.light("light"), "explanation",
-						Samples.explanation(), "now",
+				model("section", "week", "seen", SEEN, "mark", Mark.DO, "task", task(), "ramp", Samples.light("light"),
+						"explanation", Samples.explanation(), "now",
 						new TaskNow(TaskStanding.DUE, "Due today, until Tue 24 Nov 2026.", false,
 								Set.of(TaskCommand.DONE, TaskCommand.SKIP), LocalDate.of(2027, 2, 11)),
 						"acts", new TaskActs(List.of(ID), true, true, true, "task"), "entry", ENTRY, "history",
@@ -185,8 +188,12 @@ final class PageSamples {
 				"errors", Map.of("planting", "a site as a whole has no phase: say on which planting it was seen."),
 				"places", choices("", "the whole site"), "whats", choices("phase:bloom-start", "first bloom"), "phases",
 				List.of(new Phase("bloom-start", "first bloom", "The first flowers are open.", List.of()))));
+		all.put("register/counties",
+				model("section", "sites", "lead", "You serve Elm County.", "sites", List
+					.of(new Listed(ID, "Alder Street schoolyard", "Elm County, looked after by Nora, 8 plantings")),
+						"page", 0, "hasNext", true));
 		all.put("register/sites",
-				model("section", "sites", "lead", "You look after two sites.", "sites",
+				model("section", "sites", "serves", true, "lead", "You look after two sites.", "sites",
 						List.of(new Listed(ID, "Alder Street schoolyard", "Elm County, 8 plantings"),
 								new Listed(ID, "Home", "Elm County, 3 plantings")),
 						"page", 0, "hasNext", true, "mayAdd", true));
@@ -198,9 +205,9 @@ final class PageSamples {
 								"12 plants", "in the ground since 4 May 2019"),
 								new PlantingLine(ID, "young maple", "red maple", "Acer rubrum", "1 plant",
 										"in the ground since 20 Oct 2024, salt reaches it")),
-						"markers", List.of(Samples.explanation()), "mayChange", true, "undated",
+						"markers", List.of(Samples.explanation()), "seen", SEEN, "undated",
 						List.of("Prune in late winter, hedge: no station is near enough.")));
-		all.put("register/weather", model("section", "sites", "site", SITE, "lead",
+		all.put("register/weather", model("section", "sites", "site", SITE, "seen", SEEN, "lead",
 				"320 degree-days so far, 26 days ahead of normal. A bed here is dry: 0 of 70 mm of water are left for plants.",
 				"heatMissing", null, "heat", Samples.degreeDays("degree-days"), "goals",
 				List.of("200: reached on 19 Apr; usual: 6 May"), "water", Samples.water("water"), "waterWords",
@@ -250,7 +257,8 @@ final class PageSamples {
 						"errors", Map.of("measuredOffsetCelsius", "measured offset -12 is outside -10 to 10 °C"),
 						"lies", choices("flat", "It lies on level, open ground", "hollow",
 								"It lies in a hollow where cold air gathers")));
-		all.put("register/freezes", model("section", "sites", "site", SITE, "lead",
+		all.put("register/freezes", model("section", "sites", "site", SITE, "seen", new SeenSite(SITE, false, "Nora"),
+				"lead",
 				"After 16 May, 32 °F (0 °C) comes in one spring in ten; by 19 September it has come in one fall in ten.",
 				"invented", true, "curve", Samples.curve("freeze-here"), "words", "32 °F (0 °C)", "periodWords",
 				"the latest 30 seasons", "threshold", "32F", "period", "latest-30", "thresholds",
@@ -326,6 +334,7 @@ final class PageSamples {
 				List.of(Map.of("since", "2027-05-01T10:00", "last", "2027-05-02T08:30", "here", true))));
 		all.put("accounts/sent", model("section", "sign-in", "shown", null, "minutes", 10));
 		all.put("accounts/once", model("section", "sign-in", "token", "a".repeat(43)));
+		all.put("accounts/tokens", AccessSamples.tokens());
 		all.put("accounts/accounts",
 				model("section", "accounts", "page", 0, "hasNext", true, "roles", List.of(), "people",
 						List.of(Map.of("id", ID, "name", "Nora Field", "address", "nora@example.org", "grants",

@@ -1,6 +1,7 @@
 package org.leafward.accounts.signin;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -10,13 +11,15 @@ import org.leafward.accounts.Granted;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
 import org.leafward.accounts.Role;
+import org.leafward.accounts.Scope;
 import org.springframework.security.authentication.AbstractAuthenticationToken;
 import org.springframework.security.core.GrantedAuthority;
 import org.springframework.security.core.authority.SimpleGrantedAuthority;
 
 /**
- * Somebody who is known: a person, or whoever has the operator token. A session keeps it,
- * but for who it is only: roles are read anew for each request.
+ * Somebody who is known: a person, a program that acts for one, or whoever has the
+ * operator token. A session keeps it, but for who it is only: roles are read anew for
+ * each request.
  */
 public final class SignedIn extends AbstractAuthenticationToken {
 
@@ -47,7 +50,9 @@ public final class SignedIn extends AbstractAuthenticationToken {
 	 * @return somebody without a name of their own
 	 */
 	public static SignedIn operator() {
-		return new SignedIn(null, "Operator", Set.of(), List.of(OPERATOR, SPECIALIST));
+		List<GrantedAuthority> authorities = new ArrayList<>(List.of(OPERATOR, SPECIALIST));
+		authorities.addAll(scopes(EnumSet.allOf(Scope.class)));
+		return new SignedIn(null, "Operator", Set.of(), authorities);
 	}
 
 	/**
@@ -57,6 +62,26 @@ public final class SignedIn extends AbstractAuthenticationToken {
 	 * @return the person, signed in
 	 */
 	public static SignedIn person(Person person, Granted granted) {
+		return new SignedIn(person.id().value(), person.name(), granted.counties(), roles(granted));
+	}
+
+	/**
+	 * A program that acts for a person.
+	 * @param person for whom
+	 * @param granted what they may do beyond their own plants
+	 * @param scopes what of that the program may do
+	 * @return the person; without the scope for rules they are no specialist
+	 */
+	public static SignedIn program(Person person, Granted granted, Set<Scope> scopes) {
+		List<GrantedAuthority> authorities = roles(granted);
+		if (!scopes.contains(Scope.RULES)) {
+			authorities.remove(SPECIALIST);
+		}
+		authorities.addAll(scopes(scopes));
+		return new SignedIn(person.id().value(), person.name(), granted.counties(), authorities);
+	}
+
+	private static List<GrantedAuthority> roles(Granted granted) {
 		List<GrantedAuthority> authorities = new ArrayList<>();
 		authorities.add(GARDENER);
 		granted.roles()
@@ -66,7 +91,24 @@ public final class SignedIn extends AbstractAuthenticationToken {
 		if (granted.roles().contains(Role.OPERATOR) && !authorities.contains(SPECIALIST)) {
 			authorities.add(SPECIALIST);
 		}
-		return new SignedIn(person.id().value(), person.name(), granted.counties(), authorities);
+		return authorities;
+	}
+
+	private static List<SimpleGrantedAuthority> scopes(Set<Scope> scopes) {
+		return scopes.stream().map(SignedIn::authority).toList();
+	}
+
+	private static SimpleGrantedAuthority authority(Scope scope) {
+		return new SimpleGrantedAuthority("SCOPE_" + scope.code());
+	}
+
+	/**
+	 * Whether a call may be of this kind.
+	 * @param scope the kind
+	 * @return false for people who came by a page: they have no token
+	 */
+	public boolean holds(Scope scope) {
+		return getAuthorities().contains(authority(scope));
 	}
 
 	/**

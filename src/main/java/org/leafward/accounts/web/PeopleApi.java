@@ -4,12 +4,15 @@ import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
 import org.leafward.measure.NotThere;
 import org.leafward.measure.Given;
+import org.leafward.pages.Viewer;
+import org.leafward.pages.Viewers;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -28,8 +31,11 @@ class PeopleApi {
 
 	private final People people;
 
-	PeopleApi(People people) {
+	private final Viewers viewers;
+
+	PeopleApi(People people, Viewers viewers) {
 		this.people = people;
+		this.viewers = viewers;
 	}
 
 	/**
@@ -68,16 +74,26 @@ class PeopleApi {
 				Given.text("email", request.email()), Given.zone("zone", request.zone())));
 	}
 
-	@Operation(summary = "List people by name")
+	@Operation(summary = "Your own entry, everybody by name for the operator")
 	@GetMapping
 	List<PersonAnswer> list(@RequestParam(defaultValue = "0") int page, @RequestParam(defaultValue = "50") int size) {
-		return this.people.list(Given.page(page), Given.size(size)).stream().map(PersonAnswer::of).toList();
+		Viewer viewer = this.viewers.current();
+		int from = Given.page(page);
+		int most = Given.size(size);
+		if (viewer.operator()) {
+			return this.people.list(from, most).stream().map(PersonAnswer::of).toList();
+		}
+		return Stream.ofNullable((from == 0) ? viewer.person() : null)
+			.flatMap((id) -> this.people.find(new PersonId(id)).stream())
+			.map(PersonAnswer::of)
+			.toList();
 	}
 
 	@Operation(summary = "One person")
 	@GetMapping("/{id}")
 	PersonAnswer one(@PathVariable UUID id) {
 		return this.people.find(new PersonId(id))
+			.filter((one) -> this.viewers.current().mayOpen(id))
 			.map(PersonAnswer::of)
 			.orElseThrow(() -> new NotThere("There is no person " + id));
 	}

@@ -70,9 +70,12 @@ final class RateLimitFilter extends OncePerRequestFilter {
 
 	/** A secret that nobody knows; what is gone for good was known once. */
 	private static boolean wrong(String path, HttpServletResponse response) {
-		return path.startsWith("/sign-in") ? RefusedSignIn.noted(response)
-				: response.getStatus() == HttpStatus.NOT_FOUND.value()
-						|| response.getStatus() == HttpStatus.UNAUTHORIZED.value();
+		if (path.startsWith("/sign-in")) {
+			return RefusedSignIn.noted(response);
+		}
+		// What isn't there is no guess of a token, only of the secret in an address.
+		return response.getStatus() == (path.startsWith("/api/") ? HttpStatus.UNAUTHORIZED : HttpStatus.NOT_FOUND)
+			.value();
 	}
 
 }

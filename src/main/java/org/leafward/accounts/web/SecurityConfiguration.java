@@ -1,9 +1,5 @@
 package org.leafward.accounts.web;
 
-import jakarta.servlet.http.HttpServletRequest;
-import jakarta.servlet.http.HttpServletResponse;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Duration;
 import org.leafward.accounts.signin.Arrivals;
@@ -12,21 +8,18 @@ import org.leafward.accounts.signin.LinkProvider;
 import org.leafward.accounts.signin.OneTimeLinks;
 import org.leafward.accounts.signin.OperatorToken;
 import org.springframework.beans.factory.annotation.Value;
+import org.leafward.accounts.signin.PersonalTokens;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
 import org.springframework.core.env.Environment;
 import org.springframework.core.env.Profiles;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
-import org.springframework.http.HttpStatus;
-import org.springframework.http.MediaType;
 import org.springframework.security.authentication.AuthenticationManager;
 import org.springframework.security.authentication.AuthenticationServiceException;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
-import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
@@ -38,9 +31,11 @@ import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHe
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 
 /**
- * What may be opened. Feeds are open to whoever has the address. The API is open to the
- * operator token. Pages are open to the operator, and in the demo to whoever chose one of
- * its invented people; rules are changed by specialists, of whom the operator is one.
+ * What may be opened. Feeds are open to whoever has the address. The API is open to
+ * tokens, the operator's and people's own, as far as their scopes go; sessions don't
+ * count there, so no other site's page can use them. Pages are open to whoever is signed
+ * in; rules are changed by specialists, of whom the operator is one. Whose a thing is, is
+ * asked where it is looked up: {@code register.OpenSites}, {@code care.web.Mine}.
  * Calculators are open to everybody, since they read and keep nothing. Everything else is
  * closed.
  */
@@ -74,20 +69,22 @@ class SecurityConfiguration {
 
 	@Bean
 	@Order(2)
-	SecurityFilterChain apiSecurity(HttpSecurity http, OperatorToken token, RateLimits limits) {
+	SecurityFilterChain apiSecurity(HttpSecurity http, OperatorToken operator, PersonalTokens tokens,
+			RateLimits limits) {
+		ApiRefusals refusals = new ApiRefusals();
 		return http.securityMatcher("/api/**").authorizeHttpRequests((requests) -> {
 			if (this.demo) {
 				requests.requestMatchers("/api/docs", "/api/docs/**").permitAll();
 			}
 			requests.requestMatchers(HttpMethod.GET, "/api/calculators/*").permitAll();
-			requests.anyRequest().hasRole("OPERATOR");
+			requests.anyRequest().access(ApiNeeds.met());
 		})
 			.sessionManagement((sessions) -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.csrf(AbstractHttpConfigurer::disable)
 			.requestCache((cache) -> cache.disable())
-			.addFilterBefore(new BearerTokenFilter(token), AuthorizationFilter.class)
+			.addFilterBefore(new BearerTokenFilter(operator, tokens), AuthorizationFilter.class)
 			.addFilterAfter(new RateLimitFilter(limits), BearerTokenFilter.class)
-			.exceptionHandling((handling) -> handling.authenticationEntryPoint(SecurityConfiguration::refuse))
+			.exceptionHandling((handling) -> handling.authenticationEntryPoint(refusals).accessDeniedHandler(refusals))
 			.build();
 	}
 
@@ -105,7 +102,8 @@ class SecurityConfiguration {
 				opens.requestMatchers("/people", "/people/*").permitAll();
 			}
 			opens.requestMatchers("/workshop", "/workshop/**").hasRole("SPECIALIST");
-			opens.requestMatchers("/replanning", "/accounts", "/accounts/**", "/audit").hasRole("OPERATOR");
+			opens.requestMatchers("/replanning", "/accounts", "/accounts/**", "/audit", "/actuator", "/actuator/**")
+				.hasRole("OPERATOR");
 			opens.anyRequest().hasAnyRole("GARDENER", "OPERATOR");
 		})
 			.oneTimeTokenLogin((login) -> login.authenticationProvider(links)
@@ -141,20 +139,6 @@ class SecurityConfiguration {
 		return (authentication) -> {
 			throw new AuthenticationServiceException("sign in with the operator token");
 		};
-	}
-
-	private static void refuse(HttpServletRequest request, HttpServletResponse response, AuthenticationException ex)
-			throws IOException {
-		response.setStatus(HttpStatus.UNAUTHORIZED.value());
-		response.setHeader(HttpHeaders.WWW_AUTHENTICATE, "Bearer");
-		response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
-		response.setCharacterEncoding(StandardCharsets.UTF_8.name());
-		response.getWriter().write("""
-				{"type":"about:blank","title":"Unauthorized","status":401,\
-				"detail":"This address needs the operator token.",\
-				"where":"header Authorization",\
-				"mend":"send Authorization: Bearer followed by the value of LEAFWARD_OPERATOR_TOKEN"}
-				""");
 	}
 
 }

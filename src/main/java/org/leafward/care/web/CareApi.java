@@ -9,14 +9,11 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
-import org.leafward.care.TaskId;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskText;
 import org.leafward.care.core.state.TaskLifecycle;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Explanation;
-import org.leafward.measure.NotThere;
-import org.leafward.register.Register;
 import org.leafward.register.PlantingId;
 import org.leafward.register.SiteId;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -33,11 +30,11 @@ class CareApi {
 
 	private final TaskCalendar calendar;
 
-	private final Register register;
+	private final Mine mine;
 
-	CareApi(TaskCalendar calendar, Register register) {
+	CareApi(TaskCalendar calendar, Mine mine) {
 		this.calendar = calendar;
-		this.register = register;
+		this.mine = mine;
 	}
 
 	/**
@@ -112,11 +109,11 @@ class CareApi {
 	@Operation(summary = "The tasks of a season, and what could not be dated")
 	@GetMapping("/sites/{id}/tasks")
 	SeasonAnswer tasks(@PathVariable UUID id, @RequestParam int season) {
+		SiteId site = this.mine.site(id).id();
 		if (season < 1700 || season > 2199) {
 			throw new BadInput("season %d is outside 1700 to 2199".formatted(season), "season",
 					"give the year of its spring, for example 2027");
 		}
-		SiteId site = this.register.require(new SiteId(id)).id();
 		return new SeasonAnswer(this.calendar.ofSeason(site, season).stream().map(TaskAnswer::of).toList(),
 				this.calendar.undated(site)
 					.stream()
@@ -129,7 +126,7 @@ class CareApi {
 	@Operation(summary = "One task with its explanation")
 	@GetMapping("/tasks/{id}")
 	ExplainedAnswer task(@PathVariable UUID id) {
-		CareTask task = this.calendar.find(new TaskId(id)).orElseThrow(() -> new NotThere("There is no task " + id));
+		CareTask task = this.mine.task(id);
 		return new ExplainedAnswer(TaskAnswer.of(task), this.calendar.explain(task.id()).orElse(null));
 	}
 

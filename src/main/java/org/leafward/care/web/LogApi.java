@@ -16,12 +16,9 @@ import org.leafward.care.CareTask;
 import org.leafward.care.LogEntry;
 import org.leafward.care.LogId;
 import org.leafward.care.Logged;
-import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskId;
 import org.leafward.measure.Given;
-import org.leafward.measure.NotThere;
 import org.leafward.register.PlantingId;
-import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
 import org.springframework.http.HttpStatus;
@@ -43,16 +40,13 @@ class LogApi {
 
 	private final CareLog log;
 
-	private final TaskCalendar calendar;
-
-	private final Register register;
+	private final Mine mine;
 
 	private final Clock clock;
 
-	LogApi(CareLog log, TaskCalendar calendar, Register register, Clock clock) {
+	LogApi(CareLog log, Mine mine, Clock clock) {
 		this.log = log;
-		this.calendar = calendar;
-		this.register = register;
+		this.mine = mine;
 		this.clock = clock;
 	}
 
@@ -101,39 +95,34 @@ class LogApi {
 	@Operation(summary = "Note a task as done")
 	@PostMapping("/tasks/{id}/done")
 	EntryAnswer done(@PathVariable UUID id, @RequestBody(required = false) @Nullable WorkRequest request) {
-		TaskId task = new TaskId(id);
-		Site site = this.calendar.find(task)
-			.flatMap((found) -> this.register.find(found.site()))
-			.orElseThrow(() -> new NotThere("There is no task " + id));
+		CareTask task = this.mine.task(id);
+		Site site = this.mine.site(task.site().value());
 		WorkRequest given = (request != null) ? request : WorkRequest.NOTHING;
-		Logged logged = this.log.done(List.of(task), given.toWork(today(site)), null).get(0);
+		Logged logged = this.log.done(List.of(task.id()), given.toWork(today(site)), this.mine.by(site)).get(0);
 		return EntryAnswer.of(logged.entry(), logged.remarks());
 	}
 
 	@Operation(summary = "Leave a task out this time")
 	@PostMapping("/tasks/{id}/skip")
 	CareApi.TaskAnswer skip(@PathVariable UUID id, @RequestBody SkipRequest request) {
-		this.log.skip(List.of(new TaskId(id)), Given.text("reason", request.reason()), null);
-		return task(id);
+		CareTask task = this.mine.task(id);
+		this.log.skip(List.of(task.id()), Given.text("reason", request.reason()), this.mine.by(task));
+		return CareApi.TaskAnswer.of(this.mine.task(id));
 	}
 
 	@Operation(summary = "Take back what was last said of a task")
 	@PostMapping("/tasks/{id}/undo")
 	CareApi.TaskAnswer undo(@PathVariable UUID id) {
-		this.log.undo(List.of(new TaskId(id)), null);
-		return task(id);
-	}
-
-	private CareApi.TaskAnswer task(UUID id) {
-		CareTask task = this.calendar.find(new TaskId(id)).orElseThrow(() -> new NotThere("There is no task " + id));
-		return CareApi.TaskAnswer.of(task);
+		CareTask task = this.mine.task(id);
+		this.log.undo(List.of(task.id()), this.mine.by(task));
+		return CareApi.TaskAnswer.of(this.mine.task(id));
 	}
 
 	@Operation(summary = "The care log of a site, the latest day first")
 	@GetMapping("/sites/{id}/log")
 	List<EntryAnswer> list(@PathVariable UUID id, @RequestParam(required = false) @Nullable String planting,
 			@RequestParam(defaultValue = "0") int page, @RequestParam(defaultValue = "50") int size) {
-		SiteId site = this.register.require(new SiteId(id)).id();
+		SiteId site = this.mine.site(id).id();
 		return this.log.latest(site, Mine.planting("planting", planting), Given.page(page), Given.size(size))
 			.stream()
 			.map((entry) -> EntryAnswer.of(entry, List.of()))
@@ -144,9 +133,9 @@ class LogApi {
 	@PostMapping("/sites/{id}/log")
 	@ResponseStatus(HttpStatus.CREATED)
 	EntryAnswer add(@PathVariable UUID id, @RequestBody LogRequest request) {
-		Site site = this.register.require(new SiteId(id));
+		Site site = this.mine.site(id);
 		Logged logged = this.log.log(site.id(), Mine.planting("planting", request.planting()),
-				Given.text("work", request.work()), request.done().toWork(today(site)), null);
+				Given.text("work", request.work()), request.done().toWork(today(site)), this.mine.by(site));
 		return EntryAnswer.of(logged.entry(), logged.remarks());
 	}
 
@@ -154,7 +143,8 @@ class LogApi {
 	@DeleteMapping("/sites/{id}/log/{entry}")
 	@ResponseStatus(HttpStatus.NO_CONTENT)
 	void remove(@PathVariable UUID id, @PathVariable UUID entry) {
-		this.log.remove(new SiteId(id), new LogId(entry), null);
+		Site site = this.mine.site(id);
+		this.log.remove(site.id(), new LogId(entry), this.mine.by(site));
 	}
 
 	private LocalDate today(Site site) {

@@ -77,7 +77,7 @@ class LogPages {
 		Site site = this.mine.site(id);
 		try {
 			Logged logged = this.log.log(site.id(), Mine.planting("planting", form.planting()),
-					Given.text("work", form.work()), form.done().toWork(this.words.today(site)), this.mine.person());
+					Given.text("work", form.work()), form.done().toWork(this.words.today(site)), this.mine.by(site));
 			flash.addFlashAttribute("remarks", logged.remarks());
 			return "redirect:/sites/" + site.id() + "/log";
 		}
@@ -90,7 +90,7 @@ class LogPages {
 	@PostMapping("/sites/{id}/log/{entry}/undo")
 	String undo(@PathVariable UUID id, @PathVariable UUID entry) {
 		Site site = this.mine.site(id);
-		this.log.remove(site.id(), new LogId(entry), this.mine.person());
+		this.log.remove(site.id(), new LogId(entry), this.mine.by(site));
 		return "redirect:/sites/" + site.id() + "/log";
 	}
 

@@ -12,17 +12,17 @@ import org.leafward.care.TaskId;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
 import org.leafward.pages.Viewers;
+import org.leafward.register.OpenSites;
 import org.leafward.register.PlantingId;
-import org.leafward.register.Register;
+import org.leafward.register.SeenSite;
 import org.leafward.register.Site;
-import org.leafward.register.SiteId;
 import org.springframework.stereotype.Component;
 
-/** What the viewer of a page may open; what is others' is not there for them. */
+/** What whoever asks may open; what is others' is not there for them. */
 @Component
 class Mine {
 
-	private final Register register;
+	private final OpenSites sites;
 
 	private final TaskCalendar calendar;
 
@@ -30,29 +30,54 @@ class Mine {
 
 	private final Viewers viewers;
 
-	Mine(Register register, TaskCalendar calendar, People people, Viewers viewers) {
-		this.register = register;
+	Mine(OpenSites sites, TaskCalendar calendar, People people, Viewers viewers) {
+		this.sites = sites;
 		this.calendar = calendar;
 		this.people = people;
 		this.viewers = viewers;
 	}
 
+	/** One that they may change. */
 	Site site(UUID id) {
-		return this.register.find(new SiteId(id))
-			.filter((found) -> this.viewers.current().mayOpen(found.owner().value()))
-			.orElseThrow(() -> new NotThere("There is no site " + id));
+		return this.sites.own(id);
 	}
 
+	/** One that they may look at, on a page. */
+	SeenSite seen(UUID id) {
+		return this.sites.seen(id);
+	}
+
+	/** One that they may change. */
 	CareTask task(UUID id) {
 		return this.calendar.find(new TaskId(id))
 			.filter((found) -> this.viewers.current().mayOpen(found.person().value()))
-			.orElseThrow(() -> new NotThere("There is no task " + id));
+			.orElseThrow(() -> noTask(id));
 	}
 
-	/** Who is looking; null for the operator token. */
-	@Nullable PersonId person() {
-		UUID person = this.viewers.current().person();
-		return (person == null) ? null : new PersonId(person);
+	/** One of a site that they may look at. */
+	CareTask seenTask(UUID id) {
+		CareTask task = this.calendar.find(new TaskId(id)).orElseThrow(() -> noTask(id));
+		try {
+			this.sites.seen(task.site().value());
+		}
+		catch (NotThere ex) {
+			throw noTask(id);
+		}
+		return task;
+	}
+
+	private static NotThere noTask(UUID id) {
+		return new NotThere("There is no task " + id);
+	}
+
+	/** As whom they change a site; null for an operator who changes somebody else's. */
+	@Nullable PersonId by(Site site) {
+		return this.sites.actor(site);
+	}
+
+	/** As whom they change a task. */
+	@Nullable PersonId by(CareTask task) {
+		return this.sites.actor(this.sites.own(task.site().value()));
 	}
 
 	/** What people are called; who is named nowhere was an operator. */

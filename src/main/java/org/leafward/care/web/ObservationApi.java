@@ -15,7 +15,6 @@ import org.leafward.care.ObservationId;
 import org.leafward.care.PhenologyLog;
 import org.leafward.measure.Given;
 import org.leafward.register.PlantingId;
-import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
 import org.springframework.http.HttpStatus;
@@ -37,13 +36,13 @@ class ObservationApi {
 
 	private final PhenologyLog log;
 
-	private final Register register;
+	private final Mine mine;
 
 	private final Clock clock;
 
-	ObservationApi(PhenologyLog log, Register register, Clock clock) {
+	ObservationApi(PhenologyLog log, Mine mine, Clock clock) {
 		this.log = log;
-		this.register = register;
+		this.mine = mine;
 		this.clock = clock;
 	}
 
@@ -75,7 +74,7 @@ class ObservationApi {
 	@GetMapping
 	List<ObservationAnswer> list(@PathVariable UUID id, @RequestParam(defaultValue = "0") int page,
 			@RequestParam(defaultValue = "50") int size) {
-		SiteId site = this.register.require(new SiteId(id)).id();
+		SiteId site = this.mine.site(id).id();
 		return this.log.latest(site, Given.page(page), Given.size(size)).stream().map(ObservationAnswer::of).toList();
 	}
 
@@ -83,16 +82,17 @@ class ObservationApi {
 	@PostMapping
 	@ResponseStatus(HttpStatus.CREATED)
 	ObservationAnswer add(@PathVariable UUID id, @RequestBody ObservationRequest request) {
-		Site site = this.register.require(new SiteId(id));
+		Site site = this.mine.site(id);
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
-		return ObservationAnswer.of(this.log.observe(site.id(), request.toObservation(today), null));
+		return ObservationAnswer.of(this.log.observe(site.id(), request.toObservation(today), this.mine.by(site)));
 	}
 
 	@Operation(summary = "Take an observation back")
 	@DeleteMapping("/{observation}")
 	@ResponseStatus(HttpStatus.NO_CONTENT)
 	void remove(@PathVariable UUID id, @PathVariable UUID observation) {
-		this.log.remove(new SiteId(id), new ObservationId(observation), null);
+		Site site = this.mine.site(id);
+		this.log.remove(site.id(), new ObservationId(observation), this.mine.by(site));
 	}
 
 }

@@ -133,7 +133,7 @@ class ObservationPages {
 	String add(@PathVariable UUID id, @ModelAttribute("form") Form form, Model model, HttpServletResponse response) {
 		Site site = this.mine.site(id);
 		try {
-			this.log.observe(site.id(), form.request().toObservation(this.words.today(site)), this.mine.person());
+			this.log.observe(site.id(), form.request().toObservation(this.words.today(site)), this.mine.by(site));
 			return "redirect:/sites/" + site.id() + "/observations";
 		}
 		catch (BadInput ex) {
@@ -149,7 +149,7 @@ class ObservationPages {
 	@PostMapping("/sites/{id}/observations/{observation}/undo")
 	String undo(@PathVariable UUID id, @PathVariable UUID observation) {
 		Site site = this.mine.site(id);
-		this.log.remove(site.id(), new ObservationId(observation), this.mine.person());
+		this.log.remove(site.id(), new ObservationId(observation), this.mine.by(site));
 		return "redirect:/sites/" + site.id() + "/observations";
 	}
 

@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.care.PackVersion;
 import org.leafward.care.RulePreview;
 import org.leafward.care.RulePreviews;
-import org.leafward.care.workshop.Author;
 import org.leafward.care.workshop.PackDrafted;
 import org.leafward.care.workshop.PackHistory;
 import org.leafward.care.workshop.PublishConflict;
@@ -17,6 +16,7 @@ import org.leafward.care.workshop.Workshop;
 import org.leafward.knowledge.BrokenKnowledge;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Given;
+import org.leafward.pages.Viewers;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
@@ -37,18 +37,19 @@ import org.springframework.web.bind.annotation.RestController;
 @RequestMapping("/api/v1/packs")
 class PacksApi {
 
-	private static final Author OPERATOR = new Author("Operator", null);
-
 	private final Workshop workshop;
 
 	private final PackHistory history;
 
 	private final RulePreviews previews;
 
-	PacksApi(Workshop workshop, PackHistory history, RulePreviews previews) {
+	private final Viewers viewers;
+
+	PacksApi(Workshop workshop, PackHistory history, RulePreviews previews, Viewers viewers) {
 		this.workshop = workshop;
 		this.history = history;
 		this.previews = previews;
+		this.viewers = viewers;
 	}
 
 	/**
@@ -140,8 +141,9 @@ class PacksApi {
 	@PostMapping("/{pack}/versions")
 	@ResponseStatus(HttpStatus.CREATED)
 	VersionAnswer publish(@PathVariable String pack, @RequestBody DraftRequest request) {
-		return VersionAnswer.of(this.workshop.publish(pack, base(request.base()),
-				Given.text("content", request.content()), Given.text("note", request.note()), OPERATOR));
+		return VersionAnswer
+			.of(this.workshop.publish(pack, base(request.base()), Given.text("content", request.content()),
+					Given.text("note", request.note()), WorkshopPages.author(this.viewers)));
 	}
 
 	@Operation(summary = "Publish the content of an older version anew")
@@ -149,7 +151,7 @@ class PacksApi {
 	@ResponseStatus(HttpStatus.CREATED)
 	VersionAnswer back(@PathVariable String pack, @PathVariable int version, @RequestBody BackRequest request) {
 		return VersionAnswer.of(this.workshop.goBack(pack, base(request.base()), version,
-				Given.text("note", request.note()), OPERATOR));
+				Given.text("note", request.note()), WorkshopPages.author(this.viewers)));
 	}
 
 	private static int base(@Nullable Integer base) {

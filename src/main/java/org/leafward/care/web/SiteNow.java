@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
@@ -38,6 +37,28 @@ record SiteNow(List<TaskLine> now, List<TaskLine> next, List<TaskLine> lately) {
 	private static final Set<TaskStanding> BEHIND = Set.of(TaskStanding.DONE, TaskStanding.SKIPPED, TaskStanding.MISSED,
 			TaskStanding.WITHDRAWN);
 
+	/**
+	 * The same for those who may not change it: nothing to press, and nothing of what
+	 * people noted.
+	 */
+	static SiteNow toLookAt(List<CareTask> tasks, LocalDate today) {
+		return new SiteNow(Gathered.lines(open(tasks, today)).stream().limit(MOST_NOW).toList(), next(tasks, today),
+				List.of());
+	}
+
+	private static List<CareTask> open(List<CareTask> tasks, LocalDate today) {
+		return tasks.stream()
+			.filter((task) -> task.state() == TaskState.PLANNED && task.window().contains(today))
+			.toList();
+	}
+
+	private static List<TaskLine> next(List<CareTask> tasks, LocalDate today) {
+		List<CareTask> later = tasks.stream()
+			.filter((task) -> task.state() == TaskState.PLANNED && task.window().from().isAfter(today))
+			.toList();
+		return Gathered.lines(Gathered.withoutRepeats(later)).stream().limit(MOST).toList();
+	}
+
 	/** Reads where tasks stand. */
 	@Component
 	static class Reader {
@@ -49,11 +70,7 @@ record SiteNow(List<TaskLine> now, List<TaskLine> next, List<TaskLine> lately) {
 		}
 
 		SiteNow of(List<CareTask> tasks, LocalDate today) {
-			Predicate<CareTask> planned = (task) -> task.state() == TaskState.PLANNED;
-			List<CareTask> open = tasks.stream().filter(planned.and((task) -> task.window().contains(today))).toList();
-			List<CareTask> later = tasks.stream()
-				.filter(planned.and((task) -> task.window().from().isAfter(today)))
-				.toList();
+			List<CareTask> open = open(tasks, today);
 			List<CareTask> past = tasks.stream().filter((task) -> lately(task, today)).toList();
 			Map<TaskId, TaskNow> standings = this.states.of(Stream.concat(open.stream(), past.stream()).toList());
 			return new SiteNow(
@@ -63,7 +80,7 @@ record SiteNow(List<TaskLine> now, List<TaskLine> next, List<TaskLine> lately) {
 							.thenComparing(Gathered.byUrgency(today)))
 						.limit(MOST_NOW)
 						.toList(),
-					Gathered.lines(Gathered.withoutRepeats(later)).stream().limit(MOST).toList(),
+					next(tasks, today),
 					Gathered
 						.lines(past.stream().filter((task) -> behind(standings.get(task.id()))).toList(), standings,
 								"site")

@@ -32,6 +32,7 @@ import org.leafward.register.Planting;
 import org.leafward.register.PlantingSize;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
+import org.leafward.register.SeenSite;
 import org.leafward.register.Site;
 import org.leafward.register.SiteMarkers;
 import org.springframework.stereotype.Controller;
@@ -89,7 +90,8 @@ class SitePage {
 
 	@GetMapping("/sites/{id}")
 	String site(@PathVariable UUID id, Model model) {
-		Site site = this.mine.site(id);
+		SeenSite seen = this.mine.seen(id);
+		Site site = seen.site();
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
 		// From the month before to a year on: what was just missed, and all that is
 		// coming.
@@ -103,10 +105,10 @@ class SitePage {
 			lines.addAll(season(site, year.to()));
 		}
 		Predicate<CareTask> drawn = (task) -> task.state() == TaskState.PLANNED || task.state() == TaskState.DONE;
-		SiteNow now = this.now.of(tasks, today);
+		SiteNow now = seen.mayChange() ? this.now.of(tasks, today) : SiteNow.toLookAt(tasks, today);
 		model.addAttribute("section", "sites");
 		model.addAttribute("site", site);
-		model.addAttribute("mayChange", true);
+		model.addAttribute("seen", seen);
 		model.addAttribute("plantings", plantings.stream().map((planting) -> listed(planting, today)).toList());
 		model.addAttribute("now", now.now());
 		model.addAttribute("tasks", now.next());

@@ -45,7 +45,7 @@ class TaskActPages {
 		CareTask first = this.mine.task(task.get(0));
 		return act(first, back, form, "", model, response, () -> {
 			List<Logged> logged = this.log.done(ids(task),
-					form.toWork(this.words.today(this.mine.site(first.site().value()))), this.mine.person());
+					form.toWork(this.words.today(this.mine.site(first.site().value()))), this.mine.by(first));
 			flash.addFlashAttribute("remarks",
 					logged.stream().flatMap((one) -> one.remarks().stream()).distinct().toList());
 			return true;
@@ -55,15 +55,17 @@ class TaskActPages {
 	@PostMapping("/tasks/skip")
 	String skip(@RequestParam List<UUID> task, @RequestParam(required = false) @Nullable String back,
 			@RequestParam(defaultValue = "") String reason, Model model, HttpServletResponse response) {
-		return act(this.mine.task(task.get(0)), back, WorkRequest.NOTHING, reason, model, response,
-				() -> this.log.skip(ids(task), reason, this.mine.person()));
+		CareTask first = this.mine.task(task.get(0));
+		return act(first, back, WorkRequest.NOTHING, reason, model, response,
+				() -> this.log.skip(ids(task), reason, this.mine.by(first)));
 	}
 
 	@PostMapping("/tasks/undo")
 	String undo(@RequestParam List<UUID> task, @RequestParam(required = false) @Nullable String back, Model model,
 			HttpServletResponse response) {
-		return act(this.mine.task(task.get(0)), back, WorkRequest.NOTHING, "", model, response,
-				() -> this.log.undo(ids(task), this.mine.person()));
+		CareTask first = this.mine.task(task.get(0));
+		return act(first, back, WorkRequest.NOTHING, "", model, response,
+				() -> this.log.undo(ids(task), this.mine.by(first)));
 	}
 
 	private static List<TaskId> ids(List<UUID> tasks) {

@@ -12,6 +12,7 @@ import org.leafward.care.RampPictures;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskStates;
 import org.leafward.pages.TaskActs;
+import org.leafward.register.SeenSite;
 import org.leafward.register.Site;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -45,24 +46,29 @@ class TaskPage {
 
 	@GetMapping("/tasks/{id}")
 	String task(@PathVariable UUID id, Model model) {
-		return show(this.mine.task(id), WorkRequest.NOTHING, "", Map.of(), model);
+		return show(this.mine.seenTask(id), WorkRequest.NOTHING, "", Map.of(), model);
 	}
 
 	String show(CareTask task, WorkRequest form, String reason, Map<String, String> errors, Model model) {
-		Site site = this.mine.site(task.site().value());
+		SeenSite seen = this.mine.seen(task.site().value());
+		Site site = seen.site();
 		ZoneId zone = site.zone();
 		LocalDate today = this.words.today(site);
 		model.addAttribute("section", "week");
 		model.addAttribute("task", task);
 		model.addAttribute("mark", TaskLines.mark(task.kind()));
-		model.addAttribute("explanation", this.calendar.explain(task.id()).orElse(null));
+		model.addAttribute("seen", seen);
+		// It names distances from the place to stations.
+		model.addAttribute("explanation", seen.mayChange() ? this.calendar.explain(task.id()).orElse(null) : null);
 		model.addAttribute("now", this.states.of(List.of(task)).get(task.id()));
 		model.addAttribute("acts", new TaskActs(List.of(task.id().value()), true, true, true, "task"));
 		model.addAttribute("entry",
 				this.log.of(task.id())
+					.filter((entry) -> seen.mayChange())
 					.map((entry) -> this.words.rows(List.of(entry), this.words.labels(site), today).get(0))
 					.orElse(null));
-		model.addAttribute("history", this.words.steps(task, this.states.history(task.id()), zone));
+		model.addAttribute("history",
+				seen.mayChange() ? this.words.steps(task, this.states.history(task.id()), zone) : List.of());
 		model.addAttribute("ramp", this.ramps.of(task).orElse(null));
 		model.addAttribute("form", (form == WorkRequest.NOTHING) ? WorkRequest.on(today) : form);
 		model.addAttribute("reason", reason);

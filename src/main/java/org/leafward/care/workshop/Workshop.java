@@ -9,6 +9,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.leafward.accounts.AuditLog;
+import org.leafward.accounts.Deed;
 import org.leafward.care.PackVersion;
 import org.leafward.care.RulePackPublished;
 import org.leafward.care.RulePacks;
@@ -39,17 +41,20 @@ public class Workshop {
 
 	private final PackTable table;
 
+	private final AuditLog audit;
+
 	private final ApplicationEventPublisher events;
 
 	private final Clock clock;
 
 	private final TransactionTemplate transaction;
 
-	Workshop(PublishedRulePacks packs, PackTexts texts, PackTable table, ApplicationEventPublisher events, Clock clock,
-			PlatformTransactionManager transactions) {
+	Workshop(PublishedRulePacks packs, PackTexts texts, PackTable table, AuditLog audit,
+			ApplicationEventPublisher events, Clock clock, PlatformTransactionManager transactions) {
 		this.packs = packs;
 		this.texts = texts;
 		this.table = table;
+		this.audit = audit;
 		this.events = events;
 		this.clock = clock;
 		this.transaction = new TransactionTemplate(transactions);
@@ -141,6 +146,7 @@ public class Workshop {
 					said, draft.changed(), author.name(), author.person(),
 					this.clock.instant().truncatedTo(ChronoUnit.SECONDS));
 			this.table.write(version);
+			this.audit.note(Deed.CHANGED_RULES, null, "%s, version %d".formatted(pack, version.version()));
 			this.events.publishEvent(new RulePackPublished(pack, version.version(), version.at()));
 			return version;
 		});

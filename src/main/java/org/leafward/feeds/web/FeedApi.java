@@ -11,9 +11,8 @@ import org.leafward.feeds.Feeds;
 import org.leafward.feeds.NewFeed;
 import org.leafward.measure.NotThere;
 import org.leafward.pages.Viewers;
-import org.leafward.register.Register;
+import org.leafward.register.OpenSites;
 import org.leafward.register.Site;
-import org.leafward.register.SiteId;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -32,15 +31,15 @@ class FeedApi {
 
 	private final Feeds feeds;
 
-	private final Register register;
+	private final OpenSites sites;
 
 	private final Viewers viewers;
 
 	private final FeedAddresses addresses;
 
-	FeedApi(Feeds feeds, Register register, Viewers viewers, FeedAddresses addresses) {
+	FeedApi(Feeds feeds, OpenSites sites, Viewers viewers, FeedAddresses addresses) {
 		this.feeds = feeds;
-		this.register = register;
+		this.sites = sites;
 		this.viewers = viewers;
 		this.addresses = addresses;
 	}
@@ -60,7 +59,7 @@ class FeedApi {
 	@PostMapping("/api/v1/sites/{site}/feed")
 	@ResponseStatus(HttpStatus.CREATED)
 	FeedAddress create(@PathVariable UUID site) {
-		Site found = mayOpen(site);
+		Site found = this.sites.own(site);
 		NewFeed made = this.feeds.createForSite(found.id(), found.owner());
 		return new FeedAddress(made.id().value(), this.addresses.address(made), this.addresses.webcal(made), NOTE);
 	}
@@ -68,7 +67,7 @@ class FeedApi {
 	@Operation(summary = "The feeds of a site, without their addresses")
 	@GetMapping("/api/v1/sites/{site}/feeds")
 	List<FeedView> list(@PathVariable UUID site) {
-		return this.feeds.ofSite(mayOpen(site).id()).stream().map(FeedView::of).toList();
+		return this.feeds.ofSite(this.sites.own(site).id()).stream().map(FeedView::of).toList();
 	}
 
 	@Operation(summary = "Revoke a feed for good")
@@ -80,12 +79,6 @@ class FeedApi {
 			.filter((person) -> this.viewers.current().mayOpen(person.value()))
 			.orElseThrow(() -> new NotThere("There is no feed " + feed));
 		this.feeds.revoke(id, owner);
-	}
-
-	private Site mayOpen(UUID site) {
-		return this.register.find(new SiteId(site))
-			.filter((found) -> this.viewers.current().mayOpen(found.owner().value()))
-			.orElseThrow(() -> new NotThere("There is no site " + site));
 	}
 
 }

@@ -25,7 +25,7 @@ import org.springframework.context.annotation.Configuration;
 @Configuration(proxyBeanMethods = false)
 class ApiDescription {
 
-	private static final String SCHEME = "operatorToken";
+	private static final String SCHEME = "token";
 
 	private static final String PROBLEM = "Problem";
 
@@ -43,7 +43,9 @@ class ApiDescription {
 				.addSecuritySchemes(SCHEME,
 						new SecurityScheme().type(SecurityScheme.Type.HTTP)
 							.scheme("bearer")
-							.description("The value of LEAFWARD_OPERATOR_TOKEN (RFC 6750)."))
+							.description("A personal token, made under My account, Tokens, or the value of "
+									+ "LEAFWARD_OPERATOR_TOKEN (RFC 6750). Reading needs the scope read, changing "
+									+ "write, rule packs rules; what is others' is not there."))
 				.addSchemas(PROBLEM, problem()));
 	}
 

@@ -53,22 +53,19 @@ public class QuickTable {
 	}
 
 	public Optional<QuickCalendar> ofKey(UUID key) {
-		return one("form_key = ?", key);
+		return one("select * from quick.calendar where form_key = ?", key);
 	}
 
 	public Optional<QuickCalendar> ofHash(byte[] hash) {
-		return one("manage_hash = ?", hash);
+		return one("select * from quick.calendar where manage_hash = ?", hash);
 	}
 
 	public Optional<QuickCalendar> ofFeed(FeedId feed) {
-		return one("feed = ?", feed.value());
+		return one("select * from quick.calendar where feed = ?", feed.value());
 	}
 
-	private Optional<QuickCalendar> one(String condition, Object value) {
-		return this.database.sql("select * from quick.calendar where " + condition)
-			.param(value)
-			.query(QuickTable::calendar)
-			.optional();
+	private Optional<QuickCalendar> one(String query, Object value) {
+		return this.database.sql(query).param(value).query(QuickTable::calendar).optional();
 	}
 
 	public List<QuickCalendar> ofPerson(PersonId person) {

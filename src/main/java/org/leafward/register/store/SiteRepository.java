@@ -4,6 +4,7 @@ import jakarta.persistence.LockModeType;
 import jakarta.persistence.QueryHint;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Pageable;
@@ -26,6 +27,9 @@ public interface SiteRepository extends JpaRepository<SiteEntity, UUID> {
 
 	@Query("select s.id from SiteEntity s where s.id > :after order by s.id")
 	List<UUID> idsAfter(UUID after, Pageable page);
+
+	@Query("select s from SiteEntity s where lower(s.county) in :counties order by s.county, s.name, s.id")
+	List<SiteEntity> inCounties(Set<String> counties, Pageable page);
 
 	@Query("select s from SiteEntity s order by s.name, s.id")
 	List<SiteEntity> all(Pageable page);

@@ -17,8 +17,7 @@ import org.leafward.climate.LocalClimate;
 import org.leafward.climate.NormalsPeriod;
 import org.leafward.climate.TemperatureThreshold;
 import org.leafward.measure.SeasonDay;
-import org.leafward.register.Register;
-import org.leafward.register.SiteId;
+import org.leafward.register.OpenSites;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -31,12 +30,12 @@ class FreezeDatesApi {
 
 	private static final int PLAIN_YEAR = 2001;
 
-	private final Register register;
+	private final OpenSites sites;
 
 	private final LocalClimate climate;
 
-	FreezeDatesApi(Register register, LocalClimate climate) {
-		this.register = register;
+	FreezeDatesApi(OpenSites sites, LocalClimate climate) {
+		this.sites = sites;
 		this.climate = climate;
 	}
 
@@ -127,7 +126,7 @@ class FreezeDatesApi {
 	@GetMapping("/api/v1/sites/{id}/freeze-dates")
 	Answer freezeDates(@PathVariable UUID id, @RequestParam(defaultValue = "32F") String threshold,
 			@RequestParam(defaultValue = "latest-30") String period) {
-		FreezeClimatology freezes = this.climate.freezeClimatology(this.register.require(new SiteId(id)).place(),
+		FreezeClimatology freezes = this.climate.freezeClimatology(this.sites.own(id).place(),
 				TemperatureThreshold.parse(threshold), NormalsPeriod.parse(period));
 		return new Answer(freezes.threshold().code(), freezes.period().code(),
 				freezes.place().microclimate().minimumOffset(), Curve.of(freezes.spring()), Curve.of(freezes.fall()),

@@ -8,8 +8,8 @@ import org.leafward.climate.LocalClimate;
 import org.leafward.climate.NormalsPeriod;
 import org.leafward.climate.TemperatureThreshold;
 import org.leafward.pages.Choice;
-import org.leafward.pages.Viewers;
-import org.leafward.register.Register;
+import org.leafward.register.OpenSites;
+import org.leafward.register.SeenSite;
 import org.leafward.register.Site;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -23,26 +23,25 @@ class FreezePages {
 
 	private static final List<String> USUAL = List.of("36F", "32F", "28F", "24F", "20F");
 
-	private final Register register;
+	private final OpenSites sites;
 
 	private final LocalClimate climate;
 
-	private final Viewers viewers;
-
-	FreezePages(Register register, LocalClimate climate, Viewers viewers) {
-		this.register = register;
+	FreezePages(OpenSites sites, LocalClimate climate) {
+		this.sites = sites;
 		this.climate = climate;
-		this.viewers = viewers;
 	}
 
 	@GetMapping("/sites/{id}/freezes")
 	String freezes(@PathVariable UUID id, @RequestParam(defaultValue = "32F") String threshold,
 			@RequestParam(defaultValue = "latest-30") String period, Model model) {
-		Site site = PlacePages.mine(this.register, this.viewers, id);
+		SeenSite seen = this.sites.seen(id);
+		Site site = seen.site();
 		FreezeClimatology freezes = this.climate.freezeClimatology(site.place(), TemperatureThreshold.parse(threshold),
 				NormalsPeriod.parse(period));
 		model.addAttribute("section", "sites");
 		model.addAttribute("site", site);
+		model.addAttribute("seen", seen);
 		model.addAttribute("threshold", freezes.threshold().code());
 		model.addAttribute("period", freezes.period().code());
 		model.addAttribute("thresholds",

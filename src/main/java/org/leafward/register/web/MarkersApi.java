@@ -8,9 +8,8 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Explanation;
-import org.leafward.register.Register;
+import org.leafward.register.OpenSites;
 import org.leafward.register.Site;
-import org.leafward.register.SiteId;
 import org.leafward.register.SiteMarkers;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -22,12 +21,12 @@ import org.springframework.web.bind.annotation.RestController;
 @Tag(name = "Season markers", description = "Dates that the weather records give for a site")
 class MarkersApi {
 
-	private final Register register;
+	private final OpenSites sites;
 
 	private final SiteMarkers markers;
 
-	MarkersApi(Register register, SiteMarkers markers) {
-		this.register = register;
+	MarkersApi(OpenSites sites, SiteMarkers markers) {
+		this.sites = sites;
 		this.markers = markers;
 	}
 
@@ -68,7 +67,7 @@ class MarkersApi {
 			throw new BadInput("season %d is outside 1700 to 2199".formatted(season), "season",
 					"give the year of its spring, for example 2027");
 		}
-		Site site = this.register.require(new SiteId(id));
+		Site site = this.sites.own(id);
 		return this.markers.of(site, season).stream().map(MarkerAnswer::of).toList();
 	}
 

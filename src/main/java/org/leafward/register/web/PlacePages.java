@@ -7,12 +7,10 @@ import java.util.Map;
 import java.util.UUID;
 import org.leafward.climate.Microclimate;
 import org.leafward.measure.BadInput;
-import org.leafward.measure.NotThere;
 import org.leafward.pages.Choice;
-import org.leafward.pages.Viewers;
+import org.leafward.register.OpenSites;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
-import org.leafward.register.SiteId;
 import org.leafward.register.SiteSetting;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -28,23 +26,23 @@ class PlacePages {
 
 	private final Register register;
 
-	private final Viewers viewers;
+	private final OpenSites sites;
 
-	PlacePages(Register register, Viewers viewers) {
+	PlacePages(Register register, OpenSites sites) {
 		this.register = register;
-		this.viewers = viewers;
+		this.sites = sites;
 	}
 
 	@GetMapping("/sites/{id}/place")
 	String form(@PathVariable UUID id, Model model) {
-		Site site = mine(this.register, this.viewers, id);
+		Site site = this.sites.own(id);
 		return form(site, PlaceRequest.of(site), Map.of(), model);
 	}
 
 	@PostMapping("/sites/{id}/place")
 	String change(@PathVariable UUID id, @ModelAttribute("form") PlaceRequest form, Model model,
 			HttpServletResponse response) {
-		Site site = mine(this.register, this.viewers, id);
+		Site site = this.sites.own(id);
 		try {
 			SiteSetting setting = form.toSetting();
 			this.register.change(site.id(), (now) -> setting);
@@ -72,15 +70,6 @@ class PlacePages {
 			case SLOPE -> "It lies in the middle of a slope, where cold air flows off";
 			case HILLTOP -> "It lies on top of a hill";
 		})).toList();
-	}
-
-	/** A site that the viewer may open; others' sites are not there for them. */
-	static Site mine(Register register, Viewers viewers, UUID id) {
-		Site site = register.require(new SiteId(id));
-		if (!viewers.current().mayOpen(site.owner().value())) {
-			throw new NotThere("There is no site " + id);
-		}
-		return site;
 	}
 
 }

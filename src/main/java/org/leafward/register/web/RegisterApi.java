@@ -8,10 +8,12 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Given;
-import org.leafward.register.PlantingId;
+import org.leafward.pages.Viewer;
+import org.leafward.pages.Viewers;
+import org.leafward.register.OpenSites;
+import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
-import org.leafward.register.SiteId;
 import org.leafward.register.SiteSetting;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.bind.annotation.DeleteMapping;
@@ -34,8 +36,14 @@ class RegisterApi {
 
 	private final Register register;
 
-	RegisterApi(Register register) {
+	private final OpenSites sites;
+
+	private final Viewers viewers;
+
+	RegisterApi(Register register, OpenSites sites, Viewers viewers) {
 		this.register = register;
+		this.sites = sites;
+		this.viewers = viewers;
 	}
 
 	@Operation(summary = "Add a site")
@@ -45,7 +53,16 @@ class RegisterApi {
 		return SiteAnswer.of(this.register.addSite(owner(request.owner()), request.toSite()));
 	}
 
-	private static PersonId owner(@Nullable String text) {
+	/** Whoever asks, if nobody is named; only the operator enters sites for others. */
+	private PersonId owner(@Nullable String text) {
+		Viewer viewer = this.viewers.current();
+		UUID person = viewer.person();
+		if (person != null && (text == null || text.isBlank() || text.strip().equalsIgnoreCase(person.toString()))) {
+			return new PersonId(person);
+		}
+		if (!viewer.operator()) {
+			throw new BadInput("owner is somebody else", "owner", "leave it out: the site will be yours");
+		}
 		String given = Given.text("owner", text);
 		try {
 			return new PersonId(UUID.fromString(given));
@@ -56,23 +73,23 @@ class RegisterApi {
 		}
 	}
 
-	@Operation(summary = "List sites by name")
+	@Operation(summary = "List your sites by name, all for the operator")
 	@GetMapping("/sites")
 	List<SiteAnswer> sites(@RequestParam(defaultValue = "0") int page, @RequestParam(defaultValue = "50") int size) {
-		return this.register.sites(Given.page(page), Given.size(size)).stream().map(SiteAnswer::of).toList();
+		return this.sites.list(Given.page(page), Given.size(size)).stream().map(SiteAnswer::of).toList();
 	}
 
 	@Operation(summary = "One site")
 	@GetMapping("/sites/{id}")
 	SiteAnswer site(@PathVariable UUID id) {
-		return SiteAnswer.of(this.register.require(new SiteId(id)));
+		return SiteAnswer.of(this.sites.own(id));
 	}
 
 	@Operation(summary = "Change where a site is, what its nights are like and what it has; what is left out stays, "
 			+ "and its tasks are planned again when this answers")
 	@PatchMapping("/sites/{id}")
 	SiteAnswer changePlace(@PathVariable UUID id, @RequestBody PlaceRequest request) {
-		Site site = this.register.require(new SiteId(id));
+		Site site = this.sites.own(id);
 		SiteSetting setting = request.over(site).toSetting();
 		return SiteAnswer.of(this.register.change(site.id(), (now) -> setting));
 	}
@@ -81,29 +98,30 @@ class RegisterApi {
 	@PostMapping("/sites/{id}/plantings")
 	@ResponseStatus(HttpStatus.CREATED)
 	PlantingAnswer addPlanting(@PathVariable UUID id, @RequestBody PlantingRequest request) {
-		return PlantingAnswer.of(this.register.addPlantings(new SiteId(id), List.of(request.toPlanting())).get(0));
+		Site site = this.sites.own(id);
+		return PlantingAnswer.of(this.register.addPlantings(site.id(), List.of(request.toPlanting())).get(0));
 	}
 
 	@Operation(summary = "The plantings of a site")
 	@GetMapping("/sites/{id}/plantings")
 	List<PlantingAnswer> plantings(@PathVariable UUID id) {
-		this.register.require(new SiteId(id));
-		return this.register.plantingsOf(new SiteId(id)).stream().map(PlantingAnswer::of).toList();
+		return this.register.plantingsOf(this.sites.own(id).id()).stream().map(PlantingAnswer::of).toList();
 	}
 
 	@Operation(summary = "Set how large a planting is and where it stands before it goes out; what is left out is no "
 			+ "longer known. Its amounts are worked out again when this answers")
 	@PutMapping("/plantings/{id}/size")
 	PlantingAnswer changeSize(@PathVariable UUID id, @RequestBody SizeRequest request) {
+		Planting planting = this.sites.planting(id);
 		SizeRequest.Read read = request.read();
-		return PlantingAnswer.of(this.register.changeSize(new PlantingId(id), read.size(), read.raised()));
+		return PlantingAnswer.of(this.register.changeSize(planting.id(), read.size(), read.raised()));
 	}
 
 	@Operation(summary = "Remove a planting; its coming tasks are withdrawn")
 	@DeleteMapping("/plantings/{id}")
 	@ResponseStatus(HttpStatus.NO_CONTENT)
 	void removePlanting(@PathVariable UUID id) {
-		this.register.removePlanting(new PlantingId(id));
+		this.register.removePlanting(this.sites.planting(id).id());
 	}
 
 }

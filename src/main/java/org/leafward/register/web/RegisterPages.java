@@ -13,16 +13,15 @@ import org.leafward.accounts.PersonId;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
-import org.leafward.measure.NotThere;
 import org.leafward.pages.Choice;
 import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
 import org.leafward.plants.Catalogue;
 import org.leafward.register.NewSite;
+import org.leafward.register.OpenSites;
 import org.leafward.register.Placement;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
-import org.leafward.register.SiteId;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
@@ -49,11 +48,14 @@ class RegisterPages {
 
 	private final Viewers viewers;
 
-	RegisterPages(Register register, People people, Catalogue catalogue, Viewers viewers) {
+	private final OpenSites sites;
+
+	RegisterPages(Register register, People people, Catalogue catalogue, Viewers viewers, OpenSites sites) {
 		this.register = register;
 		this.people = people;
 		this.catalogue = catalogue;
 		this.viewers = viewers;
+		this.sites = sites;
 	}
 
 	/**
@@ -78,6 +80,7 @@ class RegisterPages {
 		model.addAttribute("page", page);
 		model.addAttribute("hasNext", viewer.person() == null && sites.size() == PAGE);
 		model.addAttribute("mayAdd", true);
+		model.addAttribute("serves", !viewer.counties().isEmpty());
 		return "register/sites";
 	}
 
@@ -95,8 +98,11 @@ class RegisterPages {
 	private Listed listed(Site site) {
 		int plantings = this.register.plantingsOf(site.id()).size();
 		String county = site.county().isEmpty() ? "" : site.county() + ", ";
-		return new Listed(site.id().value(), site.name(),
-				county + ((plantings == 1) ? "1 planting" : plantings + " plantings"));
+		return new Listed(site.id().value(), site.name(), county + count(plantings));
+	}
+
+	static String count(int plantings) {
+		return (plantings == 1) ? "1 planting" : plantings + " plantings";
 	}
 
 	@GetMapping("/sites/new")
@@ -155,7 +161,7 @@ class RegisterPages {
 
 	@GetMapping("/sites/{id}/plantings/new")
 	String plantingForm(@PathVariable UUID id, Model model) {
-		return plantingForm(mine(id),
+		return plantingForm(this.sites.own(id),
 				new PlantingRequest(null, null, "1", null, "ground", null, null, null, null, null, null, null, null),
 				Map.of(), model);
 	}
@@ -163,7 +169,7 @@ class RegisterPages {
 	@PostMapping("/sites/{id}/plantings/new")
 	String addPlanting(@PathVariable UUID id, @ModelAttribute("form") PlantingRequest form, Model model,
 			HttpServletResponse response) {
-		Site site = mine(id);
+		Site site = this.sites.own(id);
 		try {
 			this.register.addPlantings(site.id(), List.of(form.toPlanting()));
 			return "redirect:/sites/" + site.id();
@@ -187,15 +193,6 @@ class RegisterPages {
 		model.addAttribute("placements", choices(Placement.values(), Placement::words));
 		model.addAttribute("raisedIn", SizePages.places());
 		return "register/planting-form";
-	}
-
-	/** A site that the viewer may open; others' sites are not there for them. */
-	private Site mine(UUID id) {
-		Site site = this.register.require(new SiteId(id));
-		if (!this.viewers.current().mayOpen(site.owner().value())) {
-			throw new NotThere("There is no site " + id);
-		}
-		return site;
 	}
 
 	private static <E extends Enum<E>> List<Choice> choices(E[] constants, Function<E, String> words) {

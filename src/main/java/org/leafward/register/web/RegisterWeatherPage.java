@@ -23,8 +23,8 @@ import org.leafward.climate.WorkCautions;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Season;
 import org.leafward.pages.Formats;
-import org.leafward.pages.Viewers;
-import org.leafward.register.Register;
+import org.leafward.register.OpenSites;
+import org.leafward.register.SeenSite;
 import org.leafward.register.Site;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -41,7 +41,7 @@ class RegisterWeatherPage {
 
 	private static final int WATER_DAYS = 150;
 
-	private final Register register;
+	private final OpenSites sites;
 
 	private final SeasonSoFar seasons;
 
@@ -53,19 +53,16 @@ class RegisterWeatherPage {
 
 	private final WeatherStates states;
 
-	private final Viewers viewers;
-
 	private final Clock clock;
 
-	RegisterWeatherPage(Register register, SeasonSoFar seasons, PlaceLabels labels, BedWater beds,
-			WateringPart waterings, WeatherStates states, Viewers viewers, Clock clock) {
-		this.register = register;
+	RegisterWeatherPage(OpenSites sites, SeasonSoFar seasons, PlaceLabels labels, BedWater beds, WateringPart waterings,
+			WeatherStates states, Clock clock) {
+		this.sites = sites;
 		this.seasons = seasons;
 		this.labels = labels;
 		this.beds = beds;
 		this.waterings = waterings;
 		this.states = states;
-		this.viewers = viewers;
 		this.clock = clock;
 	}
 
@@ -96,17 +93,18 @@ class RegisterWeatherPage {
 			@RequestParam(required = false) @Nullable String plantFactor,
 			@RequestParam(required = false) @Nullable String bed, @RequestParam(defaultValue = "0") int page,
 			Model model, HttpServletResponse response) {
-		Site site = PlacePages.mine(this.register, this.viewers, id);
-		return show(site, BedRequest.of(rootDepthMetres, plantFactor, bed), WateringRequest.on(today(site)), Map.of(),
-				page, model, response);
+		SeenSite seen = this.sites.seen(id);
+		return show(seen, BedRequest.of(rootDepthMetres, plantFactor, bed), WateringRequest.on(today(seen.site())),
+				Map.of(), page, model, response);
 	}
 
 	private LocalDate today(Site site) {
 		return LocalDate.ofInstant(this.clock.instant(), site.zone());
 	}
 
-	String show(Site site, BedRequest form, WateringRequest watering, Map<String, String> wateringErrors, int page,
+	String show(SeenSite seen, BedRequest form, WateringRequest watering, Map<String, String> wateringErrors, int page,
 			Model model, HttpServletResponse response) {
+		Site site = seen.site();
 		LocalDate today = today(site);
 		WeatherWords words = new WeatherWords(new Formats(today.getYear()));
 		SeasonView view = this.seasons
@@ -124,6 +122,7 @@ class RegisterWeatherPage {
 		}
 		model.addAttribute("section", "sites");
 		model.addAttribute("site", site);
+		model.addAttribute("seen", seen);
 		model.addAttribute("lead", words.lead(view, bed));
 		model.addAttribute("form", form);
 		model.addAttribute("errors", errors);
@@ -135,7 +134,7 @@ class RegisterWeatherPage {
 		season(view, site, today, words, model);
 		place(this.labels.of(site.point(), today, site.zone()), new Formats(today.getYear()), model);
 		model.addAttribute("here", form.address(site));
-		this.waterings.put(site, watering, wateringErrors, page, today, model);
+		this.waterings.put(seen, watering, wateringErrors, page, today, model);
 		return "register/weather";
 	}
 

@@ -17,9 +17,8 @@ import org.leafward.measure.Explanation;
 import org.leafward.measure.Given;
 import org.leafward.measure.NotThere;
 import org.leafward.measure.Season;
-import org.leafward.register.Register;
+import org.leafward.register.OpenSites;
 import org.leafward.register.Site;
-import org.leafward.register.SiteId;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -30,7 +29,7 @@ import org.springframework.web.bind.annotation.RestController;
 @Tag(name = "Weather of a site", description = "How far the season has come, and the water in a bed")
 class SeasonApi {
 
-	private final Register register;
+	private final OpenSites sites;
 
 	private final SeasonSoFar seasons;
 
@@ -40,8 +39,8 @@ class SeasonApi {
 
 	private final Clock clock;
 
-	SeasonApi(Register register, SeasonSoFar seasons, PlaceLabels labels, BedWater beds, Clock clock) {
-		this.register = register;
+	SeasonApi(OpenSites sites, SeasonSoFar seasons, PlaceLabels labels, BedWater beds, Clock clock) {
+		this.sites = sites;
 		this.seasons = seasons;
 		this.labels = labels;
 		this.beds = beds;
@@ -75,7 +74,7 @@ class SeasonApi {
 	@Operation(summary = "Degree-days and chill of a season so far beside normal, with the labels of the place")
 	@GetMapping("/api/v1/sites/{id}/season")
 	SeasonAnswer season(@PathVariable UUID id, @RequestParam(required = false) @Nullable String season) {
-		Site site = this.register.require(new SiteId(id));
+		Site site = this.sites.own(id);
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
 		int year = (season != null) ? Given.whole("season", season)
 				: Season.containing(today, site.point().hemisphere()).year();
@@ -92,7 +91,7 @@ class SeasonApi {
 			@RequestParam(required = false) @Nullable String rootDepthMetres,
 			@RequestParam(required = false) @Nullable String plantFactor,
 			@RequestParam(required = false) @Nullable String bed) {
-		Site site = this.register.require(new SiteId(id));
+		Site site = this.sites.own(id);
 		return this.beds
 			.water(site, BedRequest.of(rootDepthMetres, plantFactor, bed), Given.date("from", from),
 					Given.date("to", to))

@@ -41,7 +41,8 @@ import org.leafward.register.Wind;
  * @param flow what the hose or the sprinklers give, l/min or with its unit
  */
 record SiteRequest(
-		@Schema(types = "string", format = "uuid", requiredMode = RequiredMode.REQUIRED) @Nullable String owner,
+		@Schema(types = "string", format = "uuid",
+				description = "whoever asks when left out; the operator must name somebody") @Nullable String owner,
 		@Schema(requiredMode = RequiredMode.REQUIRED, maxLength = 100) @Nullable String name, @Nullable String county,
 		@Schema(types = "number", format = "double", minimum = "-90", maximum = "90",
 				requiredMode = RequiredMode.REQUIRED) @Nullable String latitude,

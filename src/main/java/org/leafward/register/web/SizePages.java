@@ -6,11 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.leafward.measure.BadInput;
-import org.leafward.measure.NotThere;
 import org.leafward.pages.Choice;
-import org.leafward.pages.Viewers;
+import org.leafward.register.OpenSites;
 import org.leafward.register.Planting;
-import org.leafward.register.PlantingId;
 import org.leafward.register.RaisedIn;
 import org.leafward.register.Register;
 import org.springframework.http.HttpStatus;
@@ -27,23 +25,23 @@ class SizePages {
 
 	private final Register register;
 
-	private final Viewers viewers;
+	private final OpenSites sites;
 
-	SizePages(Register register, Viewers viewers) {
+	SizePages(Register register, OpenSites sites) {
 		this.register = register;
-		this.viewers = viewers;
+		this.sites = sites;
 	}
 
 	@GetMapping("/plantings/{id}/size")
 	String form(@PathVariable UUID id, Model model) {
-		Planting planting = mine(id);
+		Planting planting = this.sites.planting(id);
 		return form(planting, SizeRequest.of(planting), Map.of(), model);
 	}
 
 	@PostMapping("/plantings/{id}/size")
 	String change(@PathVariable UUID id, @ModelAttribute("form") SizeRequest form, Model model,
 			HttpServletResponse response) {
-		Planting planting = mine(id);
+		Planting planting = this.sites.planting(id);
 		try {
 			SizeRequest.Read read = form.read();
 			this.register.changeSize(planting.id(), read.size(), read.raised());
@@ -72,13 +70,6 @@ class SizePages {
 			places.add(new Choice(SiteAnswer.word(place), place.words()));
 		}
 		return places;
-	}
-
-	private Planting mine(UUID id) {
-		Planting planting = this.register.find(new PlantingId(id))
-			.orElseThrow(() -> new NotThere("There is no planting " + id));
-		PlacePages.mine(this.register, this.viewers, planting.site().value());
-		return planting;
 	}
 
 }

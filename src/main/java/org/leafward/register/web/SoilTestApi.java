@@ -5,7 +5,8 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import java.util.UUID;
 import org.leafward.measure.Given;
-import org.leafward.register.Register;
+import org.leafward.register.OpenSites;
+import org.leafward.register.Site;
 import org.leafward.register.SiteId;
 import org.leafward.register.SoilTestId;
 import org.leafward.register.SoilTests;
@@ -26,12 +27,12 @@ import org.springframework.web.bind.annotation.RestController;
 @RequestMapping("/api/v1/sites/{id}/soil-tests")
 class SoilTestApi {
 
-	private final Register register;
+	private final OpenSites sites;
 
 	private final SoilTests tests;
 
-	SoilTestApi(Register register, SoilTests tests) {
-		this.register = register;
+	SoilTestApi(OpenSites sites, SoilTests tests) {
+		this.sites = sites;
 		this.tests = tests;
 	}
 
@@ -39,15 +40,15 @@ class SoilTestApi {
 	@PostMapping
 	@ResponseStatus(HttpStatus.CREATED)
 	SoilTestAnswer add(@PathVariable UUID id, @RequestBody SoilTestForm request) {
-		SiteId site = this.register.require(new SiteId(id)).id();
-		return SoilTestAnswer.of(this.tests.keep(site, request.toTest(), null));
+		Site site = this.sites.own(id);
+		return SoilTestAnswer.of(this.tests.keep(site.id(), request.toTest(), this.sites.actor(site)));
 	}
 
 	@Operation(summary = "The soil tests of a site, the latest day first")
 	@GetMapping
 	List<SoilTestAnswer> list(@PathVariable UUID id, @RequestParam(defaultValue = "0") int page,
 			@RequestParam(defaultValue = "50") int size) {
-		SiteId site = this.register.require(new SiteId(id)).id();
+		SiteId site = this.sites.own(id).id();
 		return this.tests.latest(site, Given.page(page), Given.size(size)).stream().map(SoilTestAnswer::of).toList();
 	}
 
@@ -55,7 +56,7 @@ class SoilTestApi {
 	@DeleteMapping("/{test}")
 	@ResponseStatus(HttpStatus.NO_CONTENT)
 	void remove(@PathVariable UUID id, @PathVariable UUID test) {
-		this.tests.remove(new SiteId(id), new SoilTestId(test));
+		this.tests.remove(this.sites.own(id).id(), new SoilTestId(test));
 	}
 
 }

@@ -10,14 +10,13 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
-import org.leafward.accounts.PersonId;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Given;
 import org.leafward.pages.Choice;
 import org.leafward.pages.Formats;
-import org.leafward.pages.Viewers;
 import org.leafward.register.KeptSoilTest;
 import org.leafward.register.NewSoilTest;
+import org.leafward.register.OpenSites;
 import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
@@ -48,15 +47,15 @@ class SoilTestPages {
 
 	private final People people;
 
-	private final Viewers viewers;
+	private final OpenSites sites;
 
 	private final Clock clock;
 
-	SoilTestPages(Register register, SoilTests tests, People people, Viewers viewers, Clock clock) {
+	SoilTestPages(Register register, SoilTests tests, People people, OpenSites sites, Clock clock) {
 		this.register = register;
 		this.tests = tests;
 		this.people = people;
-		this.viewers = viewers;
+		this.sites = sites;
 		this.clock = clock;
 	}
 
@@ -74,18 +73,17 @@ class SoilTestPages {
 
 	@GetMapping("/sites/{id}/soil-tests")
 	String list(@PathVariable UUID id, @RequestParam(defaultValue = "0") int page, Model model) {
-		Site site = PlacePages.mine(this.register, this.viewers, id);
+		Site site = this.sites.own(id);
 		return show(site, SoilTestForm.on(today(site)), Map.of(), Given.page(page), model);
 	}
 
 	@PostMapping("/sites/{id}/soil-tests")
 	String keep(@PathVariable UUID id, @ModelAttribute("form") SoilTestForm form, Model model,
 			HttpServletResponse response) {
-		Site site = PlacePages.mine(this.register, this.viewers, id);
-		UUID person = this.viewers.current().person();
+		Site site = this.sites.own(id);
 		try {
 			NewSoilTest test = form.toTest();
-			this.tests.keep(site.id(), test, (person != null) ? new PersonId(person) : null);
+			this.tests.keep(site.id(), test, this.sites.actor(site));
 			return "redirect:/sites/" + site.id() + "/soil-tests#kept";
 		}
 		catch (BadInput ex) {
@@ -96,7 +94,7 @@ class SoilTestPages {
 
 	@PostMapping("/sites/{id}/soil-tests/{test}/undo")
 	String undo(@PathVariable UUID id, @PathVariable UUID test) {
-		Site site = PlacePages.mine(this.register, this.viewers, id);
+		Site site = this.sites.own(id);
 		this.tests.remove(site.id(), new SoilTestId(test));
 		return "redirect:/sites/" + site.id() + "/soil-tests#kept";
 	}

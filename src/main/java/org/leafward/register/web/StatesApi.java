@@ -12,9 +12,8 @@ import org.leafward.climate.WeatherState;
 import org.leafward.climate.WeatherStates;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Explanation;
-import org.leafward.register.Register;
+import org.leafward.register.OpenSites;
 import org.leafward.register.Site;
-import org.leafward.register.SiteId;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -27,14 +26,14 @@ class StatesApi {
 
 	private static final int MOST = 20;
 
-	private final Register register;
+	private final OpenSites sites;
 
 	private final WeatherStates states;
 
 	private final Clock clock;
 
-	StatesApi(Register register, WeatherStates states, Clock clock) {
-		this.register = register;
+	StatesApi(OpenSites sites, WeatherStates states, Clock clock) {
+		this.sites = sites;
 		this.states = states;
 		this.clock = clock;
 	}
@@ -60,7 +59,7 @@ class StatesApi {
 					+ "new-snow-at-least-2in or drought-at-least-d2.")
 	@GetMapping("/api/v1/sites/{id}/states")
 	List<StateAnswer> states(@PathVariable UUID id, @RequestParam(required = false) @Nullable List<String> ask) {
-		Site site = this.register.require(new SiteId(id));
+		Site site = this.sites.own(id);
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
 		if (ask != null && ask.size() > MOST) {
 			throw new BadInput("%d states are asked at once".formatted(ask.size()), "ask",

@@ -5,7 +5,8 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import java.util.UUID;
 import org.leafward.measure.Given;
-import org.leafward.register.Register;
+import org.leafward.register.OpenSites;
+import org.leafward.register.Site;
 import org.leafward.register.SiteId;
 import org.leafward.register.WateringId;
 import org.leafward.register.Waterings;
@@ -26,12 +27,12 @@ import org.springframework.web.bind.annotation.RestController;
 @RequestMapping("/api/v1/sites/{id}/waterings")
 class WateringApi {
 
-	private final Register register;
+	private final OpenSites sites;
 
 	private final Waterings waterings;
 
-	WateringApi(Register register, Waterings waterings) {
-		this.register = register;
+	WateringApi(OpenSites sites, Waterings waterings) {
+		this.sites = sites;
 		this.waterings = waterings;
 	}
 
@@ -39,15 +40,15 @@ class WateringApi {
 	@PostMapping
 	@ResponseStatus(HttpStatus.CREATED)
 	WateringAnswer add(@PathVariable UUID id, @RequestBody WateringRequest request) {
-		SiteId site = this.register.require(new SiteId(id)).id();
-		return WateringAnswer.of(this.waterings.record(site, request.toWatering(), null));
+		Site site = this.sites.own(id);
+		return WateringAnswer.of(this.waterings.record(site.id(), request.toWatering(), this.sites.actor(site)));
 	}
 
 	@Operation(summary = "The waterings of a site, the latest day first")
 	@GetMapping
 	List<WateringAnswer> list(@PathVariable UUID id, @RequestParam(defaultValue = "0") int page,
 			@RequestParam(defaultValue = "50") int size) {
-		SiteId site = this.register.require(new SiteId(id)).id();
+		SiteId site = this.sites.own(id).id();
 		return this.waterings.latest(site, Given.page(page), Given.size(size))
 			.stream()
 			.map(WateringAnswer::of)
@@ -58,7 +59,7 @@ class WateringApi {
 	@DeleteMapping("/{watering}")
 	@ResponseStatus(HttpStatus.NO_CONTENT)
 	void remove(@PathVariable UUID id, @PathVariable UUID watering) {
-		this.waterings.remove(new SiteId(id), new WateringId(watering));
+		this.waterings.remove(this.sites.own(id).id(), new WateringId(watering));
 	}
 
 }

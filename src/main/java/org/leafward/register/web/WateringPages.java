@@ -3,11 +3,10 @@ package org.leafward.register.web;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.leafward.accounts.PersonId;
 import org.leafward.measure.BadInput;
-import org.leafward.pages.Viewers;
 import org.leafward.register.NewWatering;
-import org.leafward.register.Register;
+import org.leafward.register.OpenSites;
+import org.leafward.register.SeenSite;
 import org.leafward.register.Site;
 import org.leafward.register.WateringId;
 import org.leafward.register.Waterings;
@@ -23,43 +22,40 @@ import org.springframework.web.bind.annotation.RequestParam;
 @Controller
 class WateringPages {
 
-	private final Register register;
-
 	private final Waterings waterings;
 
 	private final RegisterWeatherPage weather;
 
-	private final Viewers viewers;
+	private final OpenSites sites;
 
-	WateringPages(Register register, Waterings waterings, RegisterWeatherPage weather, Viewers viewers) {
-		this.register = register;
+	WateringPages(Waterings waterings, RegisterWeatherPage weather, OpenSites sites) {
 		this.waterings = waterings;
 		this.weather = weather;
-		this.viewers = viewers;
+		this.sites = sites;
 	}
 
 	@PostMapping("/sites/{id}/waterings")
 	String record(@PathVariable UUID id, @ModelAttribute("watering") WateringRequest form,
 			@RequestParam(required = false) @Nullable String rootDepthMetres,
 			@RequestParam(required = false) @Nullable String plantFactor, Model model, HttpServletResponse response) {
-		Site site = PlacePages.mine(this.register, this.viewers, id);
-		UUID person = this.viewers.current().person();
+		Site site = this.sites.own(id);
 		try {
 			NewWatering given = form.toWatering();
-			this.waterings.record(site.id(), given, (person != null) ? new PersonId(person) : null);
+			this.waterings.record(site.id(), given, this.sites.actor(site));
 			return "redirect:" + BedRequest.of(rootDepthMetres, plantFactor, form.planting()).address(site)
 					+ "#waterings";
 		}
 		catch (BadInput ex) {
 			response.setStatus(HttpStatus.BAD_REQUEST.value());
-			return this.weather.show(site, BedRequest.of(rootDepthMetres, plantFactor, form.planting()), form,
-					ex.byField(), 0, model, response);
+			return this.weather.show(new SeenSite(site, true, null),
+					BedRequest.of(rootDepthMetres, plantFactor, form.planting()), form, ex.byField(), 0, model,
+					response);
 		}
 	}
 
 	@PostMapping("/sites/{id}/waterings/{watering}/undo")
 	String undo(@PathVariable UUID id, @PathVariable UUID watering) {
-		Site site = PlacePages.mine(this.register, this.viewers, id);
+		Site site = this.sites.own(id);
 		this.waterings.remove(site.id(), new WateringId(watering));
 		return "redirect:/sites/" + site.id() + "/weather#waterings";
 	}

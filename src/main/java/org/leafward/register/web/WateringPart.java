@@ -18,6 +18,7 @@ import org.leafward.pages.Formats;
 import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
+import org.leafward.register.SeenSite;
 import org.leafward.register.Site;
 import org.leafward.register.WaterUnit;
 import org.leafward.register.Watering;
@@ -57,11 +58,13 @@ class WateringPart {
 	record Row(UUID id, String day, String where, String amount, String more) {
 	}
 
-	void put(Site site, WateringRequest form, Map<String, String> errors, int page, LocalDate today, Model model) {
+	void put(SeenSite seen, WateringRequest form, Map<String, String> errors, int page, LocalDate today, Model model) {
+		Site site = seen.site();
 		Map<PlantingId, String> labels = this.register.plantingsOf(site.id())
 			.stream()
 			.collect(Collectors.toMap(Planting::id, Planting::label));
-		List<Watering> rows = this.waterings.latest(site.id(), Given.page(page), PAGE);
+		// They carry notes and names, which are for those who look after the site.
+		List<Watering> rows = seen.mayChange() ? this.waterings.latest(site.id(), Given.page(page), PAGE) : List.of();
 		model.addAttribute("watering", form);
 		model.addAttribute("wateringErrors", errors);
 		model.addAttribute("beds", beds(this.register, site));

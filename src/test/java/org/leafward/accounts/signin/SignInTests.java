@@ -347,6 +347,15 @@ class SignInTests {
 		assertThat(this.people.withAddress("other@example.org")).isEmpty();
 	}
 
+	@Test
+	void anotherServersTokenIsMeantForUs() throws Exception {
+		assertThat(openId(Map.of("email", "aimed@example.org", "email_verified", true, "aud", "somebody else"))
+			.getRedirectedUrl()).isEqualTo("/sign-in?failed");
+		assertThat(openId(Map.of("email", "aimed@example.org", "email_verified", true, "nonce", "of another session"))
+			.getRedirectedUrl()).isEqualTo("/sign-in?failed");
+		assertThat(this.people.withAddress("aimed@example.org")).isEmpty();
+	}
+
 	/**
 	 * The code flow of OpenID Connect Core 1.0, section 3.1, as a browser would walk it.
 	 */

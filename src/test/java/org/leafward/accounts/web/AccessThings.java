@@ -1,0 +1,282 @@
+package org.leafward.accounts.web;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.leafward.accounts.People;
+import org.leafward.accounts.Person;
+import org.leafward.accounts.PersonId;
+import org.leafward.accounts.PersonalToken;
+import org.leafward.accounts.Scope;
+import org.leafward.accounts.Secret;
+import org.leafward.accounts.signin.PersonalTokens;
+import org.leafward.accounts.store.TokenTable;
+import org.leafward.care.CareLog;
+import org.leafward.care.NewObservation;
+import org.leafward.care.Observation;
+import org.leafward.care.PhenologyLog;
+import org.leafward.care.TaskCalendar;
+import org.leafward.care.WorkDone;
+import org.leafward.care.workshop.PackHistory;
+import org.leafward.climate.Station;
+import org.leafward.climate.StationId;
+import org.leafward.climate.Stations;
+import org.leafward.feeds.Feeds;
+import org.leafward.feeds.NewFeed;
+import org.leafward.measure.DayWindow;
+import org.leafward.measure.GeoPoint;
+import org.leafward.plants.SpeciesId;
+import org.leafward.register.NewPlanting;
+import org.leafward.register.NewSite;
+import org.leafward.register.NewWatering;
+import org.leafward.register.Placement;
+import org.leafward.register.PlantingId;
+import org.leafward.register.Register;
+import org.leafward.register.SiteId;
+import org.leafward.register.SoilTexture;
+import org.leafward.register.Sun;
+import org.leafward.register.NewSoilTest;
+import org.leafward.register.SoilDrainage;
+import org.leafward.register.SoilExtract;
+import org.leafward.register.SoilFigures;
+import org.leafward.register.SoilTests;
+import org.leafward.register.Waterings;
+import org.leafward.register.Wind;
+import org.springframework.boot.test.context.TestComponent;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** Real things of people, by which addresses are filled in. */
+@TestComponent
+class AccessThings {
+
+	static final String COUNTY = "Alder County";
+
+	static final String STATION = "XX000000001";
+
+	/** A variable of an address, and what stands before it. */
+	private static final Pattern VARIABLE = Pattern.compile("([^/]+)/\\{[^}]+}");
+
+	/** Addresses that take something away; each call gets a thing of its own. */
+	private static final Pattern ENDS_SOMETHING = Pattern.compile("DELETE .*|POST .*/(undo|revoke|stop)");
+
+	private final Register register;
+
+	private final People people;
+
+	private final Waterings waterings;
+
+	private final SoilTests soilTests;
+
+	private final CareLog log;
+
+	private final PhenologyLog phenology;
+
+	private final TaskCalendar calendar;
+
+	private final Feeds feeds;
+
+	private final Stations stations;
+
+	private final TokenTable tokens;
+
+	private final JdbcClient database;
+
+	private final Clock clock;
+
+	private final PackHistory packs;
+
+	private int made;
+
+	AccessThings(Register register, People people, Waterings waterings, SoilTests soilTests, CareLog log,
+			PhenologyLog phenology, TaskCalendar calendar, Feeds feeds, Stations stations, TokenTable tokens,
+			JdbcClient database, Clock clock, PackHistory packs) {
+		this.register = register;
+		this.people = people;
+		this.waterings = waterings;
+		this.soilTests = soilTests;
+		this.log = log;
+		this.phenology = phenology;
+		this.calendar = calendar;
+		this.feeds = feeds;
+		this.stations = stations;
+		this.tokens = tokens;
+		this.database = database;
+		this.clock = clock;
+		this.packs = packs;
+	}
+
+	/**
+	 * What somebody has.
+	 *
+	 * @param owner whose it is
+	 * @param site a site in Alder County
+	 * @param planting a planting there
+	 * @param task a task of it
+	 * @param watering a watering there
+	 * @param entry an entry of its care log
+	 * @param observation something seen there
+	 * @param feed a feed of it
+	 * @param secret what stands in the address of the feed
+	 * @param mail a mail to the owner
+	 * @param token a token of theirs
+	 */
+	record Having(PersonId owner, SiteId site, UUID planting, UUID task, UUID watering, UUID entry, UUID observation,
+			UUID feed, String secret, UUID mail, UUID token) {
+	}
+
+	void station() {
+		this.stations.register(new Station(new StationId(STATION), "Far away", new GeoPoint(-45, 10, 100), true));
+	}
+
+	PersonId person(String name) {
+		Person person = this.people.join(name, name.toLowerCase(Locale.ROOT).replace(' ', '.') + "@example.org",
+				ZoneId.of("America/Chicago"));
+		return person.id();
+	}
+
+	Having of(PersonId owner) {
+		SiteId site = this.register
+			.addSite(owner,
+					new NewSite("Garden", COUNTY, new GeoPoint(45.037, -90.512, 203), ZoneId.of("America/Chicago"),
+							SoilTexture.LOAM, Sun.FULL_SUN, Wind.AVERAGE))
+			.id();
+		UUID planting = planting(site);
+		LocalDate today = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC);
+		// Without a station only what was seen gives dates.
+		this.phenology.observe(site,
+				new NewObservation(new PlantingId(planting), Observation.Kind.PHASE, "bloom-end", today.minusDays(2)),
+				null);
+		UUID task = this.calendar.ofSite(site, new DayWindow(today, today.plusYears(1))).get(0).id().value();
+		NewFeed feed = this.feeds.createForSite(site, owner);
+		UUID mail = UUID.randomUUID();
+		this.database.sql("""
+				insert into reminders.mail (id, person_id, sender, recipient, recipient_name, subject, body_text,
+					body_html, message_id, state, created_at)
+				values (?, ?, 'a@example.org', 'b@example.org', 'B', 'Prune', 'Prune.', '', ?, 'KEPT', now())
+				""").params(mail, owner.value(), mail.toString()).update();
+		return new Having(owner, site, planting, task, watering(site), entry(site), observation(site),
+				feed.id().value(), feed.token(), mail, token(owner));
+	}
+
+	private UUID planting(SiteId site) {
+		return this.register
+			.addPlantings(site, List.of(new NewPlanting(new SpeciesId("syringa-vulgaris"), "lilac", 1,
+					LocalDate.of(2015, 4, 20), Placement.GROUND, false, false)))
+			.get(0)
+			.id()
+			.value();
+	}
+
+	private UUID soilTest(SiteId site) {
+		return this.soilTests
+			.keep(site, new NewSoilTest(null, nextDay(),
+					new SoilFigures(7, 1, SoilExtract.SATURATED_PASTE, 2.0, null, null), 15, SoilDrainage.GOOD, ""),
+					null)
+			.id()
+			.value();
+	}
+
+	private UUID watering(SiteId site) {
+		return this.waterings.record(site, new NewWatering(null, nextDay(), 0.1, ""), null).id().value();
+	}
+
+	private UUID entry(SiteId site) {
+		return this.log.log(site, null, "mulch", WorkDone.on(nextDay(), ""), null).entry().id().value();
+	}
+
+	private UUID observation(SiteId site) {
+		return this.phenology
+			.observe(site, new NewObservation(null, Observation.Kind.EVENT, "thunder", nextDay()), null)
+			.id()
+			.value();
+	}
+
+	private UUID feed(Having of) {
+		return this.feeds.createForSite(of.site(), of.owner()).id().value();
+	}
+
+	private UUID token(PersonId owner) {
+		return token(owner, Set.of(Scope.READ), PersonalTokens.PREFIX + Secret.make(), Duration.ofDays(1)).id();
+	}
+
+	/** One site takes only so much on a day. */
+	private LocalDate nextDay() {
+		return LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC).minusDays(1 + this.made++ % 300);
+	}
+
+	/** A token with any scopes, past what people may give themselves. */
+	PersonalToken token(PersonId owner, Set<Scope> scopes, String secret, Duration lasts) {
+		Instant now = this.clock.instant();
+		PersonalToken token = new PersonalToken(UUID.randomUUID(), owner, "test", scopes, now.minusSeconds(60),
+				now.plus(lasts), null, null);
+		this.tokens.add(token, secret);
+		return token;
+	}
+
+	String secretFor(PersonId owner, Scope... scopes) {
+		String secret = PersonalTokens.PREFIX + Secret.make();
+		token(owner, (scopes.length == 0) ? EnumSet.allOf(Scope.class) : Set.of(scopes), secret, Duration.ofDays(1));
+		return secret;
+	}
+
+	/**
+	 * An address with things in it.
+	 * @param method of the call
+	 * @param pattern as the controller has it
+	 * @param of whose things
+	 */
+	String address(String method, String pattern, Having of) {
+		boolean ends = ENDS_SOMETHING.matcher(method + " " + pattern).matches() && !pattern.startsWith("/tasks");
+		String path = pattern;
+		for (Matcher next = VARIABLE.matcher(path); next.find(); next = VARIABLE.matcher(path)) {
+			String value = value(next.group(1), of, ends);
+			path = path.substring(0, next.end(1)) + "/" + value + path.substring(next.end());
+		}
+		return path.replace("/**", "/anything");
+	}
+
+	private String version() {
+		return this.packs.newest()
+			.stream()
+			.filter((one) -> one.pack().equals("shrubs"))
+			.map((one) -> Integer.toString(one.version()))
+			.findFirst()
+			.orElseThrow();
+	}
+
+	private String value(String before, Having having, boolean ends) {
+		return switch (before) {
+			case "sites" -> having.site().toString();
+			case "plantings" -> (ends ? planting(having.site()) : having.planting()).toString();
+			case "tasks" -> having.task().toString();
+			case "waterings" -> (ends ? watering(having.site()) : having.watering()).toString();
+			case "soil-tests" -> soilTest(having.site()).toString();
+			// Whoever has the secret may; here nobody has it.
+			case "manage" -> "A".repeat(43);
+			case "log" -> (ends ? entry(having.site()) : having.entry()).toString();
+			case "observations" -> (ends ? observation(having.site()) : having.observation()).toString();
+			case "feeds", "subscribe" -> (ends ? feed(having) : having.feed()).toString();
+			case "f" -> having.secret();
+			case "outbox" -> having.mail().toString();
+			case "tokens" -> (ends ? token(having.owner()) : having.token()).toString();
+			case "people", "accounts" -> having.owner().toString();
+			case "stations" -> STATION;
+			case "species" -> "syringa-vulgaris";
+			case "workshop", "packs", "rules" -> "shrubs";
+			case "shrubs" -> "prune-after-bloom";
+			case "versions" -> version();
+			default -> throw new IllegalStateException("nothing to put after /" + before + "/: add it here");
+		};
+	}
+
+}

@@ -1,0 +1,43 @@
+package org.leafward.pages;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+/** Models of the pages about who may look, invented. */
+final class AccessSamples {
+
+	private AccessSamples() {
+	}
+
+	record TokenForm(String name, String days) {
+
+		public boolean has(String code) {
+			return code.equals("read");
+		}
+
+	}
+
+	record TokenRow(UUID id, String name, String may, String more, boolean works) {
+	}
+
+	static Map<String, Object> tokens() {
+		Map<String, Object> model = new HashMap<>();
+		model.put("section", "me");
+		model.put("form", new TokenForm("", "365"));
+		model.put("errors", Map.of("name", "name is missing: fill it in"));
+		model.put("fresh", "leafward_" + "a".repeat(43));
+		model.put("scopes", List.of(new Choice("read", "look at your things"), new Choice("write", "change them")));
+		model.put("times", List.of(new Choice("365", "a year")));
+		model.put("rows",
+				List.of(new TokenRow(UUID.randomUUID(), "scales in the shed", "look at your things",
+						"made Thu 12 Nov 2026, not used yet, works until Fri 12 Nov 2027", true),
+						new TokenRow(UUID.randomUUID(), "old telephone", "look at your things, change your things",
+								"made Thu 12 Nov 2026, not used yet, revoked Fri 13 Nov 2026", false)));
+		model.put("page", 0);
+		model.put("hasNext", true);
+		return model;
+	}
+
+}
