@@ -38,6 +38,9 @@ class OwnAccount implements PersonalData {
 						select to_timestamp(creation_time / 1000) as "since", to_timestamp(last_access_time / 1000) as "lastUsed"
 						from accounts.session where principal_name = ?::uuid::text order by creation_time""",
 						person));
+		all.put("tokens", rows("""
+				select name, scopes, created_at as "createdAt", expires_at as "expiresAt", last_used_at as "lastUsedAt",
+					revoked_at as "revokedAt" from accounts.token where person = ? order by created_at, id""", person));
 		all.put("audit", rows("""
 				select at, deed, what, (actor = ?) is true as "byYou" from accounts.audit
 				where actor = ? or concerns = ? order by id""", person, person, person));

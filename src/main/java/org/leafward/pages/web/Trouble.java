@@ -19,6 +19,7 @@ import org.springframework.web.ErrorResponse;
 import org.springframework.web.bind.MethodArgumentNotValidException;
 import org.springframework.web.bind.MissingServletRequestParameterException;
 import org.springframework.web.method.annotation.HandlerMethodValidationException;
+import org.springframework.web.multipart.MultipartException;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 
 import org.leafward.measure.BadInput;
@@ -65,6 +66,10 @@ record Trouble(HttpStatusCode status, String what, @Nullable String where, @Null
 							"send less at a time; nothing was saved")
 					: of(HttpStatus.BAD_REQUEST, "The query or form can't be read", "query",
 							"percent-encode it as UTF-8 and send less than 1 MB");
+		}
+		if (ex instanceof MultipartException && !(ex instanceof ErrorResponse)) {
+			return of(HttpStatus.BAD_REQUEST, "There is no file in this form", "file",
+					"choose a file and send it anew");
 		}
 		if (busy(ex)) {
 			HttpHeaders later = new HttpHeaders();
