@@ -1,6 +1,8 @@
 package org.leafward.accounts;
 
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -14,7 +16,7 @@ public final class Brought {
 
 	private final Map<String, String> identifiers = new HashMap<>();
 
-	private final Map<String, Integer> counts = new HashMap<>();
+	private final Map<String, Integer> counts = new LinkedHashMap<>();
 
 	/**
 	 * Creates it.
@@ -105,10 +107,10 @@ public final class Brought {
 
 	/**
 	 * How many rows were used.
-	 * @return by name of the table
+	 * @return by name of the table, in the order in which they were taken
 	 */
 	public Map<String, Integer> counts() {
-		return Map.copyOf(this.counts);
+		return Collections.unmodifiableMap(this.counts);
 	}
 
 }

@@ -27,7 +27,7 @@ public enum Deed {
 	REVOKED_TOKEN("revoked a token"),
 
 	/** Took away all that was kept about them. */
-	EXPORTED("took away their data"),
+	EXPORTED("took a copy of everything"),
 
 	/** Had all deleted that was kept about them. */
 	DELETED("deleted an account");

@@ -16,8 +16,11 @@ public class PersonalRecords {
 
 	private final ObjectProvider<PersonalData> parts;
 
-	PersonalRecords(ObjectProvider<PersonalData> parts) {
+	private final AuditLog audit;
+
+	PersonalRecords(ObjectProvider<PersonalData> parts, AuditLog audit) {
 		this.parts = parts;
+		this.audit = audit;
 	}
 
 	private List<PersonalData> higherFirst() {
@@ -62,6 +65,18 @@ public class PersonalRecords {
 	@Transactional
 	public void bring(PersonId person, Brought brought) {
 		lowerFirst().forEach((part) -> part.bring(person, brought));
+	}
+
+	/**
+	 * Deletes all that is kept about the person who asks for it, and notes that somebody
+	 * went.
+	 * @param person who
+	 */
+	@Transactional
+	public void leave(PersonId person) {
+		// Before they are gone; the entry loses the name with them.
+		this.audit.note(Deed.DELETED, null, "");
+		forget(person);
 	}
 
 	/**

@@ -182,8 +182,7 @@ class MyAccountPages {
 			model.addAttribute("wrong", true);
 			return endPage(model);
 		}
-		this.records.forget(person.id());
-		this.audit.note(Deed.DELETED, null, "");
+		this.records.leave(person.id());
 		HttpSession session = request.getSession(false);
 		if (session != null) {
 			session.invalidate();

@@ -301,6 +301,28 @@ class SignInTests {
 	}
 
 	@Test
+	void whoLeavesTakesAllAlongAndIsGone() throws Exception {
+		ask("leaver@example.org");
+		Cookie session = follow(secret(1)).getCookie("SESSION");
+		Person leaver = this.people.withAddress("leaver@example.org").orElseThrow();
+		MockHttpServletResponse zip = answer(post("/me/archive").cookie(session).with(csrf()));
+		assertThat(zip.getContentType()).isEqualTo("application/zip");
+		assertThat(zip.getHeader("Content-Disposition")).startsWith("attachment; filename=\"leafward-");
+		assertThat(answer(post("/me/end").param("name", "somebody").cookie(session).with(csrf())).getStatus())
+			.isEqualTo(400);
+		assertThat(this.people.find(leaver.id())).isPresent();
+		MockHttpServletResponse gone = answer(
+				post("/me/end").param("name", leaver.name()).cookie(session).with(csrf()));
+		assertThat(gone.getStatus()).isEqualTo(200);
+		assertThat(gone.getContentAsString()).contains("All of it is gone");
+		assertThat(this.people.find(leaver.id())).isEmpty();
+		assertThat(answer(get("/sites").cookie(session)).getRedirectedUrl()).endsWith("/sign-in");
+		assertThat(this.database.sql("select count(*) from accounts.audit where deed = 'DELETED' and actor is null")
+			.query(Long.class)
+			.single()).isPositive();
+	}
+
+	@Test
 	void whereNobodyNewMayJoinOnlyThoseWhoAreKnownGetLinks() {
 		Arrivals closed = new Arrivals(this.people, this.roles, this.records, false);
 		assertThat(closed.welcome("stranger@example.org")).isFalse();
