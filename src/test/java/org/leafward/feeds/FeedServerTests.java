@@ -27,6 +27,7 @@ import org.leafward.care.TaskCalendar;
 import org.leafward.feeds.ical.FeedReading;
 import org.leafward.feeds.ical.IcsLinter;
 import org.leafward.measure.GeoPoint;
+import org.leafward.register.OpenSites;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
@@ -85,6 +86,9 @@ class FeedServerTests {
 	@MockitoBean
 	private Register register;
 
+	@MockitoBean
+	private OpenSites sites;
+
 	@TestConfiguration(proxyBeanMethods = false)
 	static class Time {
 
@@ -102,6 +106,7 @@ class FeedServerTests {
 				ZoneId.of("Europe/London"), SoilTexture.LOAM, Sun.FULL_SUN, Wind.AVERAGE);
 		given(this.register.find(this.site)).willReturn(Optional.of(found));
 		given(this.register.require(this.site)).willReturn(found);
+		given(this.sites.own(this.site.value())).willReturn(found);
 		plan();
 	}
 

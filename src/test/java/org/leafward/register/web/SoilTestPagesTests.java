@@ -1,5 +1,6 @@
 package org.leafward.register.web;
 
+import jakarta.servlet.http.Cookie;
 import java.time.Instant;
 import java.time.LocalDate;
 import org.jsoup.Jsoup;
@@ -13,7 +14,6 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.mock.web.MockHttpSession;
 import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
@@ -52,7 +52,7 @@ class SoilTestPagesTests {
 	@Test
 	void theFeedOfASodicBedHasTheGypsumWithItsAmount() throws Exception {
 		Site site = site("Quill Harbor promenade");
-		assertThat(ask(get("/sites/" + site.id() + "/soil-tests").session(session(site)), 200)).contains("SAR 40",
+		assertThat(ask(get("/sites/" + site.id() + "/soil-tests").cookie(session(site)), 200)).contains("SAR 40",
 				"wintercreeper at the steps", "the steps are salted all winter");
 		int season = LocalDate.ofInstant(Instant.now(), site.zone()).minusDays(16).getYear();
 		String tasks = authorized(get("/api/v1/sites/" + site.id() + "/tasks?season=" + season), 200);
@@ -65,12 +65,12 @@ class SoilTestPagesTests {
 	@Test
 	void aTestIsKeptShownAndTakenBack() throws Exception {
 		Site site = site("Millrace Park");
-		MockHttpSession session = session(site);
+		Cookie session = session(site);
 		String address = "/sites/" + site.id() + "/soil-tests";
-		assertThat(Jsoup.parse(ask(get("/sites/" + site.id()).session(session), 200)).select("a[href$=/soil-tests]"))
+		assertThat(Jsoup.parse(ask(get("/sites/" + site.id()).cookie(session), 200)).select("a[href$=/soil-tests]"))
 			.hasSize(1);
 		Document wrong = Jsoup.parse(ask(post(address).with(csrf())
-			.session(session)
+			.cookie(session)
 			.param("day", "soon")
 			.param("ec", "lots")
 			.param("note", "kept"), 400));
@@ -79,21 +79,21 @@ class SoilTestPagesTests {
 		assertThat(wrong.getElementById("note").val()).isEqualTo("kept");
 		String day = LocalDate.ofInstant(Instant.now(), site.zone()).minusDays(9).toString();
 		ask(post(address).with(csrf())
-			.session(session)
+			.cookie(session)
 			.param("day", day)
 			.param("ph", "8,9")
 			.param("ec", "2.1")
 			.param("sar", "24")
 			.param("cec", "18"), 302);
-		Document page = Jsoup.parse(ask(get(address).session(session), 200));
+		Document page = Jsoup.parse(ask(get(address).cookie(session), 200));
 		assertThat(page.select("ul.pick li").text()).contains("pH 8.9, 2.1 dS/m in a saturated paste, SAR 24",
 				"CEC 18 meq/100 g", "the whole site", "entered by " + "Tobias Wren");
 		String undo = page.selectFirst("form[action$=/undo]").attr("action");
 		Site others = site("Farrow house");
-		ask(get(address).session(session(others)), 404);
-		ask(post(undo).with(csrf()).session(session(others)), 404);
-		ask(post(undo).with(csrf()).session(session), 302);
-		assertThat(ask(get(address).session(session), 200)).contains("No soil test is kept here yet.");
+		ask(get(address).cookie(session(others)), 404);
+		ask(post(undo).with(csrf()).cookie(session(others)), 404);
+		ask(post(undo).with(csrf()).cookie(session), 302);
+		assertThat(ask(get(address).cookie(session), 200)).contains("No soil test is kept here yet.");
 	}
 
 	@Test
@@ -117,10 +117,11 @@ class SoilTestPagesTests {
 		ask(get(address), 401);
 	}
 
-	private MockHttpSession session(Site site) throws Exception {
-		MockHttpSession session = new MockHttpSession();
-		this.web.perform(post("/people/" + site.owner().value()).with(csrf()).session(session));
-		return session;
+	private Cookie session(Site site) throws Exception {
+		return this.web.perform(post("/people/" + site.owner().value()).with(csrf()))
+			.andReturn()
+			.getResponse()
+			.getCookie("SESSION");
 	}
 
 	private String authorized(MockHttpServletRequestBuilder request, int status) throws Exception {
