@@ -145,7 +145,7 @@ class SpecialistWalkTests {
 		this.page.findElement(By.id("file")).sendKeys(file.toString());
 		this.browser.press("Read the file");
 		assertThat(this.page.findElement(By.id("text")).getAttribute("value")).contains("title: Boxwood\n");
-		Files.write(file, new byte[700_000]);
+		Files.write(file, new byte[2_500_000]);
 		go("/workshop");
 		this.page.findElement(By.id("file")).sendKeys(file.toString());
 		this.browser.press("Read the file");

@@ -36,7 +36,8 @@ public final class TestDatabase implements ApplicationContextInitializer<Configu
 		usedBySpring = true;
 		TestPropertyValues
 			.of("spring.datasource.url=" + freshUrl(), "spring.datasource.username=postgres",
-					"spring.datasource.password=", "spring.datasource.hikari.maximum-pool-size=8")
+					"spring.datasource.password=", "spring.datasource.hikari.maximum-pool-size=8",
+					"spring.datasource.hikari.minimum-idle=1")
 			.applyTo(context);
 	}
 
@@ -69,7 +70,7 @@ public final class TestDatabase implements ApplicationContextInitializer<Configu
 				server = EmbeddedPostgres.builder()
 					.setRegisterShutdownHook(false)
 					.setLocaleConfig("locale", "C.UTF-8")
-					.setServerConfig("max_connections", "200")
+					.setServerConfig("max_connections", "400")
 					.start();
 			}
 			catch (IOException ex) {
