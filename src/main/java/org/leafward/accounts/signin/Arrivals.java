@@ -108,8 +108,11 @@ public class Arrivals {
 
 	/** The part before the at sign, until they say what they are called. */
 	private static String called(String email, @Nullable String name) {
-		String wanted = (name != null && !name.isBlank()) ? name.strip() : email.substring(0, email.indexOf('@'));
-		return wanted.substring(0, Math.min(100, wanted.length()));
+		String wanted = (name != null && !name.isBlank()) ? name : email.substring(0, email.indexOf('@'));
+		// Nobody is turned away for what another server, or their address, makes of a
+		// name.
+		String plain = wanted.replaceAll("[\\p{Cntrl}\\p{Cf}\\p{Cs}\u2028\u2029]+", " ").strip();
+		return plain.isEmpty() ? "Gardener" : plain.substring(0, Math.min(100, plain.length())).strip();
 	}
 
 }

@@ -333,6 +333,18 @@ class SignInTests {
 	}
 
 	@Test
+	void nobodyIsTurnedAwayForAName() {
+		Arrivals open = new Arrivals(this.people, this.roles, this.records, true);
+		assertThat(open.arrive("lines@example.org", "Ada\r\nBcc: eve \u202elast")).get()
+			.extracting(SignedIn::called)
+			.isEqualTo("Ada Bcc: eve  last");
+		assertThat(open.arrive("\u202e@example.org", null)).get().extracting(SignedIn::called).isEqualTo("Gardener");
+		assertThat(open.arrive("long@example.net", "x".repeat(300))).get()
+			.extracting((one) -> one.called().length())
+			.isEqualTo(100);
+	}
+
+	@Test
 	void anAddressIsAddedOnceItsOwnerHasSaidSo() throws Exception {
 		Person quick = this.people.withoutAddress("A quick calendar", ZoneId.of("America/Chicago"));
 		assertThat(this.confirmations.ask(quick.id(), "later@example.org")).isEqualTo(Confirmations.Outcome.SENT);

@@ -1,5 +1,6 @@
 package org.leafward.quick.web;
 
+import java.time.Duration;
 import java.net.URI;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,6 +35,7 @@ import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 import static org.assertj.core.api.Assertions.within;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
@@ -264,10 +266,7 @@ class QuickPagesTests {
 		SiteId kept = site(somebodys).id();
 		long before = calendars();
 		assertThat(this.expiry.expire()).isEqualTo(2);
-		for (int i = 0; i < 100 && calendars() == before; i++) {
-			Thread.sleep(100);
-		}
-		assertThat(calendars()).isEqualTo(before - 1);
+		await().atMost(Duration.ofSeconds(20)).untilAsserted(() -> assertThat(calendars()).isEqualTo(before - 1));
 		assertThat(status(nobodys)).isEqualTo(410);
 		assertThat(status(somebodys)).isEqualTo(410);
 		assertThat(this.register.find(gone)).isEmpty();
