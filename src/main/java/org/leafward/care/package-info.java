@@ -5,7 +5,7 @@
 @ApplicationModule(displayName = "Care",
 		allowedDependencies = { "register", "plants", "climate", "climate :: water", "amounts", "amounts :: water",
 				"amounts :: salt", "amounts :: light", "amounts :: cover", "amounts :: limits", "amounts :: soiltest",
-				"accounts", "knowledge", "measure", "pages" })
+				"accounts", "knowledge", "language", "measure", "pages" })
 @NullMarked
 package org.leafward.care;
 

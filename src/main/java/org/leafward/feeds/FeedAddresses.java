@@ -30,7 +30,16 @@ public class FeedAddresses {
 	 * @return absolute, on the server's public address, else on the one that was asked
 	 */
 	public String address(NewFeed feed) {
-		return absolute(feed.path());
+		return absolute(feed.path(FeedForm.EVENTS));
+	}
+
+	/**
+	 * The address of its to-dos.
+	 * @param feed a feed just made
+	 * @return absolute
+	 */
+	public String todos(NewFeed feed) {
+		return absolute(feed.path(FeedForm.TODOS));
 	}
 
 	/**

@@ -14,16 +14,21 @@ import org.leafward.feeds.core.FeedEntry;
 import org.leafward.feeds.core.FeedWindow;
 import org.leafward.feeds.core.TaskEntries;
 import org.leafward.feeds.ical.CalendarWriter;
+import org.leafward.feeds.ical.CalendarWriter.Before;
+import org.leafward.feeds.ical.CalendarWriter.Component;
+import org.leafward.feeds.ical.CalendarWriter.Head;
+import org.leafward.feeds.ical.CalendarWriter.Written;
+import org.leafward.language.Phrasebooks;
 import org.leafward.feeds.store.DocumentTable.Claimed;
 import org.leafward.measure.BadInput;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
 import org.springframework.beans.factory.annotation.Value;
-import org.springframework.stereotype.Component;
+import org.springframework.stereotype.Service;
 
 /** Builds documents from the tasks of the day. */
-@Component
+@Service
 class FeedBuilder {
 
 	private final TaskCalendar tasks;
@@ -32,6 +37,8 @@ class FeedBuilder {
 
 	private final People people;
 
+	private final Phrasebooks books;
+
 	private final String base;
 
 	private final CalendarWriter writer = new CalendarWriter();
@@ -39,11 +46,12 @@ class FeedBuilder {
 	/*
 	 * Links must not depend on who asks, or the octets would: the address is a setting.
 	 */
-	FeedBuilder(TaskCalendar tasks, Register register, People people,
+	FeedBuilder(TaskCalendar tasks, Register register, People people, Phrasebooks books,
 			@Value("${leafward.base-url:http://localhost:8080}") String base) {
 		this.tasks = tasks;
 		this.register = register;
 		this.people = people;
+		this.books = books;
 		this.base = checked(base.isBlank() ? "http://localhost:8080" : base.strip());
 	}
 
@@ -66,23 +74,31 @@ class FeedBuilder {
 	 * Builds a document.
 	 * @param feed the feed
 	 * @param day the day to build it for, UTC
-	 * @return text/calendar in UTF-8; the same for the same tasks and day
+	 * @param before the document before
+	 * @return the same for the same tasks, day and document before
 	 */
-	byte[] build(Claimed feed, LocalDate day) {
-		FeedWindow window = new FeedWindow(day);
+	Written build(Claimed feed, LocalDate day, Before before) {
+		FeedOptions options = feed.options();
+		FeedWindow window = new FeedWindow(day, options.behind(), options.ahead());
 		UUID what = feed.what();
 		List<CareTask> found = (feed.kind() == FeedKind.SITE) ? this.tasks.ofSite(new SiteId(what), window.days())
 				: this.tasks.ofPerson(new PersonId(what), window.days());
-		List<FeedEntry> entries = new ArrayList<>(TaskEntries.of(found, window, this.base));
+		TaskEntries words = new TaskEntries(this.books.of(options.speech().language()), options.speech().units(),
+				this.base);
+		List<FeedEntry> entries = new ArrayList<>(
+				words.of(found.stream().filter((task) -> options.has(task.kind())).toList(), window));
+		if (feed.form() == FeedForm.TODOS) {
+			entries.removeIf((entry) -> !entry.todo());
+		}
 		if (entries.isEmpty()) {
-			entries.add(TaskEntries.nothingPlanned(feed.id().value(), feed.life().created()));
+			entries.add(words.nothingPlanned(feed.id().value(), feed.life().created()));
 		}
 		if (feed.life().announcedOn(day)) {
-			entries.add(feed.life().announcement(feed.id().value()));
+			entries.add(words.ending(feed.id().value(), feed.life()));
 		}
 		String name = name(feed.kind(), what);
-		return this.writer.write("Plant care: " + name,
-				"What to do, what to leave, and when: %s. Dates move with the weather.".formatted(name), entries);
+		return this.writer.write(new Head(words.name(name), words.about(name), options.speech().language().code()),
+				entries, (feed.form() == FeedForm.TODOS) ? Component.TODO : Component.EVENT, options.alarm(), before);
 	}
 
 	private String name(FeedKind kind, UUID what) {

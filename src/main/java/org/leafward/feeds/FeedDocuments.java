@@ -1,8 +1,5 @@
 package org.leafward.feeds;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -16,9 +13,10 @@ import java.util.HexFormat;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicReference;
-import java.util.zip.GZIPOutputStream;
 import org.jspecify.annotations.Nullable;
 import org.leafward.feeds.core.FeedLife;
+import org.leafward.feeds.ical.CalendarWriter.Before;
+import org.leafward.feeds.ical.CalendarWriter.Written;
 import org.leafward.feeds.store.DocumentTable;
 import org.leafward.feeds.store.DocumentTable.Built;
 import org.leafward.feeds.store.DocumentTable.Claimed;
@@ -37,12 +35,6 @@ import org.springframework.transaction.support.TransactionTemplate;
 public class FeedDocuments {
 
 	private static final Logger LOG = LoggerFactory.getLogger(FeedDocuments.class);
-
-	/**
-	 * A person with many sites has a change for each of them in a row. A document built
-	 * so shortly before is left to the job.
-	 */
-	private static final Duration JUST_BUILT = Duration.ofSeconds(10);
 
 	private static final Duration RETRY = Duration.ofMinutes(5);
 
@@ -72,10 +64,11 @@ public class FeedDocuments {
 	 * Looks a feed up by its secret. A well-formed, an odd and a wrong token cost the
 	 * same: one hash and one look-up by it.
 	 * @param token anything
+	 * @param form of which form to tell
 	 * @return empty for an unknown token
 	 */
-	public Optional<FeedState> find(String token) {
-		Optional<FeedState> found = this.feeds.findByHash(sha256(token.getBytes(StandardCharsets.UTF_8)));
+	public Optional<FeedState> find(String token, FeedForm form) {
+		Optional<FeedState> found = this.feeds.findByHash(sha256(token.getBytes(StandardCharsets.UTF_8)), form);
 		found.filter((state) -> !state.revoked()).ifPresent(this::noteFetch);
 		return found;
 	}
@@ -95,32 +88,46 @@ public class FeedDocuments {
 	/**
 	 * The document as it is stored, even where it is stale; one that is missing is built.
 	 * @param feed the feed
+	 * @param form in which form
 	 * @return empty when the feed is gone or revoked
 	 */
-	public Optional<FeedDocument> read(FeedId feed) {
-		Optional<FeedDocument> stored = this.store.document(feed);
+	public Optional<FeedDocument> read(FeedId feed, FeedForm form) {
+		Optional<FeedDocument> stored = this.store.document(feed, form);
 		if (stored.isPresent()) {
 			return stored;
 		}
-		this.transaction
-			.executeWithoutResult((status) -> this.store.unrevoked(feed).ifPresent((claimed) -> build(claimed)));
-		return this.store.document(feed);
+		this.transaction.executeWithoutResult(
+				(status) -> this.store.unrevoked(feed).ifPresent((claimed) -> build(claimed.in(form))));
+		return this.store.document(feed, form);
 	}
 
 	/**
-	 * Marks the documents that show a site stale and builds them again. Joins the
-	 * caller's transaction.
+	 * Marks the documents that show a site stale. Joins the caller's transaction.
+	 * {@link RebuildWorker} builds them.
 	 * @param site the site whose tasks changed
 	 * @param person whose site it is
 	 */
 	@Transactional
 	public void planChanged(UUID site, UUID person) {
-		Instant justBefore = this.clock.instant().minus(JUST_BUILT);
-		for (Claimed claimed : this.store.markStale(site, person)) {
-			if (claimed.kind() == FeedKind.SITE || !claimed.builtAt().isAfter(justBefore)) {
-				build(claimed);
-			}
-		}
+		this.store.markStale(site, person);
+	}
+
+	/**
+	 * Builds the documents that show a site at once.
+	 * @param site the site
+	 * @param person whose site it is
+	 */
+	@Transactional
+	public void buildNow(UUID site, UUID person) {
+		this.store.showing(site, person).forEach(this::build);
+	}
+
+	/**
+	 * Builds the documents of a feed at once.
+	 * @param feed the feed
+	 */
+	void buildAgain(FeedId feed) {
+		this.store.of(feed).forEach(this::build);
 	}
 
 	/**
@@ -140,22 +147,22 @@ public class FeedDocuments {
 	}
 
 	private boolean rebuildNext() {
-		AtomicReference<@Nullable FeedId> tried = new AtomicReference<>();
+		AtomicReference<@Nullable Claimed> tried = new AtomicReference<>();
 		try {
 			this.transaction.executeWithoutResult(
 					(status) -> this.store.claimStale(today(), this.clock.instant()).ifPresent((claimed) -> {
-						tried.set(claimed.id());
+						tried.set(claimed);
 						build(claimed);
 					}));
 		}
 		catch (RuntimeException ex) {
-			FeedId failed = tried.get();
+			Claimed failed = tried.get();
 			if (failed == null) {
 				throw ex;
 			}
-			LOG.warn("Feed {} was not built; its last document is served and it is tried again in {}", failed, RETRY,
-					ex);
-			this.store.retry(failed, this.clock.instant().plus(RETRY));
+			LOG.warn("Feed {} was not built; its last document is served and it is tried again in {}", failed.id(),
+					RETRY, ex);
+			this.store.retry(failed.id(), failed.form(), this.clock.instant().plus(RETRY));
 		}
 		return tried.get() != null;
 	}
@@ -179,17 +186,20 @@ public class FeedDocuments {
 	private void build(Claimed feed) {
 		Instant now = this.clock.instant();
 		LocalDate day = today();
-		byte[] octets = this.builder.build(feed, day);
-		String etag = HexFormat.of().formatHex(sha256(octets));
-		if (etag.equals(feed.etag())) {
-			this.store.keep(feed.id(), day, now);
+		FeedDocument before = feed.before();
+		Written written = this.builder.build(feed, day, new Before((before != null) ? before.octets() : new byte[0],
+				feed.aheadBy(), now.truncatedTo(ChronoUnit.SECONDS)));
+		String etag = HexFormat.of().formatHex(sha256(written.octets()));
+		if (before != null && etag.equals(before.etag())) {
+			this.store.keep(feed.id(), feed.form(), day, now);
 			return;
 		}
 		Instant modified = now.truncatedTo(ChronoUnit.SECONDS);
-		if (feed.lastModified() != null && !modified.isAfter(feed.lastModified())) {
-			modified = feed.lastModified().plusSeconds(1);
+		if (before != null && !modified.isAfter(before.lastModified())) {
+			modified = before.lastModified().plusSeconds(1);
 		}
-		this.store.store(new Built(feed.id(), new FeedDocument(octets, gzip(octets), etag, modified), day, now));
+		FeedDocument document = new FeedDocument(Packing.pack(written.octets()), etag, modified);
+		this.store.store(new Built(feed.id(), feed.form(), document, written.aheadBy(), day, now));
 	}
 
 	private LocalDate today() {
@@ -203,17 +213,6 @@ public class FeedDocuments {
 		catch (NoSuchAlgorithmException ex) {
 			throw new IllegalStateException("every Java platform has SHA-256", ex);
 		}
-	}
-
-	private static byte[] gzip(byte[] octets) {
-		ByteArrayOutputStream packed = new ByteArrayOutputStream(octets.length / 4);
-		try (GZIPOutputStream out = new GZIPOutputStream(packed)) {
-			out.write(octets);
-		}
-		catch (IOException ex) {
-			throw new UncheckedIOException(ex);
-		}
-		return packed.toByteArray();
 	}
 
 }

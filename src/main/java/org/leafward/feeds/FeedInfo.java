@@ -16,9 +16,10 @@ import org.leafward.feeds.core.FeedLife;
  * @param revokedAt since when its address is dead; null while it lives
  * @param lastFetchedAt when a calendar last asked for it, exact to an hour; null for
  * never
+ * @param options what it holds and how it speaks
  */
 public record FeedInfo(FeedId id, FeedKind kind, UUID what, Instant createdAt, @Nullable Instant revokedAt,
-		@Nullable Instant lastFetchedAt) {
+		@Nullable Instant lastFetchedAt, FeedOptions options) {
 
 	/**
 	 * The day on which it ends unless a program fetches it, UTC.

@@ -53,33 +53,35 @@ public class Feeds {
 	 * Makes a feed of one site's tasks; its document is built at once.
 	 * @param site the site
 	 * @param owner who may list and revoke it
+	 * @param options what it holds and how it speaks
 	 * @return with the token, shown only now
 	 * @throws NotThere when there is no such site
 	 * @throws BadInput when the site has 50 living feeds
 	 */
 	@Transactional
-	public NewFeed createForSite(SiteId site, PersonId owner) {
+	public NewFeed createForSite(SiteId site, PersonId owner, FeedOptions options) {
 		this.register.require(site);
-		return create(FeedKind.SITE, site.value(), owner);
+		return create(FeedKind.SITE, site.value(), owner, options);
 	}
 
 	/**
 	 * Makes a feed of the tasks of all sites of a person; its document is built at once.
 	 * @param person whose tasks
 	 * @param owner who may list and revoke it
+	 * @param options what it holds and how it speaks
 	 * @return with the token, shown only now
 	 * @throws NotThere when there is no such person
 	 * @throws BadInput when the person has 50 living feeds
 	 */
 	@Transactional
-	public NewFeed createForPerson(PersonId person, PersonId owner) {
+	public NewFeed createForPerson(PersonId person, PersonId owner, FeedOptions options) {
 		if (this.people.find(person).isEmpty()) {
 			throw new NotThere("There is no person " + person);
 		}
-		return create(FeedKind.PERSON, person.value(), owner);
+		return create(FeedKind.PERSON, person.value(), owner, options);
 	}
 
-	private NewFeed create(FeedKind kind, UUID what, PersonId owner) {
+	private NewFeed create(FeedKind kind, UUID what, PersonId owner, FeedOptions options) {
 		if (this.table.countLiving(kind, what) >= MOST_FEEDS) {
 			throw new BadInput("there are %d living feeds of this already".formatted(MOST_FEEDS), "feed",
 					"revoke one that is no longer used");
@@ -89,8 +91,9 @@ public class Feeds {
 		String token = Base64.getUrlEncoder().withoutPadding().encodeToString(secret);
 		FeedId id = new FeedId(UUID.randomUUID());
 		Instant now = this.clock.instant();
-		this.table.add(id, kind, what, owner, FeedDocuments.sha256(token.getBytes(StandardCharsets.UTF_8)), now);
-		this.documents.buildFirst(Claimed.of(id, kind, what, now));
+		this.table.add(id, kind, what, owner, FeedDocuments.sha256(token.getBytes(StandardCharsets.UTF_8)), options,
+				now);
+		this.documents.buildFirst(Claimed.of(id, kind, what, options, now));
 		return new NewFeed(id, token);
 	}
 
@@ -119,6 +122,47 @@ public class Feeds {
 	 */
 	public Optional<PersonId> ownerOf(FeedId feed) {
 		return this.table.ownerOf(feed);
+	}
+
+	/**
+	 * Changes what a feed holds and how it speaks; its address stays. Its documents are
+	 * built anew at once.
+	 * @param feed the feed
+	 * @param owner its owner
+	 * @param options what it holds from now on
+	 * @throws NotThere when there is no such living feed of this owner
+	 */
+	@Transactional
+	public void change(FeedId feed, PersonId owner, FeedOptions options) {
+		if (!this.table.change(feed, owner, options)) {
+			throw new NotThere("There is no feed " + feed);
+		}
+		this.documents.buildAgain(feed);
+	}
+
+	/**
+	 * Makes another address for what a feed shows and kills the one that it has.
+	 * @param feed the feed
+	 * @param owner its owner
+	 * @return the new feed, with the same options
+	 * @throws NotThere when there is no such living feed of this owner
+	 */
+	@Transactional
+	public NewFeed rotate(FeedId feed, PersonId owner) {
+		FeedInfo old = this.table.find(feed)
+			.filter((one) -> one.revokedAt() == null && this.table.ownerOf(feed).filter(owner::equals).isPresent())
+			.orElseThrow(() -> new NotThere("There is no feed " + feed));
+		revoke(feed, owner);
+		return create(old.kind(), old.what(), owner, old.options());
+	}
+
+	/**
+	 * One feed.
+	 * @param feed the feed
+	 * @return empty when there is none
+	 */
+	public Optional<FeedInfo> find(FeedId feed) {
+		return this.table.find(feed);
 	}
 
 	/**

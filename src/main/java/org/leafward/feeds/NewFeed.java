@@ -10,11 +10,12 @@ package org.leafward.feeds;
 public record NewFeed(FeedId id, String token) {
 
 	/**
-	 * The address below the server's own.
+	 * An address below the server's own.
+	 * @param form as entries or as to-dos
 	 * @return begins with a slash, ends with {@code .ics}
 	 */
-	public String path() {
-		return "/f/" + this.token + "/tasks.ics";
+	public String path(FeedForm form) {
+		return "/f/" + this.token + "/" + form.file();
 	}
 
 	/** Keeps the secret out of logs. */

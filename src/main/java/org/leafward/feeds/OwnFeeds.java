@@ -1,6 +1,7 @@
 package org.leafward.feeds;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.UUID;
 import org.leafward.accounts.PersonId;
 import org.leafward.accounts.PersonalData;
 import org.leafward.feeds.store.DocumentTable.Claimed;
+import org.leafward.feeds.ical.CalendarWriter.Before;
 import org.leafward.feeds.store.FeedTable;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
@@ -46,8 +48,9 @@ class OwnFeeds implements PersonalData {
 	@Override
 	public Map<String, byte[]> files(PersonId person) {
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC);
-		return Map.of("calendar.ics", this.builder.build(
-				Claimed.of(new FeedId(person.value()), FeedKind.PERSON, person.value(), this.clock.instant()), today));
+		Instant now = this.clock.instant();
+		Claimed whole = Claimed.of(new FeedId(person.value()), FeedKind.PERSON, person.value(), FeedOptions.USUAL, now);
+		return Map.of("calendar.ics", this.builder.build(whole, today, Before.nothing(now)).octets());
 	}
 
 	@Override

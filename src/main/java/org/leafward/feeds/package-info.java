@@ -2,7 +2,8 @@
  * iCalendar subscriptions: documents built ahead, stored, served with validators. Never
  * builds a calendar per request.
  */
-@ApplicationModule(displayName = "Feeds", allowedDependencies = { "care", "register", "accounts", "measure", "pages" })
+@ApplicationModule(displayName = "Feeds",
+		allowedDependencies = { "care", "register", "accounts", "language", "measure", "pages" })
 @NullMarked
 package org.leafward.feeds;
 

@@ -3,6 +3,7 @@ package org.leafward.quick;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import org.leafward.language.Speech;
 import org.leafward.measure.BadInput;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.NewSite;
@@ -15,8 +16,9 @@ import org.leafward.register.NewSite;
  * @param site the place
  * @param species what grows there, 1 to 40 species
  * @param young those that were planted within the last two years
+ * @param speech language and units of the calendar
  */
-public record NewQuickCalendar(UUID key, NewSite site, List<SpeciesId> species, Set<SpeciesId> young) {
+public record NewQuickCalendar(UUID key, NewSite site, List<SpeciesId> species, Set<SpeciesId> young, Speech speech) {
 
 	/** Species in a quick calendar; who has more needs a register. */
 	public static final int MOST = 40;

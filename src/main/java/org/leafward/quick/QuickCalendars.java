@@ -12,6 +12,7 @@ import org.leafward.accounts.Secret;
 import org.leafward.feeds.FeedDocuments;
 import org.leafward.feeds.FeedId;
 import org.leafward.feeds.FeedInfo;
+import org.leafward.feeds.FeedOptions;
 import org.leafward.feeds.Feeds;
 import org.leafward.feeds.NewFeed;
 import org.leafward.measure.BadInput;
@@ -74,13 +75,13 @@ public class QuickCalendars {
 			Person person = this.people.withoutAddress(NOBODY, wanted.site().zone());
 			Site site = this.register.addSite(person.id(), wanted.site());
 			this.register.addPlantings(site.id(), this.plantings.of(wanted, when));
-			NewFeed feed = this.feeds.createForSite(site.id(), person.id());
+			NewFeed feed = this.feeds.createForSite(site.id(), person.id(), FeedOptions.of(wanted.speech()));
 			String secret = Secret.make();
 			this.table.add(new QuickCalendar(UUID.randomUUID(), person.id(), site.id(), feed.id()), Secret.hash(secret),
 					wanted.key(), this.clock.instant());
 			return new MadeCalendar(feed, secret, site);
 		});
-		this.documents.planChanged(made.site().id().value(), made.site().owner().value());
+		this.documents.buildNow(made.site().id().value(), made.site().owner().value());
 		return made;
 	}
 
@@ -137,12 +138,13 @@ public class QuickCalendars {
 	 */
 	@Transactional
 	public NewFeed anotherAddress(QuickCalendar calendar) {
+		FeedOptions options = latest(calendar).map(FeedInfo::options).orElse(FeedOptions.USUAL);
 		for (FeedInfo one : this.feeds.ofSite(calendar.site())) {
 			if (one.revokedAt() == null) {
 				this.feeds.revoke(one.id(), calendar.person());
 			}
 		}
-		NewFeed made = this.feeds.createForSite(calendar.site(), calendar.person());
+		NewFeed made = this.feeds.createForSite(calendar.site(), calendar.person(), options);
 		this.table.changeFeed(calendar.id(), made.id());
 		return made;
 	}

@@ -3,8 +3,8 @@
  * in a few steps.
  */
 @ApplicationModule(displayName = "Quick calendar",
-		allowedDependencies = { "feeds", "care", "register", "regions", "accounts", "plants", "climate", "measure",
-				"pages" })
+		allowedDependencies = { "feeds", "care", "register", "regions", "accounts", "plants", "climate", "language",
+				"measure", "pages" })
 @NullMarked
 package org.leafward.quick;
 

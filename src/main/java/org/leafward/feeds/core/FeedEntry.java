@@ -11,34 +11,52 @@ import org.leafward.measure.DayWindow;
  * What one calendar entry shows.
  *
  * @param uid the same for the life of what it shows (RFC 5545 section 3.8.4.7)
- * @param sequence number of visible changes, never falls
+ * @param sequence number of changes of what it is about; the document counts on from here
  * @param created when what it shows came to be, whole seconds
- * @param changed when a reader last saw a difference, whole seconds
+ * @param changed when what it is about last changed, whole seconds
  * @param window its days
  * @param summary at most 60 code points on one line
  * @param description plain text, lines parted by LF, at most 1,000 octets in UTF-8
  * @param url the page about it; null for a notice
  * @param kind what it asks for; null for a notice
- * @param cancelled whether it is no longer needed
+ * @param categories words to filter by, one or more. None holds a comma: clients are
+ * known to split there even when it is escaped.
+ * @param standing where it stands
  */
 public record FeedEntry(String uid, int sequence, Instant created, Instant changed, DayWindow window, String summary,
-		String description, @Nullable URI url, @Nullable TaskKind kind, boolean cancelled) {
+		String description, @Nullable URI url, @Nullable TaskKind kind, List<String> categories, Standing standing) {
+
+	/** Where an entry stands. */
+	public enum Standing {
+
+		/** To be seen to. */
+		OPEN,
+
+		/** Done. */
+		DONE,
+
+		/** Left out by its people. */
+		LEFT_OUT,
+
+		/** No longer needed. */
+		CANCELLED
+
+	}
+
+	public FeedEntry {
+		categories = List.copyOf(categories);
+	}
+
+	public boolean cancelled() {
+		return this.standing == Standing.CANCELLED;
+	}
 
 	/**
-	 * Words to filter by. None holds a comma: clients are known to split there even when
-	 * it is escaped.
-	 * @return one or two
+	 * Whether there is something to do about it.
+	 * @return false for notices, hold-offs and what is over
 	 */
-	public List<String> categories() {
-		if (this.kind == null) {
-			return List.of("Plant care");
-		}
-		return switch (this.kind) {
-			case DO -> List.of("Plant care", "To do");
-			case HOLD_OFF -> List.of("Plant care", "Hold-off");
-			case RAMP_DAY -> List.of("Plant care", "Hardening off");
-			case WATCH -> List.of("Plant care", "Look for");
-		};
+	public boolean todo() {
+		return this.kind != null && this.kind != TaskKind.HOLD_OFF;
 	}
 
 }

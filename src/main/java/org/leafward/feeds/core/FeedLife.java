@@ -4,10 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
-import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.leafward.measure.DayWindow;
-import org.leafward.measure.DayWords;
 
 /**
  * How long a feed lives: 18 months from when a program last fetched it, or from when it
@@ -56,23 +53,11 @@ public record FeedLife(Instant created, Instant lastUse) {
 	}
 
 	/**
-	 * What the calendar says. It stands on the last day; its date of change is the first
-	 * day of the announcement, so that the same announcement is always the same entry,
-	 * and a later one is newer.
-	 * @param feed identifier of the feed
-	 * @return an entry of one day
+	 * How long it was used, which grows from one announcement to the next.
+	 * @return days from when it was made to its last use
 	 */
-	public FeedEntry announcement(UUID feed) {
-		LocalDate end = end();
-		Instant said = end.minusDays(ANNOUNCED).atStartOfDay(ZoneOffset.UTC).toInstant();
-		return new FeedEntry("ends-" + feed + TaskEntries.DOMAIN,
-				(int) ChronoUnit.DAYS.between(day(this.created), day(this.lastUse)),
-				this.created.truncatedTo(ChronoUnit.SECONDS), said, DayWindow.of(end),
-				"This calendar ends on %s unless it is fetched".formatted(DayWords.of(end)),
-				("No calendar program has asked for this calendar for a long time, so it ends on %s. It goes on by itself as"
-						+ " soon as a program fetches it, and this entry goes away. If it has ended, make a new one.")
-					.formatted(DayWords.of(end)),
-				null, null, false);
+	int daysOfUse() {
+		return (int) ChronoUnit.DAYS.between(day(this.created), day(this.lastUse));
 	}
 
 }

@@ -17,14 +17,10 @@ import org.leafward.measure.DayWindow;
  * stays long enough for the slowest client to hear of it.
  *
  * @param day the day the document is built for, UTC
+ * @param behind days kept behind
+ * @param ahead days shown ahead
  */
-public record FeedWindow(LocalDate day) {
-
-	/** Days kept behind; common practice. */
-	static final int BEHIND = 180;
-
-	/** Days shown ahead: a year and a season's slack; common practice. */
-	static final int AHEAD = 400;
+public record FeedWindow(LocalDate day, int behind, int ahead) {
 
 	/**
 	 * Days that a withdrawn task is still shown. Some clients ask once a week; the rest
@@ -34,10 +30,10 @@ public record FeedWindow(LocalDate day) {
 
 	/**
 	 * The days whose tasks are shown.
-	 * @return 180 days back to 400 days ahead
+	 * @return from the days behind to the days ahead
 	 */
 	public DayWindow days() {
-		return new DayWindow(this.day.minusDays(BEHIND), this.day.plusDays(AHEAD));
+		return new DayWindow(this.day.minusDays(this.behind), this.day.plusDays(this.ahead));
 	}
 
 	/**

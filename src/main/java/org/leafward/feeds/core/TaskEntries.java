@@ -11,21 +11,20 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
+import org.leafward.feeds.core.FeedEntry.Standing;
+import org.leafward.language.Phrasebook;
+import org.leafward.language.Units;
 import org.leafward.measure.DayWindow;
+import org.leafward.measure.DayWords;
 
-/** Words a task for a calendar. */
+/** Words tasks and notices for the calendar of a reader. */
 public final class TaskEntries {
-
-	/**
-	 * When the wording of this class last changed. A client that looks at LAST-MODIFIED
-	 * keeps the old words otherwise, so raise this with every change of wording.
-	 */
-	static final Instant WORDED = Instant.parse("2026-11-25T20:00:00Z");
 
 	/** Constant, so that moving the server to another host changes no identifier. */
 	static final String DOMAIN = "@leafward";
@@ -46,29 +45,44 @@ public final class TaskEntries {
 	 * Clients hide or strike out what is cancelled, and none shows an event as done, so
 	 * the words at the beginning have to say it.
 	 */
-	private static final Map<TaskState, String> MARKED = Map.of(TaskState.WITHDRAWN, "No longer needed: ",
-			TaskState.DONE, "Done: ", TaskState.SKIPPED, "Left out: ");
-
-	private static final String HOLD_OFF = "Hold off: ";
+	private static final Map<TaskState, String> MARKED = Map.of(TaskState.WITHDRAWN, "No longer needed", TaskState.DONE,
+			"Done", TaskState.SKIPPED, "Left out");
 
 	/** Beginnings that say by themselves that something is to be left alone. */
 	private static final Pattern SAYS_LEAVE = Pattern.compile(
-			"(hold|leave|do not|don['’]t|no|not|stop|keep|avoid|wait|pause|never|skip)\\b.*", Pattern.CASE_INSENSITIVE);
+			"(hold|leave|do not|don['’]t|no|not|stop|keep|avoid|wait|pause|never|skip|deje|evite|espere|suspenda)\\b.*",
+			Pattern.CASE_INSENSITIVE);
 
-	private TaskEntries() {
+	private static final Pattern SPECIES = Pattern.compile("(.*) \\(([^()]*)\\)", Pattern.DOTALL);
+
+	private final Phrasebook book;
+
+	private final Units units;
+
+	private final String base;
+
+	/**
+	 * Creates the words for a reader.
+	 * @param book their language
+	 * @param units their units
+	 * @param base address of the server, without a slash at the end
+	 */
+	public TaskEntries(Phrasebook book, Units units, String base) {
+		this.book = book;
+		this.units = units;
+		this.base = base;
 	}
 
 	/**
 	 * The entries of a document.
 	 * @param tasks tasks in any order
 	 * @param window which of them to show
-	 * @param base address of the server, without a slash at the end
 	 * @return by first day, then identifier
 	 */
-	public static List<FeedEntry> of(List<CareTask> tasks, FeedWindow window, String base) {
+	public List<FeedEntry> of(List<CareTask> tasks, FeedWindow window) {
 		return tasks.stream()
 			.filter(window::keeps)
-			.map((task) -> of(task, base))
+			.map(this::of)
 			.sorted(Comparator.comparing((FeedEntry entry) -> entry.window().from()).thenComparing(FeedEntry::uid))
 			.toList();
 	}
@@ -76,15 +90,31 @@ public final class TaskEntries {
 	/**
 	 * The entry of a task.
 	 * @param task the task
-	 * @param base address of the server, without a slash at the end
 	 * @return its entry
 	 */
-	public static FeedEntry of(CareTask task, String base) {
-		String link = base + "/tasks/" + task.id();
-		Instant changed = task.changedAt().isBefore(WORDED) ? WORDED : task.changedAt();
+	public FeedEntry of(CareTask task) {
+		String link = this.base + "/tasks/" + task.id();
 		return new FeedEntry(task.id() + DOMAIN, task.sequence(), task.createdAt().truncatedTo(ChronoUnit.SECONDS),
-				changed.truncatedTo(ChronoUnit.SECONDS), task.window(), summary(task), description(task, link),
-				URI.create(link), task.kind(), withdrawn(task));
+				task.changedAt().truncatedTo(ChronoUnit.SECONDS), task.window(), summary(task), description(task, link),
+				URI.create(link), task.kind(), categories(task.kind()), standing(task));
+	}
+
+	private static Standing standing(CareTask task) {
+		return switch (task.state()) {
+			case PLANNED -> Standing.OPEN;
+			case DONE -> Standing.DONE;
+			case SKIPPED -> Standing.LEFT_OUT;
+			case WITHDRAWN -> Standing.CANCELLED;
+		};
+	}
+
+	private List<String> categories(TaskKind kind) {
+		return List.of(said("Plant care"), said(switch (kind) {
+			case DO -> "To do";
+			case HOLD_OFF -> "Hold-off";
+			case RAMP_DAY -> "Hardening off";
+			case WATCH -> "Look for";
+		}));
 	}
 
 	/**
@@ -94,23 +124,79 @@ public final class TaskEntries {
 	 * @param since when the feed was made; the entry stands on that day (UTC) for good
 	 * @return one entry, always the same for a feed
 	 */
-	public static FeedEntry nothingPlanned(UUID feed, Instant since) {
+	public FeedEntry nothingPlanned(UUID feed, Instant since) {
 		Instant stamp = since.truncatedTo(ChronoUnit.SECONDS);
-		return new FeedEntry("nothing-planned-" + feed + DOMAIN, 0, stamp, stamp,
-				DayWindow.of(LocalDate.ofInstant(since, ZoneOffset.UTC)), "Nothing planned yet",
-				"This calendar works. Tasks appear here once there are plants to look after.", null, null, false);
+		return notice("nothing-planned-" + feed, 0, stamp, stamp, LocalDate.ofInstant(since, ZoneOffset.UTC),
+				said("Nothing planned yet"),
+				said("This calendar works. Tasks appear here once there are plants to look after."));
+	}
+
+	/**
+	 * What a calendar says that ends soon. It stands on the last day; its date of change
+	 * is the first day of the announcement, so that the same announcement is always the
+	 * same entry, and a later one is newer.
+	 * @param feed identifier of the feed
+	 * @param life how long it lives
+	 * @return an entry of one day
+	 */
+	public FeedEntry ending(UUID feed, FeedLife life) {
+		LocalDate end = life.end();
+		Instant said = end.minusDays(FeedLife.ANNOUNCED).atStartOfDay(ZoneOffset.UTC).toInstant();
+		String day = DayWords.of(end);
+		return notice("ends-" + feed, life.daysOfUse(), life.created().truncatedTo(ChronoUnit.SECONDS), said, end,
+				said("This calendar ends on %s unless it is fetched".formatted(day)),
+				said("No calendar program has asked for this calendar for a long time, so it ends on %s."
+					.formatted(day)) + " "
+						+ said("It goes on by itself as soon as a program fetches it, and this entry goes away.") + " "
+						+ said("If it has ended, make a new one."));
+	}
+
+	private FeedEntry notice(String uid, int sequence, Instant created, Instant changed, LocalDate day, String summary,
+			String description) {
+		return new FeedEntry(uid + DOMAIN, sequence, created, changed, DayWindow.of(day),
+				PlainText.cut(summary, SUMMARY), description, null, null, List.of(said("Plant care")), Standing.OPEN);
+	}
+
+	/**
+	 * The name of a calendar.
+	 * @param whose what it is about, such as a site's name
+	 * @return for example "Plant care: Allotment 7"
+	 */
+	public String name(String whose) {
+		return said("Plant care") + ": " + whose;
+	}
+
+	/**
+	 * What a calendar holds.
+	 * @param whose what it is about
+	 * @return a sentence or two
+	 */
+	public String about(String whose) {
+		return whose + ". " + said("What to do, what to leave, and when. Dates move with the weather.");
+	}
+
+	private String said(String english) {
+		return this.units.in(this.book.say(english));
 	}
 
 	private static boolean withdrawn(CareTask task) {
 		return task.state() == TaskState.WITHDRAWN;
 	}
 
-	private static String summary(CareTask task) {
-		String title = PlainText.line(task.text().title());
+	private String summary(CareTask task) {
+		String title = PlainText.line(said(task.text().title()));
 		if (task.kind() == TaskKind.HOLD_OFF && !SAYS_LEAVE.matcher(title).matches()) {
-			title = HOLD_OFF + title;
+			title = said("Hold off") + ": " + title;
 		}
-		return label(MARKED.getOrDefault(task.state(), "") + title, PlainText.line(task.plant()));
+		String mark = MARKED.get(task.state());
+		return label(((mark != null) ? said(mark) + ": " : "") + title, PlainText.line(plant(task.plant())));
+	}
+
+	/** What its people call it stays; the name of the species behind it is said. */
+	private String plant(String words) {
+		Matcher named = SPECIES.matcher(words);
+		return (named.matches() && this.book.knows(named.group(2)))
+				? named.group(1) + " (" + this.book.say(named.group(2)) + ")" : this.book.say(words);
 	}
 
 	private static String label(String title, String plant) {
@@ -128,36 +214,41 @@ public final class TaskEntries {
 		return PlainText.cut(title, SUMMARY - PlainText.length(between + shorter)) + between + shorter;
 	}
 
-	private static String description(CareTask task, String link) {
+	private String description(CareTask task, String link) {
 		List<String> last = new ArrayList<>();
-		add(last, "Caution: ", cutOrNull(task.text().caution(), CAUTION_OCTETS));
-		add(last, "Site: ", cutOrNull(task.siteName(), SITE_OCTETS));
-		last.add("Why this date: " + link);
+		add(last, "Caution", cutOrNull(told(task.text().caution()), CAUTION_OCTETS));
+		add(last, "Site", cutOrNull(task.siteName(), SITE_OCTETS));
+		last.add(said("Why this date") + ": " + link);
 		List<String> first = new ArrayList<>();
-		if (withdrawn(task) || task.state() == TaskState.SKIPPED) {
-			add(first, MARKED.getOrDefault(task.state(), ""), reason(task));
+		String mark = MARKED.get(task.state());
+		if (mark != null && task.state() != TaskState.DONE) {
+			add(first, mark, reason(task));
 		}
-		add(first, "", task.text().what());
-		add(first, (task.kind() == TaskKind.RAMP_DAY) ? "Place: " : "Amount: ", task.text().amount());
-		add(first, "Why: ", task.text().why());
+		add(first, "", told(task.text().what()));
+		add(first, (task.kind() == TaskKind.RAMP_DAY) ? "Place" : "Amount", told(task.text().amount()));
+		add(first, "Why", told(task.text().why()));
 		String end = String.join("\n", last);
 		int room = DESCRIPTION - end.getBytes(StandardCharsets.UTF_8).length - 1;
 		return first.isEmpty() ? end : PlainText.cutOctets(String.join("\n", first), room) + "\n" + end;
 	}
 
-	private static String reason(CareTask task) {
+	private String reason(CareTask task) {
 		String reason = task.withdrawnBecause();
-		return (reason == null || reason.isBlank()) ? "no reason was given." : reason;
+		return said((reason == null || reason.isBlank()) ? "no reason was given." : reason);
+	}
+
+	private @Nullable String told(@Nullable String english) {
+		return (english != null) ? said(english) : null;
 	}
 
 	private static @Nullable String cutOrNull(@Nullable String text, int octets) {
 		return (text != null) ? PlainText.cutOctets(PlainText.line(text), octets) : null;
 	}
 
-	private static void add(List<String> lines, String label, @Nullable String text) {
+	private void add(List<String> lines, String label, @Nullable String text) {
 		String clean = (text != null) ? PlainText.clean(text).strip() : "";
 		if (!clean.isEmpty()) {
-			lines.add(label + clean);
+			lines.add((label.isEmpty() ? "" : said(label) + ": ") + clean);
 		}
 	}
 

@@ -1,5 +1,17 @@
 package org.leafward.feeds.ical;
 
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.LocalTime;
+import java.util.Locale;
+import net.fortuna.ical4j.model.property.Due;
+import net.fortuna.ical4j.model.property.Completed;
+import net.fortuna.ical4j.model.property.PercentComplete;
+import net.fortuna.ical4j.model.property.Trigger;
+import net.fortuna.ical4j.model.parameter.Related;
+import org.jspecify.annotations.Nullable;
+import org.leafward.feeds.core.FeedEntry.Standing;
+import org.leafward.feeds.core.Revision;
 import java.io.ByteArrayOutputStream;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -11,20 +23,16 @@ import net.fortuna.ical4j.model.ParameterList;
 import net.fortuna.ical4j.model.Property;
 import net.fortuna.ical4j.model.PropertyList;
 import net.fortuna.ical4j.model.TextList;
-import net.fortuna.ical4j.model.component.VEvent;
 import net.fortuna.ical4j.model.parameter.Value;
 import net.fortuna.ical4j.model.property.Categories;
 import net.fortuna.ical4j.model.property.Color;
 import net.fortuna.ical4j.model.property.Created;
 import net.fortuna.ical4j.model.property.Description;
 import net.fortuna.ical4j.model.property.DtEnd;
-import net.fortuna.ical4j.model.property.DtStamp;
 import net.fortuna.ical4j.model.property.DtStart;
-import net.fortuna.ical4j.model.property.LastModified;
 import net.fortuna.ical4j.model.property.Name;
 import net.fortuna.ical4j.model.property.ProdId;
 import net.fortuna.ical4j.model.property.RefreshInterval;
-import net.fortuna.ical4j.model.property.Sequence;
 import net.fortuna.ical4j.model.property.Summary;
 import net.fortuna.ical4j.model.property.Uid;
 import net.fortuna.ical4j.model.property.Url;
@@ -40,8 +48,8 @@ import org.leafward.feeds.core.PlainText;
 /**
  * Writes a calendar as RFC 5545 octets with the calendar properties of RFC 7986. The same
  * entries give the same octets: nothing here reads a clock, and no stamp is the library's
- * own. There is no METHOD (it would bring in RFC 5546 and its ORGANIZER), no VALARM, no
- * GEO and no SOURCE (it would repeat the secret address).
+ * own. There is no METHOD (it would bring in RFC 5546 and its ORGANIZER), no GEO and no
+ * SOURCE (it would repeat the secret address).
  */
 public final class CalendarWriter {
 
@@ -57,30 +65,90 @@ public final class CalendarWriter {
 	private static final String END = "END:VCALENDAR\r\n";
 
 	/**
-	 * Writes a calendar.
-	 * @param name what the calendar is called
+	 * What stands at the head of a calendar.
+	 *
+	 * @param name what it is called
 	 * @param about what it holds, in a sentence
+	 * @param language its language, a tag of BCP 47
+	 */
+	public record Head(String name, String about, String language) {
+	}
+
+	/**
+	 * What came before.
+	 *
+	 * @param octets the document as it was; empty for a first one
+	 * @param aheadBy how far its sequence numbers have run ahead
+	 * @param now the moment of this document, whole seconds
+	 */
+	public record Before(byte[] octets, int aheadBy, Instant now) {
+
+		/**
+		 * Nothing came before.
+		 * @param now the moment of this document, whole seconds
+		 * @return for a first document
+		 */
+		public static Before nothing(Instant now) {
+			return new Before(new byte[0], 0, now);
+		}
+
+	}
+
+	/**
+	 * A document.
+	 *
+	 * @param octets text/calendar in UTF-8
+	 * @param aheadBy how far its sequence numbers have run ahead of those of its entries
+	 */
+	public record Written(byte[] octets, int aheadBy) {
+	}
+
+	/**
+	 * Writes a calendar. What looks as it did in the document before keeps its revision,
+	 * everything else gets a higher one.
+	 * @param head what stands at its head
 	 * @param entries one or more, in the order to write them
+	 * @param form as entries or as to-dos
+	 * @param alarm time of day of an alarm on the first day of what is open; null for
+	 * none
+	 * @param before the document before
 	 * @return at most {@link #MOST_OCTETS}; entries farthest in the future are left out
 	 * when there is no room
 	 * @throws IllegalArgumentException for no entries (RFC 5545 section 3.6)
 	 */
-	public byte[] write(String name, String about, List<FeedEntry> entries) {
+	public Written write(Head head, List<FeedEntry> entries, Component form, @Nullable LocalTime alarm, Before before) {
 		if (entries.isEmpty()) {
 			throw new IllegalArgumentException("a calendar needs an entry");
 		}
-		byte[] head = folded("BEGIN:VCALENDAR\r\n" + lines(calendar(PlainText.line(name), PlainText.clean(about))));
+		byte[] begin = folded("BEGIN:VCALENDAR\r\n" + lines(calendar(head)));
 		byte[] end = folded(END);
-		Map<String, byte[]> events = new HashMap<>();
-		entries.forEach((entry) -> events.put(entry.uid(), folded(new VEvent(properties(entry)).toString())));
-		long room = MOST_OCTETS - head.length - end.length;
-		ByteArrayOutputStream out = new ByteArrayOutputStream();
-		out.writeBytes(head);
-		for (FeedEntry entry : FeedWindow.fitting(entries, (each) -> octets(events, each).length, room)) {
-			out.writeBytes(octets(events, entry));
+		Map<String, Shown.Entry> shown = Shown.of(before.octets());
+		Map<String, byte[]> blocks = new HashMap<>();
+		int aheadBy = before.aheadBy();
+		for (FeedEntry entry : entries) {
+			String looks = new String(folded(form.lines(entry, alarm)), StandardCharsets.UTF_8);
+			Shown.Entry was = shown.get(entry.uid());
+			Revision revision = (was != null && was.looks().equals(looks)) ? was.revision()
+					: Revision.next(entry, (was != null) ? was.revision() : null, before.aheadBy(), before.now());
+			aheadBy = Math.max(aheadBy, revision.sequence() - entry.sequence());
+			blocks.put(entry.uid(), stamped(looks, revision));
+		}
+		long room = MOST_OCTETS - begin.length - end.length;
+		ByteArrayOutputStream out = new ByteArrayOutputStream(32_768);
+		out.writeBytes(begin);
+		for (FeedEntry entry : FeedWindow.fitting(entries, (each) -> octets(blocks, each).length, room)) {
+			out.writeBytes(octets(blocks, entry));
 		}
 		out.writeBytes(end);
-		return out.toByteArray();
+		return new Written(out.toByteArray(), aheadBy);
+	}
+
+	/** The revision stands behind the identifier, which is the first line. */
+	private static byte[] stamped(String looks, Revision revision) {
+		int uid = looks.indexOf("\r\nUID:");
+		int behind = looks.indexOf("\r\n", uid + 2) + 2;
+		return (looks.substring(0, behind) + Shown.lines(revision) + looks.substring(behind))
+			.getBytes(StandardCharsets.UTF_8);
 	}
 
 	private static byte[] octets(Map<String, byte[]> events, FeedEntry entry) {
@@ -99,30 +167,97 @@ public final class CalendarWriter {
 		return lines.toString();
 	}
 
-	private static PropertyList calendar(String name, String about) {
-		return new PropertyList(List.of(ImmutableVersion.VERSION_2_0, new ProdId("-//Leafward//Plant care//EN"),
-				ImmutableCalScale.GREGORIAN, new Name(name), new XProperty("X-WR-CALNAME", name),
-				new Description(about), new XProperty("X-WR-CALDESC", about),
+	private static PropertyList calendar(Head head) {
+		String name = PlainText.line(head.name());
+		String about = PlainText.clean(head.about());
+		String language = head.language().toUpperCase(Locale.ROOT);
+		return new PropertyList(List.of(ImmutableVersion.VERSION_2_0,
+				new ProdId("-//Leafward//Plant care//" + language), ImmutableCalScale.GREGORIAN, new Name(name),
+				new XProperty("X-WR-CALNAME", name), new Description(about), new XProperty("X-WR-CALDESC", about),
 				new RefreshInterval(new ParameterList(List.of(Value.DURATION)), REFRESH),
 				new XProperty("X-PUBLISHED-TTL", REFRESH.toString()),
 				// COLOR wants a CSS name, the older property its value; the two agree.
 				new Color(new ParameterList(), "olivedrab"), new XProperty("X-APPLE-CALENDAR-COLOR", "#6B8E23")));
 	}
 
-	private static PropertyList properties(FeedEntry entry) {
-		List<Property> properties = new ArrayList<>(List.of(new Uid(PlainText.line(entry.uid())),
-				// Without METHOD, DTSTAMP is the last revision (RFC 5545 section
-				// 3.8.7.2).
-				new DtStamp(entry.changed()), new LastModified(entry.changed()), new Created(entry.created()),
-				new Sequence(entry.sequence()), new DtStart<>(entry.window().from()),
-				new DtEnd<>(entry.window().endExclusive()), new Summary(PlainText.line(entry.summary())),
-				new Description(PlainText.clean(entry.description())), new Categories(new TextList(entry.categories())),
-				ImmutableTransp.TRANSPARENT,
-				entry.cancelled() ? ImmutableStatus.VEVENT_CANCELLED : ImmutableStatus.VEVENT_CONFIRMED));
-		if (entry.url() != null) {
-			properties.add(new Url(entry.url()));
+	/** The kind of component that an entry becomes. */
+	public enum Component {
+
+		/** An all-day entry. */
+		EVENT {
+			@Override
+			String lines(FeedEntry entry, @Nullable LocalTime alarm) {
+				List<Property> properties = common(entry);
+				properties.add(2, new DtStart<>(entry.window().from()));
+				properties.add(3, new DtEnd<>(entry.window().endExclusive()));
+				properties.add(ImmutableTransp.TRANSPARENT);
+				properties.add(entry.cancelled() ? ImmutableStatus.VEVENT_CANCELLED : ImmutableStatus.VEVENT_CONFIRMED);
+				return block("VEVENT", properties, entry, alarm);
+			}
+		},
+
+		/**
+		 * A to-do. Programs show DUE as the last day, so it is that day and not the one
+		 * behind it; DTSTART has to be earlier (RFC 5545 section 3.8.2.3), so a to-do of
+		 * one day has none.
+		 */
+		TODO {
+			@Override
+			String lines(FeedEntry entry, @Nullable LocalTime alarm) {
+				List<Property> properties = common(entry);
+				if (entry.window().days() > 1) {
+					properties.add(2, new DtStart<>(entry.window().from()));
+				}
+				properties.add(new Due<>(entry.window().to()));
+				if (entry.standing() == Standing.DONE) {
+					properties.add(new Completed(entry.changed()));
+					properties.add(new PercentComplete(100));
+				}
+				properties.add(switch (entry.standing()) {
+					case OPEN -> ImmutableStatus.VTODO_NEEDS_ACTION;
+					case DONE -> ImmutableStatus.VTODO_COMPLETED;
+					case LEFT_OUT, CANCELLED -> ImmutableStatus.VTODO_CANCELLED;
+				});
+				return block("VTODO", properties, entry, alarm);
+			}
+		};
+
+		/** All lines but those of the revision, not folded. */
+		abstract String lines(FeedEntry entry, @Nullable LocalTime alarm);
+
+		private static List<Property> common(FeedEntry entry) {
+			List<Property> properties = new ArrayList<>(List.of(new Uid(PlainText.line(entry.uid())),
+					new Created(entry.created()), new Summary(PlainText.line(entry.summary())),
+					new Description(PlainText.clean(entry.description())),
+					new Categories(new TextList(entry.categories()))));
+			if (entry.url() != null) {
+				properties.add(new Url(entry.url()));
+			}
+			return properties;
 		}
-		return new PropertyList(properties);
+
+		private static String block(String name, List<Property> properties, FeedEntry entry,
+				@Nullable LocalTime alarm) {
+			StringBuilder lines = new StringBuilder("BEGIN:").append(name).append("\r\n");
+			properties.forEach(lines::append);
+			if (alarm != null && entry.standing() == Standing.OPEN && entry.kind() != null) {
+				lines.append(alarm(entry, alarm, name.equals("VTODO") && entry.window().days() == 1));
+			}
+			return lines.append("END:").append(name).append("\r\n").toString();
+		}
+
+		/**
+		 * An alarm on the first day. Days begin at 00:00 wherever the calendar is read,
+		 * so the time of day is a positive duration. A to-do of one day has no start to
+		 * count from, but it is due on that day.
+		 */
+		private static String alarm(FeedEntry entry, LocalTime alarm, boolean fromDue) {
+			return "BEGIN:VALARM\r\nACTION:DISPLAY\r\n" + new Description(PlainText.line(entry.summary()))
+					+ new Trigger(new ParameterList(fromDue ? List.of(Related.END) : List.of()),
+							Duration.ofSeconds(alarm.toSecondOfDay()))
+					+ "END:VALARM\r\n";
+		}
+
 	}
 
 }

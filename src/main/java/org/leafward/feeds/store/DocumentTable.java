@@ -11,7 +11,9 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.feeds.FeedDocument;
 import org.leafward.feeds.FeedId;
+import org.leafward.feeds.FeedForm;
 import org.leafward.feeds.FeedKind;
+import org.leafward.feeds.FeedOptions;
 import org.leafward.feeds.core.FeedLife;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -20,8 +22,9 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class DocumentTable {
 
-	private static final String CLAIMED = """
-			select f.id, f.kind, f.what, f.created_at, f.last_fetched_at, d.etag, d.last_modified, d.built_at
+	private static final String CLAIMED = "select " + FeedTable.OPTIONS + """
+			, f.id, f.kind, f.what, f.created_at, f.last_fetched_at, coalesce(d.form, 'EVENTS') as form, d.packed,
+			d.etag, d.last_modified, d.built_at, d.ahead_by
 			from feeds.feed f
 			""";
 
@@ -32,29 +35,41 @@ public class DocumentTable {
 	}
 
 	/**
-	 * A feed to build a document for.
+	 * A document to build.
 	 *
 	 * @param id the feed
+	 * @param form in which form
 	 * @param kind whose tasks
 	 * @param what identifier of the person or site
+	 * @param options what it holds and how it speaks
 	 * @param life when it was made and last used
-	 * @param etag tag of the document; null without one
-	 * @param lastModified date of the document; null without one
-	 * @param builtAt when it was last built; the beginning of time without one
+	 * @param before the document before; null without one
+	 * @param aheadBy how far its sequence numbers have run ahead
 	 */
-	public record Claimed(FeedId id, FeedKind kind, UUID what, FeedLife life, @Nullable String etag,
-			@Nullable Instant lastModified, Instant builtAt) {
+	public record Claimed(FeedId id, FeedForm form, FeedKind kind, UUID what, FeedOptions options, FeedLife life,
+			@Nullable FeedDocument before, int aheadBy) {
 
 		/**
 		 * A feed without a document.
 		 * @param id the feed
 		 * @param kind whose tasks
 		 * @param what identifier of the person or site
+		 * @param options what it holds and how it speaks
 		 * @param createdAt when the feed was made
-		 * @return to build a document for
+		 * @return to build a document of entries for
 		 */
-		public static Claimed of(FeedId id, FeedKind kind, UUID what, Instant createdAt) {
-			return new Claimed(id, kind, what, FeedLife.of(createdAt, null), null, null, Instant.EPOCH);
+		public static Claimed of(FeedId id, FeedKind kind, UUID what, FeedOptions options, Instant createdAt) {
+			return new Claimed(id, FeedForm.EVENTS, kind, what, options, FeedLife.of(createdAt, null), null, 0);
+		}
+
+		/**
+		 * The same feed in another form, before there is a document of it.
+		 * @param other the form
+		 * @return to build
+		 */
+		public Claimed in(FeedForm other) {
+			return (other == this.form) ? this
+					: new Claimed(this.id, other, this.kind, this.what, this.options, this.life, null, 0);
 		}
 
 	}
@@ -63,50 +78,84 @@ public class DocumentTable {
 	 * A document just built.
 	 *
 	 * @param feed the feed
+	 * @param form its form
 	 * @param document what to serve
+	 * @param aheadBy how far its sequence numbers have run ahead
 	 * @param day the day it was built for, UTC
 	 * @param at when
 	 */
-	public record Built(FeedId feed, FeedDocument document, LocalDate day, Instant at) {
+	public record Built(FeedId feed, FeedForm form, FeedDocument document, int aheadBy, LocalDate day, Instant at) {
 	}
 
-	public Optional<FeedDocument> document(FeedId feed) {
+	public Optional<FeedDocument> document(FeedId feed, FeedForm form) {
 		return this.database
-			.sql("select octets, packed, etag, last_modified from feeds.feed_document where feed_id = ?")
-			.param(feed.value())
-			.query((row, number) -> new FeedDocument(row.getBytes("octets"), row.getBytes("packed"),
-					row.getString("etag"), row.getObject("last_modified", OffsetDateTime.class).toInstant()))
+			.sql("select packed, etag, last_modified from feeds.feed_document where feed_id = ? and form = ?")
+			.params(feed.value(), form.name())
+			.query(DocumentTable::stored)
 			.optional();
 	}
 
+	private static FeedDocument stored(ResultSet row, int number) throws SQLException {
+		return new FeedDocument(row.getBytes("packed"), row.getString("etag"),
+				row.getObject("last_modified", OffsetDateTime.class).toInstant());
+	}
+
+	/**
+	 * A living feed, without its document.
+	 * @param feed the feed
+	 * @return empty when it was revoked
+	 */
 	public Optional<Claimed> unrevoked(FeedId feed) {
 		return this.database
-			.sql(CLAIMED
-					+ "left join feeds.feed_document d on d.feed_id = f.id where f.id = ? and f.revoked_at is null")
+			.sql(CLAIMED + "left join feeds.feed_document d on false where f.id = ? and f.revoked_at is null")
 			.param(feed.value())
 			.query(DocumentTable::claimed)
 			.optional();
 	}
 
 	/**
-	 * Marks documents stale and locks them for this transaction, in one order everywhere.
+	 * Marks documents stale, in one order everywhere.
 	 * @param site the site whose tasks changed
 	 * @param person whose site it is
-	 * @return the documents that show the site
+	 * @return how many show the site
 	 */
-	public List<Claimed> markStale(UUID site, UUID person) {
-		List<Claimed> found = this.database.sql(CLAIMED + """
+	public int markStale(UUID site, UUID person) {
+		return this.database.sql("""
+				update feeds.feed_document set stale = true where (feed_id, form) in (
+				select d.feed_id, d.form from feeds.feed f join feeds.feed_document d on d.feed_id = f.id
+				where f.revoked_at is null and not d.stale
+				and (f.kind = 'SITE' and f.what = ? or f.kind = 'PERSON' and f.what = ?)
+				order by d.feed_id, d.form for update of d)
+				""").params(site, person).update();
+	}
+
+	/**
+	 * Locks the documents of a feed.
+	 * @param feed the feed
+	 * @return at most two
+	 */
+	public List<Claimed> of(FeedId feed) {
+		return this.database
+			.sql(CLAIMED
+					+ "join feeds.feed_document d on d.feed_id = f.id where f.id = ? order by d.form for update of d")
+			.param(feed.value())
+			.query(DocumentTable::claimed)
+			.list();
+	}
+
+	/**
+	 * Locks the documents that show a site, in one order everywhere.
+	 * @param site the site
+	 * @param person whose site it is
+	 * @return at most 100
+	 */
+	public List<Claimed> showing(UUID site, UUID person) {
+		return this.database.sql(CLAIMED + """
 				join feeds.feed_document d on d.feed_id = f.id
 				where f.revoked_at is null
 				and (f.kind = 'SITE' and f.what = ? or f.kind = 'PERSON' and f.what = ?)
-				order by d.feed_id for update of d
+				order by d.feed_id, d.form limit 100 for update of d
 				""").params(site, person).query(DocumentTable::claimed).list();
-		if (!found.isEmpty()) {
-			this.database.sql("update feeds.feed_document set stale = true where feed_id in (:feeds)")
-				.param("feeds", found.stream().map((each) -> each.id().value()).toList())
-				.update();
-		}
-		return found;
 	}
 
 	public void markStale(FeedId feed) {
@@ -128,48 +177,48 @@ public class DocumentTable {
 				""").params(today, FeedTable.utc(now)).query(DocumentTable::claimed).optional();
 	}
 
-	public void retry(FeedId feed, Instant at) {
-		this.database.sql("update feeds.feed_document set retry_at = ? where feed_id = ?")
-			.params(FeedTable.utc(at), feed.value())
+	public void retry(FeedId feed, FeedForm form, Instant at) {
+		this.database.sql("update feeds.feed_document set retry_at = ? where feed_id = ? and form = ?")
+			.params(FeedTable.utc(at), feed.value(), form.name())
 			.update();
 	}
 
 	/**
 	 * Notes that the document is still right.
 	 * @param feed the feed
+	 * @param form its form
 	 * @param day the day it was built for, UTC
 	 * @param at when
 	 */
-	public void keep(FeedId feed, LocalDate day, Instant at) {
+	public void keep(FeedId feed, FeedForm form, LocalDate day, Instant at) {
 		this.database.sql("""
 				update feeds.feed_document set stale = false, built_for = ?, built_at = ?, retry_at = null
-				where feed_id = ?
-				""").params(day, FeedTable.utc(at), feed.value()).update();
+				where feed_id = ? and form = ?
+				""").params(day, FeedTable.utc(at), feed.value(), form.name()).update();
 	}
 
 	public void store(Built built) {
 		FeedDocument document = built.document();
 		this.database.sql("""
 				insert into feeds.feed_document
-				(feed_id, octets, packed, etag, last_modified, stale, built_for, built_at)
-				values (?, ?, ?, ?, ?, false, ?, ?)
-				on conflict (feed_id) do update set octets = excluded.octets, packed = excluded.packed,
-				etag = excluded.etag, last_modified = excluded.last_modified, stale = false,
-				built_for = excluded.built_for, built_at = excluded.built_at, retry_at = null
+				(feed_id, form, packed, etag, last_modified, ahead_by, stale, built_for, built_at)
+				values (?, ?, ?, ?, ?, ?, false, ?, ?)
+				on conflict (feed_id, form) do update set packed = excluded.packed,
+				etag = excluded.etag, last_modified = excluded.last_modified, ahead_by = excluded.ahead_by,
+				stale = false, built_for = excluded.built_for, built_at = excluded.built_at, retry_at = null
 				""")
-			.params(built.feed().value(), document.octets(), document.packed(), document.etag(),
-					FeedTable.utc(document.lastModified()), built.day(), FeedTable.utc(built.at()))
+			.params(built.feed().value(), built.form().name(), document.packed(), document.etag(),
+					FeedTable.utc(document.lastModified()), built.aheadBy(), built.day(), FeedTable.utc(built.at()))
 			.update();
 	}
 
 	private static Claimed claimed(ResultSet row, int number) throws SQLException {
-		Instant built = FeedTable.instant(row, "built_at");
-		return new Claimed(new FeedId(row.getObject("id", UUID.class)), FeedKind.valueOf(row.getString("kind")),
-				row.getObject("what", UUID.class),
+		FeedDocument before = (row.getBytes("packed") != null) ? stored(row, number) : null;
+		return new Claimed(new FeedId(row.getObject("id", UUID.class)), FeedForm.valueOf(row.getString("form")),
+				FeedKind.valueOf(row.getString("kind")), row.getObject("what", UUID.class), FeedTable.options(row),
 				FeedLife.of(row.getObject("created_at", OffsetDateTime.class).toInstant(),
 						FeedTable.instant(row, "last_fetched_at")),
-				row.getString("etag"), FeedTable.instant(row, "last_modified"),
-				(built != null) ? built : Instant.EPOCH);
+				before, row.getInt("ahead_by"));
 	}
 
 }

@@ -1,10 +1,22 @@
 package org.leafward.feeds.store;
 
+import java.time.LocalTime;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.leafward.feeds.FeedForm;
+import org.leafward.feeds.FeedOptions;
+import org.leafward.feeds.FeedPart;
+import org.leafward.language.Language;
+import org.leafward.language.Speech;
+import org.leafward.language.Units;
 import org.leafward.register.SiteId;
 import org.leafward.accounts.Rows;
 import java.util.Map;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Types;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -21,6 +33,7 @@ import org.leafward.feeds.FeedKind;
 import org.leafward.feeds.FeedState;
 import org.leafward.feeds.core.FeedLife;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.core.simple.JdbcClient.StatementSpec;
 import org.springframework.stereotype.Repository;
 
 /** Feeds. */
@@ -28,6 +41,9 @@ import org.springframework.stereotype.Repository;
 public class FeedTable {
 
 	private static final int MOST_ROWS = 200;
+
+	/** The columns of {@link #options}, of a table called f. */
+	static final String OPTIONS = "f.language, f.units, f.parts, f.alarm, f.behind, f.ahead";
 
 	private static final UUID NOBODY = new UUID(0, 0);
 
@@ -44,13 +60,59 @@ public class FeedTable {
 	 * @param what identifier of the person or site
 	 * @param owner who may revoke it
 	 * @param hash SHA-256 of its token
+	 * @param options what it holds and how it speaks
 	 * @param at when
 	 */
-	public void add(FeedId id, FeedKind kind, UUID what, PersonId owner, byte[] hash, Instant at) {
-		this.database
-			.sql("insert into feeds.feed (id, kind, what, owner, token_hash, created_at) values (?, ?, ?, ?, ?, ?)")
-			.params(id.value(), kind.name(), what, owner.value(), hash, utc(at))
+	public void add(FeedId id, FeedKind kind, UUID what, PersonId owner, byte[] hash, FeedOptions options, Instant at) {
+		with(options, this.database.sql("""
+				insert into feeds.feed (id, kind, what, owner, token_hash, created_at, language, units, parts, alarm,
+				behind, ahead) values (:id, :kind, :what, :owner, :hash, :at, :language, :units, :parts, :alarm,
+				:behind, :ahead)
+				""")).param("id", id.value())
+			.param("kind", kind.name())
+			.param("what", what)
+			.param("owner", owner.value())
+			.param("hash", hash)
+			.param("at", utc(at))
 			.update();
+	}
+
+	/**
+	 * Changes what a living feed holds and how it speaks.
+	 * @param id the feed
+	 * @param owner its owner
+	 * @param options what it holds from now on
+	 * @return false when there is no such feed
+	 */
+	public boolean change(FeedId id, PersonId owner, FeedOptions options) {
+		return with(options, this.database.sql("""
+				update feeds.feed set language = :language, units = :units, parts = :parts, alarm = :alarm,
+				behind = :behind, ahead = :ahead
+				where id = :id and owner = :owner and revoked_at is null
+				""")).param("id", id.value()).param("owner", owner.value()).update() > 0;
+	}
+
+	private static StatementSpec with(FeedOptions options, StatementSpec statement) {
+		return statement.param("language", options.speech().language().code())
+			.param("units", options.speech().units().code())
+			.param("parts", parts(options))
+			.param("alarm", options.alarm(), Types.TIME)
+			.param("behind", options.behind())
+			.param("ahead", options.ahead());
+	}
+
+	private static String[] parts(FeedOptions options) {
+		return options.parts().stream().sorted().map(FeedPart::name).toArray(String[]::new);
+	}
+
+	static FeedOptions options(ResultSet row) throws SQLException {
+		Set<FeedPart> parts = Arrays.stream((String[]) row.getArray("parts").getArray())
+			.map(FeedPart::valueOf)
+			.collect(Collectors.toCollection(() -> EnumSet.noneOf(FeedPart.class)));
+		return new FeedOptions(
+				new Speech(Language.of("language", row.getString("language")),
+						Units.of("units", row.getString("units"))),
+				parts, row.getObject("alarm", LocalTime.class), row.getInt("behind"), row.getInt("ahead"));
 	}
 
 	public long countLiving(FeedKind kind, UUID what) {
@@ -61,7 +123,7 @@ public class FeedTable {
 	}
 
 	public List<FeedInfo> ofOwner(PersonId owner) {
-		return this.database.sql("select * from feeds.feed where owner = ? order by created_at desc, id limit ?")
+		return this.database.sql("select * from feeds.feed f where owner = ? order by created_at desc, id limit ?")
 			.params(owner.value(), MOST_ROWS)
 			.query(FeedTable::info)
 			.list();
@@ -69,10 +131,17 @@ public class FeedTable {
 
 	public List<FeedInfo> of(FeedKind kind, UUID what) {
 		return this.database
-			.sql("select * from feeds.feed where kind = ? and what = ? order by created_at desc, id limit ?")
+			.sql("select * from feeds.feed f where kind = ? and what = ? order by created_at desc, id limit ?")
 			.params(kind.name(), what, MOST_ROWS)
 			.query(FeedTable::info)
 			.list();
+	}
+
+	public Optional<FeedInfo> find(FeedId feed) {
+		return this.database.sql("select * from feeds.feed f where id = ?")
+			.param(feed.value())
+			.query(FeedTable::info)
+			.optional();
 	}
 
 	public Optional<PersonId> ownerOf(FeedId feed) {
@@ -119,16 +188,17 @@ public class FeedTable {
 	/**
 	 * Looks a feed up.
 	 * @param hash SHA-256 of a token
+	 * @param form of which form to tell
 	 * @return empty for an unknown one
 	 */
-	public Optional<FeedState> findByHash(byte[] hash) {
+	public Optional<FeedState> findByHash(byte[] hash, FeedForm form) {
 		return this.database.sql("""
 				select f.id, f.revoked_at is not null as revoked, f.expired, d.etag, d.last_modified, f.created_at,
 				f.last_fetched_at
-				from feeds.feed f left join feeds.feed_document d on d.feed_id = f.id
+				from feeds.feed f left join feeds.feed_document d on d.feed_id = f.id and d.form = ?
 				where f.token_hash = ?
 				""")
-			.param(hash)
+			.params(form.name(), hash)
 			.query((row, number) -> new FeedState(new FeedId(row.getObject("id", UUID.class)),
 					row.getBoolean("revoked"), row.getBoolean("expired"), row.getString("etag"),
 					instant(row, "last_modified"), row.getObject("created_at", OffsetDateTime.class).toInstant(),
@@ -179,7 +249,7 @@ public class FeedTable {
 	private static FeedInfo info(ResultSet row, int number) throws SQLException {
 		return new FeedInfo(new FeedId(row.getObject("id", UUID.class)), FeedKind.valueOf(row.getString("kind")),
 				row.getObject("what", UUID.class), row.getObject("created_at", OffsetDateTime.class).toInstant(),
-				instant(row, "revoked_at"), instant(row, "last_fetched_at"));
+				instant(row, "revoked_at"), instant(row, "last_fetched_at"), options(row));
 	}
 
 	static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
@@ -197,10 +267,12 @@ public class FeedTable {
 	 * @return oldest first
 	 */
 	public List<Map<String, Object>> rowsOf(PersonId owner) {
-		return this.database.sql("""
-				select id, lower(kind) as "kind", what, created_at as "createdAt", revoked_at as "revokedAt",
-					last_fetched_at as "lastFetchedAt"
-				from feeds.feed where owner = ? order by created_at, id""")
+		return this.database
+			.sql("""
+					select id, lower(kind) as "kind", what, language, units, array_to_string(parts, ' ') as "parts",
+						alarm, behind as "daysBehind", ahead as "daysAhead", created_at as "createdAt", revoked_at as "revokedAt",
+						last_fetched_at as "lastFetchedAt"
+					from feeds.feed where owner = ? order by created_at, id""")
 			.param(owner.value())
 			.query(Rows::plain)
 			.list();

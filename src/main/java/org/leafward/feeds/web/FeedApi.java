@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.UUID;
 import org.leafward.accounts.PersonId;
 import org.leafward.feeds.FeedAddresses;
+import org.jspecify.annotations.Nullable;
 import org.leafward.feeds.FeedId;
+import org.leafward.feeds.FeedOptions;
+import org.springframework.web.bind.annotation.PutMapping;
+import org.springframework.web.bind.annotation.RequestBody;
 import org.leafward.feeds.Feeds;
 import org.leafward.feeds.NewFeed;
 import org.leafward.measure.NotThere;
@@ -50,18 +54,71 @@ class FeedApi {
 	 * @param id identifier of the feed, to revoke it
 	 * @param address to copy into a calendar program
 	 * @param webcal the same for programs that open such links
+	 * @param todos address of the same as to-dos, for programs with a list of tasks
 	 * @param note what to know about it
 	 */
-	record FeedAddress(UUID id, String address, String webcal, String note) {
+	record FeedAddress(UUID id, String address, String webcal, String todos, String note) {
 	}
 
-	@Operation(summary = "Make a feed; its address is shown only in this answer")
+	@Operation(summary = "Make a feed of a site; its address is shown only in this answer")
 	@PostMapping("/api/v1/sites/{site}/feed")
 	@ResponseStatus(HttpStatus.CREATED)
-	FeedAddress create(@PathVariable UUID site) {
+	FeedAddress create(@PathVariable UUID site, @RequestBody(required = false) @Nullable OptionsForm options) {
 		Site found = this.sites.own(site);
-		NewFeed made = this.feeds.createForSite(found.id(), found.owner());
-		return new FeedAddress(made.id().value(), this.addresses.address(made), this.addresses.webcal(made), NOTE);
+		return told(this.feeds.createForSite(found.id(), found.owner(), wanted(options)));
+	}
+
+	@Operation(summary = "Make a feed of all own sites; its address is shown only in this answer")
+	@PostMapping("/api/v1/feeds")
+	@ResponseStatus(HttpStatus.CREATED)
+	FeedAddress createForAll(@RequestBody(required = false) @Nullable OptionsForm options) {
+		PersonId person = person();
+		return told(this.feeds.createForPerson(person, person, wanted(options)));
+	}
+
+	@Operation(summary = "Own feeds, without their addresses")
+	@GetMapping("/api/v1/feeds")
+	List<FeedView> own() {
+		return this.feeds.list(person()).stream().map(FeedView::of).toList();
+	}
+
+	@Operation(summary = "Change what a feed holds and how it speaks; its address stays")
+	@PutMapping("/api/v1/feeds/{feed}")
+	FeedView change(@PathVariable UUID feed, @RequestBody OptionsForm options) {
+		FeedId id = new FeedId(feed);
+		this.feeds.change(id, owner(feed), options.options());
+		return this.feeds.find(id).map(FeedView::of).orElseThrow(() -> new NotThere("There is no feed " + feed));
+	}
+
+	@Operation(summary = "Take another address; the former one is dead from then on")
+	@PostMapping("/api/v1/feeds/{feed}/address")
+	@ResponseStatus(HttpStatus.CREATED)
+	FeedAddress rotate(@PathVariable UUID feed) {
+		return told(this.feeds.rotate(new FeedId(feed), owner(feed)));
+	}
+
+	private FeedAddress told(NewFeed made) {
+		return new FeedAddress(made.id().value(), this.addresses.address(made), this.addresses.webcal(made),
+				this.addresses.todos(made), NOTE);
+	}
+
+	private static FeedOptions wanted(@Nullable OptionsForm options) {
+		return (options != null) ? options.options() : FeedOptions.USUAL;
+	}
+
+	private PersonId person() {
+		UUID person = this.viewers.current().person();
+		if (person == null) {
+			throw new NotThere(
+					"A feed of all sites is for their owner. For one site use POST /api/v1/sites/{id}/feed.");
+		}
+		return new PersonId(person);
+	}
+
+	private PersonId owner(UUID feed) {
+		return this.feeds.ownerOf(new FeedId(feed))
+			.filter((person) -> this.viewers.current().mayOpen(person.value()))
+			.orElseThrow(() -> new NotThere("There is no feed " + feed));
 	}
 
 	@Operation(summary = "The feeds of a site, without their addresses")
@@ -74,11 +131,7 @@ class FeedApi {
 	@DeleteMapping("/api/v1/feeds/{feed}")
 	@ResponseStatus(HttpStatus.NO_CONTENT)
 	void revoke(@PathVariable UUID feed) {
-		FeedId id = new FeedId(feed);
-		PersonId owner = this.feeds.ownerOf(id)
-			.filter((person) -> this.viewers.current().mayOpen(person.value()))
-			.orElseThrow(() -> new NotThere("There is no feed " + feed));
-		this.feeds.revoke(id, owner);
+		this.feeds.revoke(new FeedId(feed), owner(feed));
 	}
 
 }

@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.leafward.feeds.FeedDocument;
 import org.leafward.feeds.FeedDocuments;
+import org.leafward.feeds.FeedForm;
 import org.leafward.feeds.FeedState;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
@@ -54,9 +55,20 @@ class FeedHttp {
 	@RequestMapping(path = "/f/{token}/tasks.ics", method = { RequestMethod.GET, RequestMethod.HEAD })
 	void tasks(@PathVariable String token, HttpServletRequest request, HttpServletResponse response)
 			throws IOException {
+		calendar(token, FeedForm.EVENTS, request, response);
+	}
+
+	@RequestMapping(path = "/f/{token}/todo.ics", method = { RequestMethod.GET, RequestMethod.HEAD })
+	void todos(@PathVariable String token, HttpServletRequest request, HttpServletResponse response)
+			throws IOException {
+		calendar(token, FeedForm.TODOS, request, response);
+	}
+
+	private void calendar(String token, FeedForm form, HttpServletRequest request, HttpServletResponse response)
+			throws IOException {
 		response.setHeader("X-Robots-Tag", "noindex, nofollow");
 		response.setHeader("Referrer-Policy", "no-referrer");
-		Optional<FeedState> found = this.documents.find(token);
+		Optional<FeedState> found = this.documents.find(token, form);
 		if (found.isEmpty()) {
 			refuse(request, response, HttpServletResponse.SC_NOT_FOUND, "There is no calendar at this address.\n");
 		}
@@ -66,11 +78,12 @@ class FeedHttp {
 							: "This calendar address was revoked. Ask its owner for a new one.\n");
 		}
 		else {
-			answer(found.get(), request, response);
+			answer(found.get(), form, request, response);
 		}
 	}
 
-	private void answer(FeedState state, HttpServletRequest request, HttpServletResponse response) throws IOException {
+	private void answer(FeedState state, FeedForm form, HttpServletRequest request, HttpServletResponse response)
+			throws IOException {
 		boolean packed = Conditions.takesGzip(request);
 		if (state.etag() != null && state.lastModified() != null
 				&& Conditions.notModified(request, state.etag(), state.lastModified())) {
@@ -78,13 +91,13 @@ class FeedHttp {
 			response.setStatus(HttpServletResponse.SC_NOT_MODIFIED);
 			return;
 		}
-		Optional<FeedDocument> document = this.documents.read(state.id());
+		Optional<FeedDocument> document = this.documents.read(state.id(), form);
 		if (document.isEmpty()) {
 			refuse(request, response, HttpServletResponse.SC_GONE, "This calendar address was revoked just now.\n");
 			return;
 		}
 		validators(response, document.get().etag(), document.get().lastModified(), packed);
-		response.setHeader(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"tasks.ics\"");
+		response.setHeader(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + form.file() + "\"");
 		if (packed) {
 			response.setHeader(HttpHeaders.CONTENT_ENCODING, "gzip");
 		}

@@ -18,6 +18,11 @@ import org.leafward.feeds.FeedAddresses;
 import org.leafward.feeds.FeedId;
 import org.leafward.feeds.FeedInfo;
 import org.leafward.feeds.FeedKind;
+import org.leafward.feeds.FeedOptions;
+import org.leafward.language.Language;
+import org.leafward.measure.BadInput;
+import org.springframework.http.HttpStatus;
+import org.springframework.web.bind.annotation.ModelAttribute;
 import org.leafward.feeds.Feeds;
 import org.leafward.feeds.NewFeed;
 import org.leafward.measure.DayWords;
@@ -80,37 +85,97 @@ class SubscribePage {
 	 * @param title whose tasks it holds
 	 * @param address to copy
 	 * @param webcal to open
+	 * @param todos address of the same as to-dos
 	 */
-	record Fresh(String title, String address, String webcal) {
+	record Fresh(String title, String address, String webcal, String todos) {
 	}
 
 	@GetMapping("/subscribe")
 	String page(Model model) {
-		return page(null, model);
+		return page(null, ALL, OptionsForm.usual(), Map.of(), model);
 	}
 
 	@PostMapping("/subscribe")
-	String make(@RequestParam(defaultValue = ALL) String what, Model model, HttpServletResponse response) {
+	String make(@RequestParam(defaultValue = ALL) String what, @ModelAttribute("options") OptionsForm wanted,
+			Model model, HttpServletResponse response) {
 		PersonId person = person();
-		Fresh fresh;
+		FeedOptions options;
+		try {
+			options = wanted.ticked().options();
+		}
+		catch (BadInput ex) {
+			response.setStatus(HttpStatus.BAD_REQUEST.value());
+			return page(null, what, wanted.ticked(), ex.byField(), model);
+		}
 		if (what.equals(ALL)) {
-			NewFeed made = this.feeds.createForPerson(person, person);
-			fresh = new Fresh("All my sites", this.addresses.address(made), this.addresses.webcal(made));
+			return shown("All my sites", this.feeds.createForPerson(person, person, options), wanted, model, response);
 		}
-		else {
-			Site site = this.register.sitesOf(person)
-				.stream()
-				.filter((one) -> one.id().toString().equals(what))
-				.findFirst()
-				.orElseThrow(() -> new NotThere("There is no such site."));
-			NewFeed made = this.feeds.createForSite(site.id(), person);
-			fresh = new Fresh(site.name(), this.addresses.address(made), this.addresses.webcal(made));
-		}
+		Site site = this.register.sitesOf(person)
+			.stream()
+			.filter((one) -> one.id().toString().equals(what))
+			.findFirst()
+			.orElseThrow(() -> new NotThere("There is no such site."));
+		return shown(site.name(), this.feeds.createForSite(site.id(), person, options), wanted, model, response);
+	}
+
+	private String shown(String title, NewFeed made, OptionsForm form, Model model, HttpServletResponse response) {
 		// The page shows a secret: neither caches nor the next page's server may learn
 		// it.
 		response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
 		response.setHeader("Referrer-Policy", "no-referrer");
-		return page(fresh, model);
+		Fresh fresh = new Fresh(title, this.addresses.address(made), this.addresses.webcal(made),
+				this.addresses.todos(made));
+		return page(fresh, ALL, form, Map.of(), model);
+	}
+
+	@GetMapping("/subscribe/{feed}")
+	String options(@PathVariable UUID feed, Model model) {
+		return options(feed, null, Map.of(), model);
+	}
+
+	@PostMapping("/subscribe/{feed}")
+	String change(@PathVariable UUID feed, @ModelAttribute("options") OptionsForm wanted, Model model,
+			HttpServletResponse response) {
+		PersonId person = person();
+		try {
+			this.feeds.change(new FeedId(feed), person, wanted.ticked().options());
+			return "redirect:/subscribe";
+		}
+		catch (BadInput ex) {
+			response.setStatus(HttpStatus.BAD_REQUEST.value());
+			return options(feed, wanted.ticked(), ex.byField(), model);
+		}
+	}
+
+	private String options(UUID feed, @Nullable OptionsForm form, Map<String, String> errors, Model model) {
+		PersonId person = person();
+		FeedInfo found = this.feeds.list(person)
+			.stream()
+			.filter((one) -> one.id().value().equals(feed) && one.revokedAt() == null)
+			.findFirst()
+			.orElseThrow(() -> new NotThere("There is no such calendar."));
+		model.addAttribute("section", "subscribe");
+		model.addAttribute("feed", given(found, names(this.register.sitesOf(person)), zone(person)));
+		form((form != null) ? form : OptionsForm.of(found.options()), errors, model);
+		return "feeds/options";
+	}
+
+	@PostMapping("/subscribe/{feed}/address")
+	String rotate(@PathVariable UUID feed, Model model, HttpServletResponse response) {
+		PersonId person = person();
+		NewFeed made = this.feeds.rotate(new FeedId(feed), person);
+		String title = this.feeds.find(made.id())
+			.map((one) -> title(one, names(this.register.sitesOf(person))))
+			.orElse("Your calendar");
+		return shown(title, made, OptionsForm.usual(), model, response);
+	}
+
+	private static void form(OptionsForm form, Map<String, String> errors, Model model) {
+		model.addAttribute("options", form);
+		model.addAttribute("errors", errors);
+		model.addAttribute("languages", OptionsForm.languages());
+		model.addAttribute("systems", OptionsForm.systems());
+		model.addAttribute("offers", OptionsForm.offers());
 	}
 
 	@PostMapping("/subscribe/{feed}/stop")
@@ -119,35 +184,49 @@ class SubscribePage {
 		return "redirect:/subscribe";
 	}
 
-	private String page(@Nullable Fresh fresh, Model model) {
+	private String page(@Nullable Fresh fresh, String what, OptionsForm form, Map<String, String> errors, Model model) {
 		PersonId person = person();
-		ZoneId zone = this.people.find(person).map(Person::zone).orElse(ZoneOffset.UTC);
 		List<Site> sites = this.register.sitesOf(person);
-		Map<SiteId, String> names = new LinkedHashMap<>();
+		Map<SiteId, String> names = names(sites);
 		List<Choice> choices = new ArrayList<>(List.of(new Choice(ALL, "All my sites")));
-		for (Site site : sites) {
-			names.put(site.id(), site.name());
-			choices.add(new Choice(site.id().toString(), site.name() + " only"));
-		}
+		sites.forEach((site) -> choices.add(new Choice(site.id().toString(), site.name() + " only")));
+		form(form, errors, model);
 		model.addAttribute("section", "subscribe");
 		model.addAttribute("fresh", fresh);
 		model.addAttribute("noSites", sites.isEmpty());
+		model.addAttribute("what", what);
 		model.addAttribute("choices", choices);
 		model.addAttribute("given",
 				this.feeds.list(person)
 					.stream()
 					.filter((feed) -> feed.revokedAt() == null)
-					.map((feed) -> given(feed, names, zone))
+					.map((feed) -> given(feed, names, zone(person)))
 					.toList());
 		return "feeds/subscribe";
 	}
 
-	private static Given given(FeedInfo feed, Map<SiteId, String> names, ZoneId zone) {
-		String title = (feed.kind() == FeedKind.PERSON) ? "All my sites"
+	private static Map<SiteId, String> names(List<Site> sites) {
+		Map<SiteId, String> names = new LinkedHashMap<>();
+		sites.forEach((site) -> names.put(site.id(), site.name()));
+		return names;
+	}
+
+	private ZoneId zone(PersonId person) {
+		return this.people.find(person).map(Person::zone).orElse(ZoneOffset.UTC);
+	}
+
+	private static String title(FeedInfo feed, Map<SiteId, String> names) {
+		return (feed.kind() == FeedKind.PERSON) ? "All my sites"
 				: names.getOrDefault(new SiteId(feed.what()), "A site that is gone");
+	}
+
+	private static Given given(FeedInfo feed, Map<SiteId, String> names, ZoneId zone) {
 		String fetched = (feed.lastFetchedAt() == null) ? "not fetched yet"
 				: "last fetched " + day(feed.lastFetchedAt(), zone);
-		return new Given(feed.id().value(), title, "made %s, %s".formatted(day(feed.createdAt(), zone), fetched));
+		String language = (feed.options().speech().language() == Language.ENGLISH) ? ""
+				: ", " + feed.options().speech().language().words();
+		return new Given(feed.id().value(), title(feed, names),
+				"made %s, %s%s".formatted(day(feed.createdAt(), zone), fetched, language));
 	}
 
 	private static String day(Instant instant, ZoneId zone) {

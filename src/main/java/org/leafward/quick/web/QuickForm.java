@@ -1,6 +1,10 @@
 package org.leafward.quick.web;
 
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import org.leafward.language.Language;
+import org.leafward.language.Speech;
+import org.leafward.language.Units;
 import org.leafward.climate.Microclimate;
 import java.util.List;
 import java.util.Map;
@@ -40,11 +44,13 @@ import java.util.function.Supplier;
  * @param wind wind
  * @param soil soil; empty when not known
  * @param name what the place is called
+ * @param language code of the calendar's language
+ * @param system which units the calendar has
  */
 record QuickForm(@Nullable String key, @Nullable String county, @Nullable String latitude, @Nullable String longitude,
 		@Nullable String elevation, @Nullable String unit, @Nullable String zone, @Nullable List<String> species,
 		@Nullable List<String> young, @Nullable String search, @Nullable String sun, @Nullable String wind,
-		@Nullable String soil, @Nullable String name) {
+		@Nullable String soil, @Nullable String name, @Nullable String language, @Nullable String system) {
 
 	/** More is never on a page. */
 	private static final int LONGEST = 100;
@@ -61,7 +67,7 @@ record QuickForm(@Nullable String key, @Nullable String county, @Nullable String
 		return new QuickForm(key(newKey).toString(), cut(this.county), cut(this.latitude), cut(this.longitude),
 				cut(this.elevation), cut(this.unit), cut(this.zone), ticks(this.species), ticks(this.young),
 				(this.search != null) ? this.search.substring(0, Math.min(this.search.length(), 300)) : "",
-				cut(this.sun), cut(this.wind), cut(this.soil), cut(this.name));
+				cut(this.sun), cut(this.wind), cut(this.soil), cut(this.name), cut(this.language), cut(this.system));
 	}
 
 	private UUID key(Supplier<UUID> newKey) {
@@ -84,14 +90,15 @@ record QuickForm(@Nullable String key, @Nullable String county, @Nullable String
 	QuickForm at(QuickPlace place) {
 		return new QuickForm(this.key, "", String.valueOf(place.point().latitude()),
 				String.valueOf(place.point().longitude()), String.valueOf(place.point().elevationMetres()), "m",
-				place.zone().getId(), this.species, this.young, this.search, this.sun, this.wind, this.soil, this.name);
+				place.zone().getId(), this.species, this.young, this.search, this.sun, this.wind, this.soil, this.name,
+				this.language, this.system);
 	}
 
 	/** With these species on the list, looked up and done with. */
 	QuickForm having(List<Species> list, @Nullable String stillWanted) {
 		return new QuickForm(this.key, this.county, this.latitude, this.longitude, this.elevation, this.unit, this.zone,
 				list.stream().map((one) -> one.id().value()).toList(), this.young, stillWanted, this.sun, this.wind,
-				this.soil, this.name);
+				this.soil, this.name, this.language, this.system);
 	}
 
 	/** What is on the list, in the order of its names. */
@@ -119,6 +126,8 @@ record QuickForm(@Nullable String key, @Nullable String county, @Nullable String
 		Supplier<SoilTexture> texture = all.read(() -> Given.word("soil", or(this.soil, "loam"), SoilTexture.class));
 		Supplier<String> called = all.read(() -> Given.line("name",
 				or(this.name, place.county().isEmpty() ? "My garden" : "Garden in " + place.county())));
+		Supplier<Language> spoken = all.read(() -> Language.of("language", or(this.language, "en")));
+		Supplier<Units> measured = all.read(() -> Units.of("system", or(this.system, "both")));
 		Set<SpeciesId> lately = ticks(this.young).stream()
 			.filter((id) -> catalogue.all().stream().anyMatch((one) -> one.id().value().equals(id)))
 			.map(SpeciesId::new)
@@ -126,7 +135,8 @@ record QuickForm(@Nullable String key, @Nullable String county, @Nullable String
 		return all.give(() -> new NewQuickCalendar(UUID.fromString(or(this.key, "")),
 				new NewSite(called.get(), place.county(), place.point(), place.zone(), texture.get(), light.get(),
 						air.get(), Microclimate.NONE, place.region(), Set.of()),
-				listed(catalogue).stream().map(Species::id).toList(), lately));
+				listed(catalogue).stream().map(Species::id).toList(), lately,
+				new Speech(spoken.get(), measured.get())));
 	}
 
 	private static String or(@Nullable String text, String otherwise) {
@@ -135,22 +145,44 @@ record QuickForm(@Nullable String key, @Nullable String county, @Nullable String
 
 	/** What goes along from step to step, unseen, in the step of the place. */
 	Map<String, List<String>> besidePlace() {
-		return Map.of("key", one(this.key), "species", ticks(this.species), "young", ticks(this.young), "sun",
-				one(this.sun), "wind", one(this.wind), "soil", one(this.soil), "name", one(this.name));
+		return beside(List.of("key", "species", "young", "sun", "wind", "soil", "name", "language", "system"));
 	}
 
 	/** The same in the step of the plants. */
 	Map<String, List<String>> besidePlants() {
-		return Map.of("key", one(this.key), "latitude", one(this.latitude), "longitude", one(this.longitude),
-				"elevation", one(this.elevation), "unit", one(this.unit), "zone", one(this.zone), "sun", one(this.sun),
-				"wind", one(this.wind), "soil", one(this.soil), "name", one(this.name));
+		return beside(List.of("key", "latitude", "longitude", "elevation", "unit", "zone", "sun", "wind", "soil",
+				"name", "language", "system"));
 	}
 
 	/** The same in the last step. */
 	Map<String, List<String>> besideLight() {
-		return Map.of("key", one(this.key), "latitude", one(this.latitude), "longitude", one(this.longitude),
-				"elevation", one(this.elevation), "unit", one(this.unit), "zone", one(this.zone), "species",
-				ticks(this.species), "young", ticks(this.young));
+		return beside(List.of("key", "latitude", "longitude", "elevation", "unit", "zone", "species", "young"));
+	}
+
+	private Map<String, List<String>> beside(List<String> fields) {
+		Map<String, List<String>> beside = new LinkedHashMap<>();
+		fields.forEach((field) -> beside.put(field, told(field)));
+		return beside;
+	}
+
+	private List<String> told(String field) {
+		return switch (field) {
+			case "key" -> one(this.key);
+			case "latitude" -> one(this.latitude);
+			case "longitude" -> one(this.longitude);
+			case "elevation" -> one(this.elevation);
+			case "unit" -> one(this.unit);
+			case "zone" -> one(this.zone);
+			case "species" -> ticks(this.species);
+			case "young" -> ticks(this.young);
+			case "sun" -> one(this.sun);
+			case "wind" -> one(this.wind);
+			case "soil" -> one(this.soil);
+			case "name" -> one(this.name);
+			case "language" -> one(this.language);
+			case "system" -> one(this.system);
+			default -> throw new IllegalArgumentException(field);
+		};
 	}
 
 	private static List<String> one(@Nullable String text) {

@@ -12,6 +12,8 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.leafward.language.Language;
+import org.leafward.language.Units;
 import org.leafward.measure.BadInput;
 import org.leafward.pages.Choice;
 import org.leafward.plants.Catalogue;
@@ -98,7 +100,7 @@ class QuickPages {
 	private String again(QuickForm form, BadInput refused, Model model) {
 		Map<String, String> errors = refused.byField();
 		Set<String> fields = errors.keySet();
-		if (fields.stream().anyMatch(List.of("sun", "wind", "soil", "name")::contains)) {
+		if (fields.stream().anyMatch(List.of("sun", "wind", "soil", "name", "language", "system")::contains)) {
 			return light(form, errors, model);
 		}
 		if (fields.contains("search")) {
@@ -189,6 +191,10 @@ class QuickPages {
 		model.addAttribute("count", form.listed(this.catalogue).size());
 		model.addAttribute("suns", choices(Sun.values(), Sun::words));
 		model.addAttribute("winds", choices(Wind.values(), Wind::words));
+		model.addAttribute("languages",
+				Arrays.stream(Language.values()).map((one) -> new Choice(one.code(), one.words())).toList());
+		model.addAttribute("systems",
+				Arrays.stream(Units.values()).map((one) -> new Choice(one.code(), one.words())).toList());
 		List<Choice> soils = new ArrayList<>(List.of(new Choice("", "I don’t know")));
 		soils.addAll(choices(SoilTexture.values(), SoilTexture::words));
 		model.addAttribute("soils", soils);

@@ -1,0 +1,36 @@
+package org.leafward.feeds;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.zip.GZIPInputStream;
+import java.util.zip.GZIPOutputStream;
+
+/** gzip (RFC 1952), the same octets for the same octets: without a date or a name. */
+final class Packing {
+
+	private Packing() {
+	}
+
+	static byte[] pack(byte[] octets) {
+		ByteArrayOutputStream packed = new ByteArrayOutputStream(octets.length / 4 + 64);
+		try (GZIPOutputStream out = new GZIPOutputStream(packed, 4096)) {
+			out.write(octets);
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+		return packed.toByteArray();
+	}
+
+	static byte[] unpack(byte[] packed) {
+		try (GZIPInputStream in = new GZIPInputStream(new ByteArrayInputStream(packed), 4096)) {
+			return in.readAllBytes();
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException("a stored document can't be unpacked", ex);
+		}
+	}
+
+}

@@ -1,0 +1,220 @@
+package org.leafward.language.core;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Whole texts and patterns with places. A text is said when a whole text or a pattern
+ * fits, or when each of its sentences can be said; a place of a pattern takes only what
+ * its kind takes. So a text is said whole or not at all.
+ * <p>
+ * Kinds of places: {@code {n}} a number, {@code {date}} a date as
+ * {@link org.leafward.measure.DayWords} writes it, {@code {text}} what can be said
+ * itself, {@code {own}} words of a person, which stay as they are, and {@code {g}} one of
+ * the group called g. In the translation {@code {1}} is the first place.
+ */
+public final class Phrases {
+
+	/** Deeper than any sentence of ours is nested. */
+	private static final int DEEPEST = 6;
+
+	private static final Pattern PLACE = Pattern.compile("\\{([a-z][a-z-]*)\\}");
+
+	private static final Pattern TARGET = Pattern.compile("\\{(\\d)\\}");
+
+	private static final Pattern SENTENCES = Pattern.compile("(?<=[.!?”])\\s+(?=[\\p{Lu}\\d“¿¡])");
+
+	private static final Map<String, String> BUILT_IN = Map.of("n", "[−-]?\\d[\\d,]*(?:\\.\\d+)?", "date",
+			"[A-Z][a-z]{2} \\d{1,2} [A-Z][a-z]{2} \\d{4}", "text", ".+?", "own", ".+?", "clock", "\\d{2}:\\d{2}");
+
+	/** Of English and another language. */
+	public record Pair(String english, String other) {
+	}
+
+	/** A pattern ready to be tried. */
+	private record Shape(Pattern pattern, List<String> kinds, String other) {
+	}
+
+	private final Map<String, String> texts;
+
+	private final UnaryOperator<String> dates;
+
+	private final Map<String, List<Shape>> groups = new HashMap<>();
+
+	private final List<Shape> shapes = new ArrayList<>();
+
+	/**
+	 * Makes the patterns ready.
+	 * @param texts whole texts by the English one
+	 * @param groups what may stand in places, by name of the group; a group may use those
+	 * before it
+	 * @param phrases patterns; of two that fit the first one counts
+	 * @param dates says a date
+	 * @throws IllegalArgumentException for a place of a kind that there is not, or a
+	 * translation with a place that the English has not; the message names it
+	 */
+	public Phrases(Map<String, String> texts, Map<String, List<Pair>> groups, List<Pair> phrases,
+			UnaryOperator<String> dates) {
+		this.texts = new HashMap<>(texts);
+		this.dates = dates;
+		Map<String, String> kinds = new LinkedHashMap<>(BUILT_IN);
+		groups.forEach((name, members) -> {
+			List<Shape> shapes = members.stream().map((pair) -> shape(pair, kinds)).toList();
+			this.groups.put(name, shapes);
+			kinds.put(name, anyOf(members, kinds));
+		});
+		for (Pair pair : phrases) {
+			if (PLACE.matcher(pair.english()).find()) {
+				this.shapes.add(shape(pair, kinds));
+			}
+			else {
+				this.texts.putIfAbsent(pair.english(), pair.other());
+			}
+		}
+	}
+
+	private static String anyOf(List<Pair> members, Map<String, String> kinds) {
+		List<String> all = members.stream()
+			.map(Pair::english)
+			// The longest first, or "no" would win over "northern".
+			.sorted((one, other) -> other.length() - one.length())
+			.map((english) -> regex(english, kinds, false))
+			.toList();
+		return "(?:" + String.join("|", all) + ")";
+	}
+
+	private static Shape shape(Pair pair, Map<String, String> kinds) {
+		List<String> found = new ArrayList<>();
+		Matcher places = PLACE.matcher(pair.english());
+		while (places.find()) {
+			found.add(places.group(1));
+		}
+		Matcher targets = TARGET.matcher(pair.other());
+		while (targets.find()) {
+			int place = Integer.parseInt(targets.group(1));
+			if (place < 1 || place > found.size()) {
+				throw new IllegalArgumentException(
+						"'%s' has no place {%d} in '%s'".formatted(pair.other(), place, pair.english()));
+			}
+		}
+		return new Shape(Pattern.compile(regex(pair.english(), kinds, true), Pattern.DOTALL), List.copyOf(found),
+				pair.other());
+	}
+
+	private static String regex(String english, Map<String, String> kinds, boolean capture) {
+		StringBuilder regex = new StringBuilder();
+		Matcher places = PLACE.matcher(english);
+		int end = 0;
+		while (places.find()) {
+			String kind = kinds.get(places.group(1));
+			if (kind == null) {
+				throw new IllegalArgumentException(
+						"there is no kind of place {%s}, in '%s'".formatted(places.group(1), english));
+			}
+			regex.append(literal(english.substring(end, places.start())))
+				.append(capture ? "(" : "(?:")
+				.append(kind)
+				.append(')');
+			end = places.end();
+		}
+		return regex.append(literal(english.substring(end))).toString();
+	}
+
+	private static String literal(String text) {
+		return text.isEmpty() ? "" : Pattern.quote(text);
+	}
+
+	/**
+	 * Says a text.
+	 * @param english the text
+	 * @return null when a part of it can't be said
+	 */
+	public @Nullable String say(String english) {
+		return say(english, 0);
+	}
+
+	private @Nullable String say(String english, int depth) {
+		String whole = this.texts.get(english);
+		if (whole != null) {
+			return whole;
+		}
+		if (english.isBlank() || depth > DEEPEST) {
+			return null;
+		}
+		String fitting = fitting(this.shapes, english, depth);
+		return (fitting != null) ? fitting : sentences(english, depth);
+	}
+
+	private @Nullable String sentences(String english, int depth) {
+		String[] parts = SENTENCES.split(english);
+		if (parts.length < 2) {
+			return null;
+		}
+		List<String> said = new ArrayList<>();
+		int part = 0;
+		while (part < parts.length) {
+			// As many sentences at once as a text or a pattern takes.
+			int upTo = parts.length - ((part == 0) ? 1 : 0);
+			String found = null;
+			for (; upTo > part && found == null; upTo--) {
+				String together = String.join(" ", List.of(parts).subList(part, upTo));
+				found = this.texts.get(together);
+				if (found == null) {
+					found = fitting(this.shapes, together, depth + 1);
+				}
+				if (found != null) {
+					part = upTo - 1;
+				}
+			}
+			if (found == null) {
+				return null;
+			}
+			said.add(found);
+			part++;
+		}
+		return String.join(" ", said);
+	}
+
+	private @Nullable String fitting(List<Shape> candidates, String english, int depth) {
+		for (Shape shape : candidates) {
+			Matcher matcher = shape.pattern().matcher(english);
+			if (matcher.matches()) {
+				String said = filled(shape, matcher, depth);
+				if (said != null) {
+					return said;
+				}
+			}
+		}
+		return null;
+	}
+
+	private @Nullable String filled(Shape shape, Matcher matcher, int depth) {
+		List<String> places = new ArrayList<>();
+		for (int place = 0; place < shape.kinds().size(); place++) {
+			String said = place(shape.kinds().get(place), matcher.group(place + 1), depth);
+			if (said == null) {
+				return null;
+			}
+			places.add(said);
+		}
+		return TARGET.matcher(shape.other())
+			.replaceAll((target) -> Matcher.quoteReplacement(places.get(Integer.parseInt(target.group(1)) - 1)));
+	}
+
+	private @Nullable String place(String kind, String english, int depth) {
+		return switch (kind) {
+			case "n", "own", "clock" -> english;
+			case "date" -> this.dates.apply(english);
+			case "text" -> say(english, depth + 1);
+			default -> fitting(this.groups.getOrDefault(kind, List.of()), english, depth + 1);
+		};
+	}
+
+}

@@ -1,0 +1,132 @@
+package org.leafward.plants;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.leafward.knowledge.BrokenKnowledge;
+import org.leafward.knowledge.KnowledgeFile;
+import org.leafward.knowledge.KnowledgeFiles;
+import org.leafward.knowledge.KnowledgeReader;
+import org.leafward.knowledge.Problem;
+import org.leafward.knowledge.Reading;
+import org.leafward.language.Language;
+import org.leafward.language.PhraseSource;
+import org.springframework.stereotype.Component;
+
+/** Common names of species and groups in other languages than English. */
+@Component
+public class PlantWords implements PhraseSource {
+
+	private static final String SCHEMA = "schema/plant-words-1.json";
+
+	private final Catalogue catalogue;
+
+	private final Map<Language, Map<SpeciesId, List<String>>> names = new EnumMap<>(Language.class);
+
+	private final Map<Language, Map<String, String>> groups = new EnumMap<>(Language.class);
+
+	/**
+	 * Reads the files in {@code messages/<code>/plants}.
+	 * @param files finds the files
+	 * @param reader reads them
+	 * @param catalogue the species
+	 * @throws BrokenKnowledge with every problem of every file, such as a species that
+	 * the catalogue has not
+	 */
+	public PlantWords(KnowledgeFiles files, KnowledgeReader reader, Catalogue catalogue) {
+		this.catalogue = catalogue;
+		List<Problem> problems = new ArrayList<>();
+		for (Language language : Language.values()) {
+			if (language == Language.ENGLISH) {
+				continue;
+			}
+			Map<SpeciesId, List<String>> species = new HashMap<>();
+			Map<String, String> words = new HashMap<>();
+			for (KnowledgeFile file : files.of("messages/" + language.code() + "/plants")) {
+				Reading<PlantWordsFile> reading = reader.read(file, SCHEMA, PlantWordsFile.class);
+				problems.addAll(reading.problems());
+				if (reading.value() != null) {
+					take(reading.value(), reading, species, words, problems);
+				}
+			}
+			this.names.put(language, species);
+			this.groups.put(language, words);
+		}
+		if (!problems.isEmpty()) {
+			throw new BrokenKnowledge(problems);
+		}
+	}
+
+	private void take(PlantWordsFile file, Reading<PlantWordsFile> reading, Map<SpeciesId, List<String>> species,
+			Map<String, String> words, List<Problem> problems) {
+		file.species().forEach((id, names) -> {
+			Optional<Species> known = this.catalogue.all()
+				.stream()
+				.filter((one) -> one.id().value().equals(id))
+				.findFirst();
+			if (known.isEmpty()) {
+				problems.add(reading.places()
+					.problem("/species/" + id, "'%s' is not in the catalogue".formatted(id),
+							"use the id of a species"));
+				return;
+			}
+			List<String> all = new ArrayList<>(List.of(names.common()));
+			Optional.ofNullable(names.alsoCalled()).ifPresent(all::addAll);
+			species.put(known.get().id(), List.copyOf(all));
+		});
+		Optional.ofNullable(file.groups()).ifPresent((groups) -> groups.forEach((id, name) -> {
+			if (this.catalogue.groups().containsKey(id)) {
+				words.put(id, name);
+			}
+			else {
+				problems.add(reading.places()
+					.problem("/groups/" + id, "there is no group '%s'".formatted(id), "use the id of a group"));
+			}
+		}));
+	}
+
+	/**
+	 * The usual name.
+	 * @param species the species
+	 * @param language any
+	 * @return the English one where there is no other
+	 */
+	public String commonName(Species species, Language language) {
+		List<String> found = namesOf(species, language);
+		return found.isEmpty() ? species.commonName() : found.get(0);
+	}
+
+	/**
+	 * All names in a language, the usual one first.
+	 * @param species the species
+	 * @param language any but English
+	 * @return empty where none is known
+	 */
+	public List<String> namesOf(Species species, Language language) {
+		return this.names.getOrDefault(language, Map.of()).getOrDefault(species.id(), List.of());
+	}
+
+	@Override
+	public Map<String, String> texts(Language language) {
+		Map<String, String> texts = new HashMap<>();
+		this.groups.getOrDefault(language, Map.of())
+			.forEach((id, name) -> texts.put(this.catalogue.groups().get(id), name));
+		for (Species one : this.catalogue.all()) {
+			List<String> found = namesOf(one, language);
+			if (!found.isEmpty()) {
+				texts.put(one.commonName(), found.get(0));
+			}
+		}
+		return texts;
+	}
+
+	/** As the server started. */
+	@Override
+	public Object version() {
+		return this.catalogue.fingerprint();
+	}
+
+}
