@@ -35,6 +35,7 @@ import org.leafward.care.Replanning;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.WorkDone;
 import org.leafward.climate.Microclimate;
+import org.leafward.feeds.FeedOptions;
 import org.leafward.feeds.Feeds;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWindow;
@@ -184,8 +185,8 @@ class PersonalDataTests {
 		this.log.skip(List.of(tasks.get(0).id()), "not at " + siteName, id);
 		this.log.log(site.id(), plantings.get(0).id(), "mulch", new WorkDone(today, null, null, null, "at " + siteName),
 				id);
-		this.feeds.createForPerson(id, id);
-		this.feeds.createForSite(site.id(), id);
+		this.feeds.createForPerson(id, id, FeedOptions.USUAL);
+		this.feeds.createForSite(site.id(), id, FeedOptions.USUAL);
 		UUID mail = UUID.randomUUID();
 		this.database
 			.sql("""

@@ -20,6 +20,8 @@ import org.leafward.language.PhraseFile.Phrase;
 import org.leafward.language.core.Phrases;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.DayWords;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.stereotype.Service;
 
 /** The phrasebook of each language, made anew when what it is made of has changed. */
@@ -52,7 +54,18 @@ public class Phrasebooks {
 	 * @param sources further texts
 	 * @throws BrokenKnowledge with every problem of every file
 	 */
-	public Phrasebooks(KnowledgeFiles files, KnowledgeReader reader, List<PhraseSource> sources) {
+	@Autowired
+	public Phrasebooks(KnowledgeFiles files, KnowledgeReader reader, ObjectProvider<PhraseSource> sources) {
+		this(files, reader, sources.orderedStream().toList());
+	}
+
+	/**
+	 * The same with what is at hand.
+	 * @param files finds the files
+	 * @param reader reads them
+	 * @param sources further texts
+	 */
+	public Phrasebooks(KnowledgeFiles files, KnowledgeReader reader, List<? extends PhraseSource> sources) {
 		this.sources = List.copyOf(sources);
 		List<Problem> problems = new ArrayList<>();
 		for (Language language : Language.values()) {
@@ -109,6 +122,14 @@ public class Phrasebooks {
 			this.books.put(language, made);
 		}
 		return made.book;
+	}
+
+	/**
+	 * The book of what is written as it stands.
+	 * @return never changes
+	 */
+	public static Phrasebook english() {
+		return English.BOOK;
 	}
 
 	/**

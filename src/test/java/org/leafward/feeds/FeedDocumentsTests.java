@@ -23,6 +23,9 @@ import org.leafward.feeds.ical.FeedReading;
 import org.leafward.feeds.store.DocumentTable;
 import org.leafward.feeds.store.FeedTable;
 import org.leafward.feeds.store.TablesFixture;
+import org.leafward.knowledge.KnowledgeFiles;
+import org.leafward.knowledge.KnowledgeReader;
+import org.leafward.language.Phrasebooks;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
 import org.leafward.register.Register;
@@ -68,9 +71,11 @@ class FeedDocumentsTests {
 
 	private final People people = mock();
 
+	private final Phrasebooks books = new Phrasebooks(new KnowledgeFiles(""), new KnowledgeReader(), List.of());
+
 	private final FeedDocuments documents = new FeedDocuments(this.table, this.store,
-			new FeedBuilder(this.tasks, this.register, this.people, "https://leafward.example"), this.transaction,
-			this.clock);
+			new FeedBuilder(this.tasks, this.register, this.people, this.books, "https://leafward.example"),
+			this.transaction, this.clock);
 
 	private final Feeds feeds = new Feeds(this.table, this.documents, this.register, this.people, this.clock);
 
@@ -97,21 +102,22 @@ class FeedDocumentsTests {
 
 	@Test
 	void onlyAHashOfTheTokenIsStored() {
-		NewFeed made = this.feeds.createForSite(this.site, this.person);
+		NewFeed made = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
 		assertThat(made.token()).matches("[A-Za-z0-9_-]{32}");
 		Map<String, Object> row = this.database.sql("select * from feeds.feed").query().singleRow();
 		assertThat(row.get("token_hash")).isEqualTo(FeedDocuments.sha256(made.token().getBytes()));
 		assertThat(row.toString() + made).doesNotContain(made.token());
-		assertThat(this.feeds.createForSite(this.site, this.person).token()).isNotEqualTo(made.token());
+		assertThat(this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL).token())
+			.isNotEqualTo(made.token());
 	}
 
 	@Test
 	void theDocumentIsThereWhenTheFeedIsMade() {
 		plan(aTask().build());
-		NewFeed made = this.feeds.createForSite(this.site, this.person);
+		NewFeed made = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
 		clearInvocations(this.tasks);
-		FeedState state = this.documents.find(made.token()).orElseThrow();
-		FeedDocument document = this.documents.read(state.id()).orElseThrow();
+		FeedState state = this.documents.find(made.token(), FeedForm.EVENTS).orElseThrow();
+		FeedDocument document = this.documents.read(state.id(), FeedForm.EVENTS).orElseThrow();
 		assertThat(document.etag()).isEqualTo(state.etag());
 		assertThat(state.lastModified()).isEqualTo("2026-03-10T12:00:00Z");
 		assertThat(FeedReading.read(document.octets())).hasSize(1);
@@ -121,10 +127,10 @@ class FeedDocumentsTests {
 	@Test
 	void theSameOctetsKeepTagAndDate() {
 		plan(aTask().build());
-		NewFeed made = this.feeds.createForSite(this.site, this.person);
+		NewFeed made = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
 		FeedState before = state(made);
 		this.clock.advance(Duration.ofHours(1));
-		this.documents.planChanged(this.site.value(), this.person.value());
+		change();
 		FeedState after = state(made);
 		assertThat(after.etag()).isEqualTo(before.etag());
 		assertThat(after.lastModified()).isEqualTo(before.lastModified());
@@ -134,27 +140,28 @@ class FeedDocumentsTests {
 
 	@Test
 	void theDateRisesStrictlyEvenWithinASecond() {
-		NewFeed made = this.feeds.createForSite(this.site, this.person);
+		NewFeed made = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
 		for (int i = 1; i <= 3; i++) {
 			plan(aTask().numbered(i).build());
-			this.documents.planChanged(this.site.value(), this.person.value());
+			change();
 			assertThat(state(made).lastModified()).isEqualTo(Instant.parse("2026-03-10T12:00:00Z").plusSeconds(i));
 		}
 		this.clock.advance(Duration.ofMinutes(1));
 		plan(aTask().numbered(9).build());
-		this.documents.planChanged(this.site.value(), this.person.value());
+		change();
 		assertThat(state(made).lastModified()).isEqualTo("2026-03-10T12:01:00Z");
 	}
 
 	@Test
 	void aChangeReachesTheSiteItsPersonAndNobodyElse() {
-		NewFeed ofSite = this.feeds.createForSite(this.site, this.person);
-		NewFeed ofPerson = this.feeds.createForPerson(this.person, this.person);
-		NewFeed other = this.feeds.createForSite(new SiteId(UUID.randomUUID()), this.person);
+		NewFeed ofSite = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
+		NewFeed ofPerson = this.feeds.createForPerson(this.person, this.person, FeedOptions.USUAL);
+		NewFeed other = this.feeds.createForSite(new SiteId(UUID.randomUUID()), this.person, FeedOptions.USUAL);
+		this.documents.rebuildStale(BOX);
 		String[] before = { state(ofSite).etag(), state(ofPerson).etag(), state(other).etag() };
 		plan(aTask().build());
 		this.clock.advance(Duration.ofMinutes(1));
-		this.documents.planChanged(this.site.value(), this.person.value());
+		change();
 		assertThat(state(ofSite).etag()).isNotEqualTo(before[0]);
 		assertThat(state(ofPerson).etag()).isNotEqualTo(before[1]);
 		assertThat(state(other).etag()).isEqualTo(before[2]);
@@ -162,9 +169,11 @@ class FeedDocumentsTests {
 
 	@Test
 	void manyChangesInARowBuildAPersonsDocumentOnce() {
-		NewFeed ofPerson = this.feeds.createForPerson(this.person, this.person);
+		NewFeed ofPerson = this.feeds.createForPerson(this.person, this.person, FeedOptions.USUAL);
+		this.documents.rebuildStale(BOX);
 		String before = state(ofPerson).etag();
 		plan(aTask().build());
+		this.documents.planChanged(this.site.value(), this.person.value());
 		this.documents.planChanged(this.site.value(), this.person.value());
 		assertThat(state(ofPerson).etag()).isEqualTo(before);
 		assertThat(column("stale")).isEqualTo(true);
@@ -176,17 +185,17 @@ class FeedDocumentsTests {
 	@Test
 	void aStaleDocumentIsServedUntilItIsBuiltAgain() {
 		plan(aTask().build());
-		NewFeed made = this.feeds.createForSite(this.site, this.person);
-		FeedDocument before = this.documents.read(made.id()).orElseThrow();
+		NewFeed made = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
+		FeedDocument before = this.documents.read(made.id(), FeedForm.EVENTS).orElseThrow();
 		this.database.sql("update feeds.feed_document set stale = true").update();
 		plan();
-		assertThat(this.documents.read(made.id()).orElseThrow().octets()).isEqualTo(before.octets());
+		assertThat(this.documents.read(made.id(), FeedForm.EVENTS).orElseThrow().octets()).isEqualTo(before.octets());
 	}
 
 	@Test
 	void everythingIsLookedAtOnceADayAfterMidnight() {
 		plan(aTask().on("2026-09-01", "2026-09-01").withdrawn("rain", START).build());
-		NewFeed made = this.feeds.createForSite(this.site, this.person);
+		NewFeed made = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
 		this.documents.rebuildStale(BOX);
 		this.clock.set(Instant.parse("2026-03-10T23:59:59Z"));
 		assertThat(this.documents.rebuildStale(BOX)).isZero();
@@ -199,29 +208,29 @@ class FeedDocumentsTests {
 		this.clock.set(Instant.parse("2026-04-10T00:00:00Z"));
 		assertThat(this.documents.rebuildStale(BOX)).isEqualTo(1);
 		assertThat(state(made).lastModified()).isEqualTo("2026-04-10T00:00:00Z");
-		assertThat(FeedReading.read(this.documents.read(made.id()).orElseThrow().octets()))
+		assertThat(FeedReading.read(this.documents.read(made.id(), FeedForm.EVENTS).orElseThrow().octets()))
 			.extracting(FeedReading.Seen::summary)
 			.containsExactly("Nothing planned yet");
 	}
 
 	@Test
 	void aMissingDocumentIsBuiltWhenItIsRead() {
-		NewFeed made = this.feeds.createForSite(this.site, this.person);
+		NewFeed made = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
 		this.database.sql("delete from feeds.feed_document").update();
 		assertThat(state(made).etag()).isNull();
-		FeedDocument built = this.documents.read(made.id()).orElseThrow();
+		FeedDocument built = this.documents.read(made.id(), FeedForm.EVENTS).orElseThrow();
 		assertThat(built.etag()).isEqualTo(state(made).etag());
 	}
 
 	@Test
 	void oneThatCannotBeBuiltHoldsUpNoOther() {
-		NewFeed broken = this.feeds.createForSite(this.site, this.person);
-		NewFeed sound = this.feeds.createForPerson(this.person, this.person);
+		NewFeed broken = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
+		NewFeed sound = this.feeds.createForPerson(this.person, this.person, FeedOptions.USUAL);
 		FeedState before = state(broken);
 		given(this.tasks.ofSite(any(), any())).willThrow(new IllegalStateException("broken"));
 		given(this.tasks.ofPerson(any(), any())).willReturn(List.of(aTask().build()));
 		assertThat(this.documents.rebuildStale(BOX)).isEqualTo(2);
-		assertThat(FeedReading.read(this.documents.read(sound.id()).orElseThrow().octets())).hasSize(1)
+		assertThat(FeedReading.read(this.documents.read(sound.id(), FeedForm.EVENTS).orElseThrow().octets())).hasSize(1)
 			.noneMatch((seen) -> seen.summary().startsWith("Nothing"));
 		assertThat(state(broken).etag()).isEqualTo(before.etag());
 		assertThat(this.documents.rebuildStale(BOX)).isZero();
@@ -231,7 +240,8 @@ class FeedDocumentsTests {
 
 	@Test
 	void whatAnotherTransactionWorksOnIsSkipped() throws Exception {
-		this.feeds.createForSite(this.site, this.person);
+		this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
+		this.documents.rebuildStale(BOX);
 		CountDownLatch locked = new CountDownLatch(1);
 		CountDownLatch done = new CountDownLatch(1);
 		Thread other = new Thread(() -> this.transaction.executeWithoutResult((status) -> {
@@ -249,20 +259,20 @@ class FeedDocumentsTests {
 
 	@Test
 	void aFetchIsNotedAtMostOnceAnHour() {
-		NewFeed made = this.feeds.createForSite(this.site, this.person);
-		this.documents.find(made.token());
+		NewFeed made = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
+		this.documents.find(made.token(), FeedForm.EVENTS);
 		assertThat(fetched()).isEqualTo(START);
 		this.clock.advance(Duration.ofMinutes(59));
-		this.documents.find(made.token());
+		this.documents.find(made.token(), FeedForm.EVENTS);
 		assertThat(fetched()).isEqualTo(START);
 		this.clock.advance(Duration.ofMinutes(1));
-		this.documents.find(made.token());
+		this.documents.find(made.token(), FeedForm.EVENTS);
 		assertThat(fetched()).isEqualTo(START.plus(Duration.ofHours(1)));
 	}
 
 	@Test
 	void revokingDropsTheDocumentForGood() {
-		NewFeed made = this.feeds.createForSite(this.site, this.person);
+		NewFeed made = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
 		assertThatExceptionOfType(NotThere.class)
 			.isThrownBy(() -> this.feeds.revoke(made.id(), new PersonId(UUID.randomUUID())));
 		assertThat(state(made).revoked()).isFalse();
@@ -270,18 +280,19 @@ class FeedDocumentsTests {
 		this.clock.advance(Duration.ofHours(1));
 		this.feeds.revoke(made.id(), this.person);
 		assertThat(state(made).revoked()).isTrue();
-		assertThat(this.documents.read(made.id())).isEmpty();
+		assertThat(this.documents.read(made.id(), FeedForm.EVENTS)).isEmpty();
 		assertThat(this.documents.rebuildStale(BOX)).isZero();
 		assertThat(this.feeds.list(this.person)).singleElement()
-			.isEqualTo(new FeedInfo(made.id(), FeedKind.SITE, this.site.value(), START, START, START));
+			.isEqualTo(
+					new FeedInfo(made.id(), FeedKind.SITE, this.site.value(), START, START, START, FeedOptions.USUAL));
 	}
 
 	@Test
 	void whatIsAbandonedStaysDeadAndTellsNobody() {
-		NewFeed made = this.feeds.createForSite(this.site, this.person);
+		NewFeed made = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
 		this.feeds.abandon(this.site);
 		assertThat(state(made).revoked()).isTrue();
-		assertThat(this.documents.read(made.id())).isEmpty();
+		assertThat(this.documents.read(made.id(), FeedForm.EVENTS)).isEmpty();
 		assertThat(this.feeds.list(this.person)).isEmpty();
 		assertThat(this.database.sql("select * from feeds.feed").query().singleRow().toString())
 			.doesNotContain(this.person.toString(), this.site.toString());
@@ -290,28 +301,35 @@ class FeedDocumentsTests {
 	@Test
 	void thereIsABoundOnLivingFeeds() {
 		for (int i = 0; i < 50; i++) {
-			this.feeds.createForSite(this.site, this.person);
+			this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
 		}
 		FeedId first = this.feeds.ofSite(this.site).get(0).id();
-		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> this.feeds.createForSite(this.site, this.person));
+		assertThatExceptionOfType(BadInput.class)
+			.isThrownBy(() -> this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL));
 		this.feeds.revoke(first, this.person);
-		this.feeds.createForSite(this.site, this.person);
+		this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
 		assertThat(this.feeds.list(this.person)).hasSize(51);
 	}
 
 	@Test
 	void nobodyGetsAFeedOfAnUnknownPerson() {
-		assertThatExceptionOfType(NotThere.class)
-			.isThrownBy(() -> this.feeds.createForPerson(new PersonId(UUID.randomUUID()), this.person));
+		assertThatExceptionOfType(NotThere.class).isThrownBy(
+				() -> this.feeds.createForPerson(new PersonId(UUID.randomUUID()), this.person, FeedOptions.USUAL));
 	}
 
 	@Test
 	void anUnusableBaseAddressIsToldAtOnce() {
 		for (String base : List.of("leafward.example", "ftp://leafward.example", "https://a b", "https://x/?q")) {
 			assertThatExceptionOfType(BadInput.class)
-				.isThrownBy(() -> new FeedBuilder(this.tasks, this.register, this.people, base))
+				.isThrownBy(() -> new FeedBuilder(this.tasks, this.register, this.people, this.books, base))
 				.satisfies((refusal) -> assertThat(refusal.where()).isEqualTo("leafward.base-url"));
 		}
+	}
+
+	/** What the listener and the worker do one after the other. */
+	private void change() {
+		this.documents.planChanged(this.site.value(), this.person.value());
+		this.documents.rebuildStale(BOX);
 	}
 
 	private void plan(CareTask... planned) {
@@ -320,7 +338,7 @@ class FeedDocumentsTests {
 	}
 
 	private FeedState state(NewFeed made) {
-		return this.documents.find(made.token()).orElseThrow();
+		return this.documents.find(made.token(), FeedForm.EVENTS).orElseThrow();
 	}
 
 	private Object column(String name) {

@@ -20,6 +20,9 @@ import org.leafward.feeds.ical.FeedReading;
 import org.leafward.feeds.store.DocumentTable;
 import org.leafward.feeds.store.FeedTable;
 import org.leafward.feeds.store.TablesFixture;
+import org.leafward.knowledge.KnowledgeFiles;
+import org.leafward.knowledge.KnowledgeReader;
+import org.leafward.language.Phrasebooks;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
 import org.leafward.support.SettableClock;
@@ -65,7 +68,9 @@ class FeedExpiryTests {
 	private final DocumentTable store = TablesFixture.documents(this.database);
 
 	private final FeedDocuments documents = new FeedDocuments(this.table, this.store,
-			new FeedBuilder(this.tasks, this.register, mock(People.class), "https://leafward.example"),
+			new FeedBuilder(this.tasks, this.register, mock(People.class),
+					new Phrasebooks(new KnowledgeFiles(""), new KnowledgeReader(), List.of()),
+					"https://leafward.example"),
 			this.transaction, this.clock);
 
 	private final Feeds feeds = new Feeds(this.table, this.documents, this.register, mock(People.class), this.clock);
@@ -104,9 +109,10 @@ class FeedExpiryTests {
 				assertThat(entry.summary()).isEqualTo("This calendar ends on Tue 29 Feb 2028 unless it is fetched");
 				assertThat(entry.description()).contains("Tue 29 Feb 2028", "as soon as a program fetches it");
 			});
-		FeedState before = this.table.findByHash(hash(made)).orElseThrow();
+		FeedState before = this.table.findByHash(hash(made), FeedForm.EVENTS).orElseThrow();
 		on(END.minusDays(30));
-		assertThat(this.table.findByHash(hash(made)).orElseThrow().etag()).as("the same announcement, the same octets")
+		assertThat(this.table.findByHash(hash(made), FeedForm.EVENTS).orElseThrow().etag())
+			.as("the same announcement, the same octets")
 			.isEqualTo(before.etag());
 	}
 
@@ -116,13 +122,13 @@ class FeedExpiryTests {
 		on(END.minusDays(20));
 		assertThat(shown(made)).anyMatch((entry) -> entry.uid().startsWith("ends-"));
 		clearInvocations(this.tasks);
-		this.documents.find(made.token());
+		this.documents.find(made.token(), FeedForm.EVENTS);
 		then(this.tasks).should(never()).ofSite(any(), any());
 		assertThat(this.documents.rebuildStale(Duration.ofSeconds(1))).isOne();
 		assertThat(shown(made)).noneMatch((entry) -> entry.uid().startsWith("ends-"));
 		for (int hour = 1; hour < 5; hour++) {
 			this.clock.advance(Duration.ofHours(1));
-			this.documents.find(made.token());
+			this.documents.find(made.token(), FeedForm.EVENTS);
 		}
 		assertThat(this.documents.rebuildStale(Duration.ofSeconds(1))).as("a fetch builds nothing").isZero();
 		on(END);
@@ -133,10 +139,10 @@ class FeedExpiryTests {
 	void aLaterAnnouncementIsNewerThanAnEarlierOne() {
 		NewFeed made = make();
 		on(END.minusDays(1));
-		this.documents.find(made.token());
+		this.documents.find(made.token(), FeedForm.EVENTS);
 		LocalDate second = END.minusDays(1).plusMonths(18);
 		on(second.minusDays(5));
-		String text = new String(this.documents.read(made.id()).orElseThrow().octets());
+		String text = new String(this.documents.read(made.id(), FeedForm.EVENTS).orElseThrow().octets());
 		String entry = text.substring(text.indexOf("UID:ends-")).replace("\r\n ", "");
 		// Sequences never fall (RFC 5545, section 3.8.7.4): 546 days from the making to
 		// the last fetch.
@@ -148,16 +154,16 @@ class FeedExpiryTests {
 		NewFeed made = make();
 		NewFeed used = make();
 		on(END.minusDays(1));
-		this.documents.find(used.token());
+		this.documents.find(used.token(), FeedForm.EVENTS);
 		assertThat(this.expiry.expire()).isZero();
 		on(END);
 		assertThat(this.expiry.expire()).isOne();
 		assertThat(this.told).containsExactly(new FeedExpired(made.id().value(), this.person.value()));
-		FeedState state = this.table.findByHash(hash(made)).orElseThrow();
+		FeedState state = this.table.findByHash(hash(made), FeedForm.EVENTS).orElseThrow();
 		assertThat(state.revoked()).isTrue();
 		assertThat(state.expired()).isTrue();
-		assertThat(this.documents.read(made.id())).isEmpty();
-		assertThat(this.table.findByHash(hash(used)).orElseThrow().revoked()).isFalse();
+		assertThat(this.documents.read(made.id(), FeedForm.EVENTS)).isEmpty();
+		assertThat(this.table.findByHash(hash(used), FeedForm.EVENTS).orElseThrow().revoked()).isFalse();
 		assertThat(this.expiry.expire()).as("again does nothing").isZero();
 	}
 
@@ -165,7 +171,7 @@ class FeedExpiryTests {
 	void manyEndInPieces() {
 		for (int i = 0; i < 230; i++) {
 			this.table.add(new FeedId(UUID.randomUUID()), FeedKind.SITE, UUID.randomUUID(), this.person,
-					FeedDocuments.sha256(("feed " + i).getBytes()), START);
+					FeedDocuments.sha256(("feed " + i).getBytes()), FeedOptions.USUAL, START);
 		}
 		on(END);
 		assertThat(this.expiry.expire()).isEqualTo(230);
@@ -173,7 +179,7 @@ class FeedExpiryTests {
 	}
 
 	private NewFeed make() {
-		return this.feeds.createForSite(new SiteId(UUID.randomUUID()), this.person);
+		return this.feeds.createForSite(new SiteId(UUID.randomUUID()), this.person, FeedOptions.USUAL);
 	}
 
 	private static byte[] hash(NewFeed made) {
@@ -187,7 +193,7 @@ class FeedExpiryTests {
 	}
 
 	private List<FeedReading.Seen> shown(NewFeed made) {
-		return FeedReading.read(this.documents.read(made.id()).orElseThrow().octets());
+		return FeedReading.read(this.documents.read(made.id(), FeedForm.EVENTS).orElseThrow().octets());
 	}
 
 }

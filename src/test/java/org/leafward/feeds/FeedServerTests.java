@@ -60,7 +60,8 @@ import static org.mockito.BDDMockito.given;
  * The module behind a real web server, with the security of the accounts module and a
  * real database: what a calendar client meets on the wire.
  */
-@ApplicationModuleTest(extraIncludes = "accounts", webEnvironment = WebEnvironment.RANDOM_PORT)
+@ApplicationModuleTest(extraIncludes = { "accounts", "language", "knowledge" },
+		webEnvironment = WebEnvironment.RANDOM_PORT)
 @ContextConfiguration(initializers = TestDatabase.class)
 @TestPropertySource(properties = { "leafward.operator-token=a-token-for-tests-only-0123456789",
 		"leafward.base-url=https://calendar.example.org/" })

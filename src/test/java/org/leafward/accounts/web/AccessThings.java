@@ -31,6 +31,7 @@ import org.leafward.care.workshop.PackHistory;
 import org.leafward.climate.Station;
 import org.leafward.climate.StationId;
 import org.leafward.climate.Stations;
+import org.leafward.feeds.FeedOptions;
 import org.leafward.feeds.Feeds;
 import org.leafward.feeds.NewFeed;
 import org.leafward.measure.DayWindow;
@@ -157,7 +158,7 @@ class AccessThings {
 				new NewObservation(new PlantingId(planting), Observation.Kind.PHASE, "bloom-end", today.minusDays(2)),
 				null);
 		UUID task = this.calendar.ofSite(site, new DayWindow(today, today.plusYears(1))).get(0).id().value();
-		NewFeed feed = this.feeds.createForSite(site, owner);
+		NewFeed feed = this.feeds.createForSite(site, owner, FeedOptions.USUAL);
 		UUID mail = UUID.randomUUID();
 		this.database.sql("""
 				insert into reminders.mail (id, person_id, sender, recipient, recipient_name, subject, body_text,
@@ -202,7 +203,7 @@ class AccessThings {
 	}
 
 	private UUID feed(Having of) {
-		return this.feeds.createForSite(of.site(), of.owner()).id().value();
+		return this.feeds.createForSite(of.site(), of.owner(), FeedOptions.USUAL).id().value();
 	}
 
 	private UUID token(PersonId owner) {

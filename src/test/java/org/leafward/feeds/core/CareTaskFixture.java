@@ -9,6 +9,8 @@ import org.leafward.care.TaskId;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
 import org.leafward.care.TaskText;
+import org.leafward.language.Phrasebooks;
+import org.leafward.language.Units;
 import org.leafward.measure.DayWindow;
 import org.leafward.register.PlantingId;
 import org.leafward.register.SiteId;
@@ -17,6 +19,9 @@ import org.leafward.register.SiteId;
 public final class CareTaskFixture {
 
 	public static final String BASE = "https://leafward.example";
+
+	/** Words for a reader of English who wants both units. */
+	public static final TaskEntries ENTRIES = new TaskEntries(Phrasebooks.english(), Units.BOTH, BASE);
 
 	public static final Instant CHANGED = Instant.parse("2026-03-04T05:06:07Z");
 

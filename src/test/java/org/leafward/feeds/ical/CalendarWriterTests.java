@@ -20,19 +20,23 @@ import org.leafward.care.TaskKind;
 import org.leafward.care.TaskText;
 import org.leafward.feeds.core.FeedEntry;
 import org.leafward.feeds.core.PlainText;
-import org.leafward.feeds.core.TaskEntries;
+import org.leafward.feeds.ical.CalendarWriter.Before;
+import org.leafward.feeds.ical.CalendarWriter.Component;
+import org.leafward.feeds.ical.CalendarWriter.Head;
 import org.leafward.feeds.ical.FeedReading.Seen;
 import org.leafward.measure.DayWindow;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
-import static org.leafward.feeds.core.CareTaskFixture.BASE;
+import static org.leafward.feeds.core.CareTaskFixture.ENTRIES;
 import static org.leafward.feeds.core.CareTaskFixture.CHANGED;
 import static org.leafward.feeds.core.CareTaskFixture.aTask;
 
 class CalendarWriterTests {
 
 	private static final String ABOUT = "What to do; what to leave, and when.\nDates move with the weather.";
+
+	static final Head HEAD = new Head("Roots, \"shoots\"; and \\leaves", ABOUT, "en");
 
 	@Test
 	void writesWhatAClientReadsBack() {
@@ -112,7 +116,7 @@ class CalendarWriterTests {
 
 	@Test
 	void anEmptyCalendarShowsThatItWorks() {
-		List<FeedEntry> notice = List.of(TaskEntries.nothingPlanned(new UUID(1, 2), CHANGED));
+		List<FeedEntry> notice = List.of(ENTRIES.nothingPlanned(new UUID(1, 2), CHANGED));
 		byte[] feed = write(notice);
 		assertThat(IcsLinter.problems(feed, write(notice))).isEmpty();
 		assertThat(FeedReading.read(feed)).containsExactly(Seen.of(notice.get(0)));
@@ -143,7 +147,7 @@ class CalendarWriterTests {
 		TaskText words = new TaskText("Water", "Wörds, and; more. ".repeat(60), null, "Why.", null, null);
 		List<FeedEntry> entries = IntStream.range(0, 2000)
 			.mapToObj((i) -> aTask().numbered(i).saying(words).on("2026-0" + (1 + i % 9) + "-01", "2026-12-31").build())
-			.map((task) -> TaskEntries.of(task, BASE))
+			.map((task) -> ENTRIES.of(task))
 			.toList();
 		byte[] feed = write(entries);
 		assertThat(IcsLinter.problems(feed)).isEmpty();
@@ -173,10 +177,11 @@ class CalendarWriterTests {
 	}
 
 	private static FeedEntry hostile(int number, Random random) {
-		FeedEntry plain = TaskEntries.of(aTask().numbered(number).build(), BASE);
+		FeedEntry plain = ENTRIES.of(aTask().numbered(number).build());
 		return new FeedEntry(plain.uid(), plain.sequence(), plain.created(), plain.changed(),
 				DayWindow.of(plain.window().from()), "s" + HostileText.some(random, 60) + "e",
-				"s" + HostileText.some(random, (number == 0) ? 10_000 : 300) + "e", plain.url(), plain.kind(), false);
+				"s" + HostileText.some(random, (number == 0) ? 10_000 : 300) + "e", plain.url(), plain.kind(),
+				plain.categories(), plain.standing());
 	}
 
 	/** Every position of a wide character around the fold at 75 octets. */
@@ -185,9 +190,9 @@ class CalendarWriterTests {
 	void foldsAroundAnyCharacter(String character) {
 		List<FeedEntry> entries = new ArrayList<>();
 		for (int i = 0; i < 160; i++) {
-			FeedEntry plain = TaskEntries.of(aTask().numbered(i).build(), BASE);
+			FeedEntry plain = ENTRIES.of(aTask().numbered(i).build());
 			entries.add(new FeedEntry(plain.uid(), 0, plain.created(), plain.changed(), plain.window(), "fold",
-					"x".repeat(i) + character + "x", plain.url(), plain.kind(), false));
+					"x".repeat(i) + character + "x", plain.url(), plain.kind(), plain.categories(), plain.standing()));
 		}
 		byte[] feed = write(entries);
 		assertThat(IcsLinter.problems(feed)).isEmpty();
@@ -195,11 +200,13 @@ class CalendarWriterTests {
 	}
 
 	static List<FeedEntry> entries(CareTask... tasks) {
-		return List.of(tasks).stream().map((task) -> TaskEntries.of(task, BASE)).toList();
+		return List.of(tasks).stream().map((task) -> ENTRIES.of(task)).toList();
 	}
 
 	static byte[] write(List<FeedEntry> entries) {
-		return new CalendarWriter().write("Roots, \"shoots\"; and \\leaves", ABOUT, entries);
+		return new CalendarWriter()
+			.write(HEAD, entries, Component.EVENT, null, Before.nothing(Instant.parse("2026-03-10T12:00:00Z")))
+			.octets();
 	}
 
 	private static String text(byte[] octets) {

@@ -16,7 +16,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.leafward.care.TaskKind;
 import org.leafward.feeds.core.FeedEntry;
 import org.leafward.feeds.core.PlainText;
-import org.leafward.feeds.core.TaskEntries;
 import org.leafward.feeds.ical.FeedReading.Seen;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -24,7 +23,7 @@ import tools.jackson.databind.json.JsonMapper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 import static org.junit.jupiter.api.Assumptions.abort;
-import static org.leafward.feeds.core.CareTaskFixture.BASE;
+import static org.leafward.feeds.core.CareTaskFixture.ENTRIES;
 import static org.leafward.feeds.core.CareTaskFixture.CHANGED;
 import static org.leafward.feeds.core.CareTaskFixture.aTask;
 
@@ -55,7 +54,7 @@ class OtherEnginesTests {
 
 	@Test
 	void seeTheNoticeOfAnEmptyCalendar() throws Exception {
-		bothSee(List.of(TaskEntries.nothingPlanned(new UUID(1, 2), CHANGED)));
+		bothSee(List.of(ENTRIES.nothingPlanned(new UUID(1, 2), CHANGED)));
 	}
 
 	/**
@@ -80,9 +79,9 @@ class OtherEnginesTests {
 	}
 
 	private static FeedEntry saying(int number, String summary, String description) {
-		FeedEntry plain = TaskEntries.of(aTask().numbered(number).build(), BASE);
+		FeedEntry plain = ENTRIES.of(aTask().numbered(number).build());
 		return new FeedEntry(plain.uid(), 0, plain.created(), plain.changed(), plain.window(), summary, description,
-				plain.url(), plain.kind(), false);
+				plain.url(), plain.kind(), plain.categories(), plain.standing());
 	}
 
 	private void bothSee(List<FeedEntry> entries) throws Exception {

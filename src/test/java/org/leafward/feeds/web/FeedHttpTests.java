@@ -1,10 +1,14 @@
 package org.leafward.feeds.web;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,6 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.leafward.feeds.FeedDocument;
 import org.leafward.feeds.FeedDocuments;
+import org.leafward.feeds.FeedForm;
 import org.leafward.feeds.FeedId;
 import org.leafward.feeds.FeedState;
 import org.leafward.feeds.NewFeed;
@@ -51,7 +56,7 @@ class FeedHttpTests {
 	private static final byte[] OCTETS = "BEGIN:VCALENDAR\r\nX:ü\r\nEND:VCALENDAR\r\n".getBytes(StandardCharsets.UTF_8);
 
 	/** Stands for the packed form, which is only handed on. */
-	private static final byte[] PACKED = { 1, 2 };
+	private static final byte[] PACKED = pack(OCTETS);
 
 	private final FeedDocuments documents = mock();
 
@@ -63,18 +68,20 @@ class FeedHttpTests {
 
 	@BeforeEach
 	void aFeed() {
-		given(this.documents.find(any())).willReturn(Optional.empty());
-		given(this.documents.find(TOKEN))
+		given(this.documents.find(any(), any())).willReturn(Optional.empty());
+		given(this.documents.find(TOKEN, FeedForm.EVENTS))
 			.willReturn(Optional.of(new FeedState(FEED, false, false, "abc", MODIFIED, MODIFIED, null)));
-		given(this.documents.read(FEED)).willReturn(Optional.of(new FeedDocument(OCTETS, PACKED, "abc", MODIFIED)));
+		given(this.documents.read(FEED, FeedForm.EVENTS))
+			.willReturn(Optional.of(new FeedDocument(PACKED, "abc", MODIFIED)));
 	}
 
 	/** One client shortens longer addresses: at most 116 characters were reported. */
 	@Test
 	void urlIsShortAndEndsInIcs() {
-		String url = "https://calendar.a-rather-long-host-name.example.org" + new NewFeed(FEED, TOKEN).path();
+		String url = "https://calendar.a-rather-long-host-name.example.org"
+				+ new NewFeed(FEED, TOKEN).path(FeedForm.EVENTS);
 		assertThat(url).hasSizeLessThan(116).endsWith("/tasks.ics").doesNotContain("?");
-		assertThat(new NewFeed(FEED, TOKEN).path()).isEqualTo(PATH);
+		assertThat(new NewFeed(FEED, TOKEN).path(FeedForm.EVENTS)).isEqualTo(PATH);
 	}
 
 	@Test
@@ -108,7 +115,7 @@ class FeedHttpTests {
 		MockHttpServletResponse response = perform(request(HttpMethod.valueOf(method), PATH));
 		assertThat(response.getStatus()).isEqualTo(405);
 		assertThat(response.getHeader("Allow")).isEqualTo("GET, HEAD");
-		then(this.documents).should(never()).find(any());
+		then(this.documents).should(never()).find(any(), any());
 	}
 
 	@ParameterizedTest
@@ -198,7 +205,7 @@ class FeedHttpTests {
 		assertThat(response.getHeader("Last-Modified")).isEqualTo(DATE);
 		assertThat(response.getHeader("Cache-Control")).isEqualTo("private, max-age=900");
 		assertThat(response.getHeader("Vary")).isEqualTo("Accept-Encoding");
-		then(this.documents).should(never()).read(any());
+		then(this.documents).should(never()).read(any(), any());
 	}
 
 	@Test
@@ -248,14 +255,14 @@ class FeedHttpTests {
 		assertThat(response.getStatus()).isEqualTo(404);
 		assertThat(response.getContentType()).isEqualToIgnoringWhitespace("text/plain;charset=utf-8");
 		assertThat(response.getContentAsString()).isEqualTo("There is no calendar at this address.\n");
-		then(this.documents).should().find(any());
-		then(this.documents).should(never()).read(any());
+		then(this.documents).should().find(any(), any());
+		then(this.documents).should(never()).read(any(), any());
 	}
 
 	/** Section 15.5.11; one client then stops asking for good. */
 	@Test
 	void revokedTokenIsGone() throws Exception {
-		given(this.documents.find(TOKEN))
+		given(this.documents.find(TOKEN, FeedForm.EVENTS))
 			.willReturn(Optional.of(new FeedState(FEED, true, false, null, null, MODIFIED, null)));
 		MockHttpServletResponse response = perform(get(PATH).header("If-None-Match", "\"abc\""));
 		assertThat(response.getStatus()).isEqualTo(410);
@@ -265,7 +272,7 @@ class FeedHttpTests {
 
 	@Test
 	void whatEndedUnusedSaysSo() throws Exception {
-		given(this.documents.find(TOKEN))
+		given(this.documents.find(TOKEN, FeedForm.EVENTS))
 			.willReturn(Optional.of(new FeedState(FEED, true, true, null, null, MODIFIED, null)));
 		MockHttpServletResponse response = perform(get(PATH));
 		assertThat(response.getStatus()).isEqualTo(410);
@@ -275,7 +282,7 @@ class FeedHttpTests {
 	@Test
 	void neverAnEmptyBody() throws Exception {
 		assertThat(perform(get(PATH)).getContentAsByteArray()).isNotEmpty();
-		given(this.documents.find(TOKEN))
+		given(this.documents.find(TOKEN, FeedForm.EVENTS))
 			.willReturn(Optional.of(new FeedState(FEED, false, false, null, null, MODIFIED, null)));
 		MockHttpServletResponse built = perform(get(PATH).header("If-None-Match", "*"));
 		assertThat(built.getStatus()).isEqualTo(200);
@@ -284,7 +291,7 @@ class FeedHttpTests {
 
 	@Test
 	void neverAPartOfABodyAfterAFailure() {
-		given(this.documents.read(FEED)).willThrow(new IllegalStateException("database is away"));
+		given(this.documents.read(FEED, FeedForm.EVENTS)).willThrow(new IllegalStateException("database is away"));
 		MockHttpServletResponse response = new MockHttpServletResponse();
 		assertThatIllegalStateException().isThrownBy(() -> new FeedHttp(this.documents, this.clock).tasks(TOKEN,
 				new MockHttpServletRequest("GET", PATH), response));
@@ -299,6 +306,17 @@ class FeedHttpTests {
 		MockHttpServletResponse response = perform(get(path));
 		assertThat(response.getHeader("X-Robots-Tag")).isEqualTo("noindex, nofollow");
 		assertThat(response.getHeader("Referrer-Policy")).isEqualTo("no-referrer");
+	}
+
+	private static byte[] pack(byte[] octets) {
+		ByteArrayOutputStream packed = new ByteArrayOutputStream();
+		try (GZIPOutputStream out = new GZIPOutputStream(packed)) {
+			out.write(octets);
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
+		return packed.toByteArray();
 	}
 
 	private MockHttpServletResponse perform(MockHttpServletRequestBuilder request) throws Exception {

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
+import org.leafward.feeds.FeedOptions;
 import org.leafward.feeds.Feeds;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
@@ -57,7 +58,7 @@ class SoilTestPagesTests {
 		int season = LocalDate.ofInstant(Instant.now(), site.zone()).minusDays(16).getYear();
 		String tasks = authorized(get("/api/v1/sites/" + site.id() + "/tasks?season=" + season), 200);
 		assertThat(tasks).contains("soil/spread-gypsum");
-		String token = this.feeds.createForSite(site.id(), site.owner()).token();
+		String token = this.feeds.createForSite(site.id(), site.owner(), FeedOptions.USUAL).token();
 		String feed = ask(get("/f/" + token + "/tasks.ics"), 200).replace("\r\n ", "");
 		assertThat(feed).containsPattern("About [0-9.]+ kg \\([0-9.]+ lb\\) of gypsum.*of 2");
 	}
