@@ -18,8 +18,8 @@ import org.jspecify.annotations.Nullable;
  * Kinds of places: {@code {n}} a number, {@code {date}} a date as
  * {@link org.leafward.measure.DayWords} writes it, {@code {clock}} a time of the day,
  * {@code {text}} what can be said itself, {@code {own}} words of a person, which stay as
- * they are, and {@code {g}} one of the group called g. In the translation {@code {1}} is
- * the first place.
+ * they are, {@code {name}} a name, which stays too and is no sentence, and {@code {g}}
+ * one of the group called g. In the translation {@code {1}} is the first place.
  * <p>
  * Only whole texts are said at any length: what people wrote themselves comes here too,
  * and patterns would take long for a text that was made to keep them busy.
@@ -42,7 +42,8 @@ public final class Phrases {
 	private static final Pattern SENTENCES = Pattern.compile("(?<=[.!?”])\\s+(?=[\\p{Lu}\\d“¿¡])");
 
 	private static final Map<String, String> BUILT_IN = Map.of("n", "[−-]?\\d[\\d,]*(?:\\.\\d+)?", "date",
-			"[A-Z][a-z]{2} \\d{1,2} [A-Z][a-z]{2} \\d{4}", "text", ".+?", "own", ".+?", "clock", "\\d{2}:\\d{2}");
+			"[A-Z][a-z]{2} \\d{1,2} [A-Z][a-z]{2} \\d{4}", "text", ".+?", "own", ".+?", "name",
+			"(?:St\\. |[^.:;!?()\\d\\n]){1,80}?", "clock", "\\d{2}:\\d{2}");
 
 	/** Of English and another language. */
 	public record Pair(String english, String other) {
@@ -220,7 +221,7 @@ public final class Phrases {
 
 	private @Nullable String place(String kind, String english, int depth) {
 		return switch (kind) {
-			case "n", "own", "clock" -> english;
+			case "n", "own", "name", "clock" -> english;
 			case "date" -> this.dates.apply(english);
 			case "text" -> say(english, depth + 1);
 			default -> fitting(this.groups.getOrDefault(kind, List.of()), english, depth + 1);
