@@ -40,7 +40,7 @@ class SpokenPlansTests {
 			"(?:\\d ?(?:°C|mm|cm|m|km|km/h|m²|m/s|kg|g|g/m²|ml|l|litres?|litros?)(?![\\p{L}\\d²/])|(?i:\\b(?:litre|litro|metre|metro|centimetre|centímetro|millimetre|milímetro|gram|gramo)s?\\b))");
 
 	private static final Pattern US_UNIT = Pattern.compile(
-			"(?:\\d ?(?:°F|in|pulg|ft|pies²?|sq ft|gal|lb|oz|fl oz|mph|miles|millas)(?![\\p{L}\\d²])|(?i:\\b(?:inch|inches|foot|gallons?|pounds?|ounces?|quarts?|yards?|pulgadas?|galón|galones|libras?|onzas?|yardas?)\\b))");
+			"(?:\\d ?(?:°F|in|pulg|ft|pies²?|sq ft|gal|lb|oz|fl oz|mph|miles|millas)(?! the )(?![\\p{L}\\d²])|(?i:\\b(?:inch|inches|foot|gallons?|pounds?|ounces?|quarts?|yards?|pulgadas?|galón|galones|libras?|onzas?|yardas?)\\b))");
 
 	private static Set<String> ofRules() {
 		Set<String> texts = new TreeSet<>();
