@@ -118,6 +118,16 @@ public class FeedDocuments {
 	}
 
 	/**
+	 * Writes down which calendars were asked for here, which otherwise happens within a
+	 * second or so.
+	 */
+	public void noteFetches() {
+		while (this.fetches.write() > 0) {
+			// the next ones
+		}
+	}
+
+	/**
 	 * Marks the documents that show a site stale. Joins the caller's transaction.
 	 * {@link RebuildWorker} builds them.
 	 * @param site the site whose tasks changed

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /** The species catalogue, held in memory. Immutable. */
 public final class Catalogue {
@@ -52,6 +53,11 @@ public final class Catalogue {
 
 	Catalogue(Collection<Species> species, Map<String, String> groups, Map<String, String> traits,
 			Map<String, String> troubles, String fingerprint) {
+		this(species, groups, traits, troubles, fingerprint, (one) -> List.of());
+	}
+
+	private Catalogue(Collection<Species> species, Map<String, String> groups, Map<String, String> traits,
+			Map<String, String> troubles, String fingerprint, Function<Species, List<String>> further) {
 		this.fingerprint = fingerprint;
 		species.stream()
 			.sorted(Comparator.comparing((Species one) -> one.commonName().toLowerCase(Locale.ROOT))
@@ -60,7 +66,26 @@ public final class Catalogue {
 		this.groups = new TreeMap<>(groups);
 		this.traits = new TreeMap<>(traits);
 		this.troubles = new TreeMap<>(troubles);
-		this.names = new NameSearch(this.byId.values());
+		this.names = new NameSearch(this.byId.values(), further);
+	}
+
+	/**
+	 * The same catalogue, in which species are found by further names as well.
+	 * @param further names besides those of the species, such as those of other languages
+	 * @return for {@link #search} and {@link #called}; all else is the same
+	 */
+	public Catalogue alsoFoundBy(Function<Species, List<String>> further) {
+		return new Catalogue(this.byId.values(), this.groups, this.traits, this.troubles, this.fingerprint, further);
+	}
+
+	/**
+	 * Species that have exactly this name, without regard to case, accents and
+	 * punctuation.
+	 * @param name common, botanical or otherwise
+	 * @return by name; some names are those of several
+	 */
+	public List<Species> called(String name) {
+		return this.names.called(name);
 	}
 
 	/**

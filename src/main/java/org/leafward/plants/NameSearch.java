@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -24,10 +25,18 @@ final class NameSearch {
 
 	private final Map<Species, List<Name>> names = new LinkedHashMap<>();
 
-	NameSearch(Iterable<Species> species) {
+	/**
+	 * Folds the names.
+	 * @param species the species
+	 * @param further names that they have besides
+	 */
+	NameSearch(Iterable<Species> species, Function<Species, List<String>> further) {
 		for (Species one : species) {
 			this.names.put(one,
-					Stream.concat(Stream.of(one.commonName(), one.botanicalName()), one.synonyms().stream())
+					Stream
+						.of(Stream.of(one.commonName(), one.botanicalName()), one.synonyms().stream(),
+								further.apply(one).stream())
+						.flatMap((names) -> names)
 						.map(NameSearch::fold)
 						.distinct()
 						.map((name) -> new Name(name, name.split(" ")))
@@ -54,6 +63,20 @@ final class NameSearch {
 			.filter((found) -> found.rank() < NOWHERE)
 			.sorted(Comparator.comparingInt(Found::rank))
 			.map(Found::species)
+			.toList();
+	}
+
+	/**
+	 * Species that have exactly this name.
+	 * @param text the name
+	 * @return in the order of the species
+	 */
+	List<Species> called(String text) {
+		String wanted = fold(text);
+		return this.names.entrySet()
+			.stream()
+			.filter((entry) -> entry.getValue().stream().anyMatch((name) -> name.text().equals(wanted)))
+			.map(Map.Entry::getKey)
 			.toList();
 	}
 

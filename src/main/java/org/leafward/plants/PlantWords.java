@@ -14,10 +14,8 @@ import org.leafward.knowledge.Problem;
 import org.leafward.knowledge.Reading;
 import org.leafward.language.Language;
 import org.leafward.language.PhraseSource;
-import org.springframework.stereotype.Component;
 
 /** Common names of species and groups in other languages than English. */
-@Component
 public class PlantWords implements PhraseSource {
 
 	private static final String SCHEMA = "schema/plant-words-1.json";
@@ -107,6 +105,18 @@ public class PlantWords implements PhraseSource {
 	 */
 	public List<String> namesOf(Species species, Language language) {
 		return this.names.getOrDefault(language, Map.of()).getOrDefault(species.id(), List.of());
+	}
+
+	/**
+	 * Its names in all languages but English.
+	 * @param species the species
+	 * @return may be empty
+	 */
+	List<String> allNamesOf(Species species) {
+		return this.names.values()
+			.stream()
+			.flatMap((names) -> names.getOrDefault(species.id(), List.of()).stream())
+			.toList();
 	}
 
 	@Override

@@ -10,8 +10,13 @@ import org.springframework.context.annotation.Configuration;
 class PlantsConfiguration {
 
 	@Bean
-	Catalogue catalogue(KnowledgeFiles files, KnowledgeReader reader) {
-		return new CatalogueReader(reader).read(files.of("plants"));
+	PlantWords plantWords(KnowledgeFiles files, KnowledgeReader reader) {
+		return new PlantWords(files, reader, new CatalogueReader(reader).read(files.of("plants")));
+	}
+
+	@Bean
+	Catalogue catalogue(KnowledgeFiles files, KnowledgeReader reader, PlantWords words) {
+		return new CatalogueReader(reader).read(files.of("plants")).alsoFoundBy(words::allNamesOf);
 	}
 
 }

@@ -87,6 +87,7 @@ public class QuickCalendars {
 
 	/** Sent twice, or sent again after another look: the last one counts. */
 	private void giveWay(QuickCalendar earlier) {
+		this.documents.noteFetches();
 		if (unclaimed(earlier.person()) && latest(earlier).map(FeedInfo::lastFetchedAt).isEmpty()) {
 			end(earlier);
 		}

@@ -72,10 +72,7 @@ public final class PlantFinder {
 
 	private static void look(Catalogue catalogue, String name, Found found) {
 		List<String> forms = forms(name);
-		List<Species> called = catalogue.all()
-			.stream()
-			.filter((one) -> forms.stream().anyMatch((form) -> isCalled(one, form)))
-			.toList();
+		List<Species> called = forms.stream().flatMap((form) -> catalogue.called(form).stream()).distinct().toList();
 		List<Species> fitting = (called.size() == 1) ? called : ofGroup(catalogue, forms);
 		for (int i = 0; fitting.isEmpty() && i < forms.size(); i++) {
 			fitting = catalogue.search(forms.get(i), OFFERED);
@@ -115,11 +112,6 @@ public final class PlantFinder {
 			.filter((form) -> form.length() > 1)
 			.distinct()
 			.toList();
-	}
-
-	private static boolean isCalled(Species species, String name) {
-		return Stream.concat(Stream.of(species.commonName(), species.botanicalName()), species.synonyms().stream())
-			.anyMatch((one) -> one.equalsIgnoreCase(name));
 	}
 
 	/** By single words, then by ever shorter beginnings of them. */

@@ -3,6 +3,7 @@ package org.leafward.quick.web;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import org.leafward.language.Language;
+import org.leafward.language.Phrasebooks;
 import org.leafward.language.Speech;
 import org.leafward.language.Units;
 import org.leafward.climate.Microclimate;
@@ -117,16 +118,18 @@ record QuickForm(@Nullable String key, @Nullable String county, @Nullable String
 	 * The whole of it.
 	 * @param place the place
 	 * @param catalogue the species
+	 * @param books say what it is called when nobody said
 	 * @return ready to be made
 	 */
-	NewQuickCalendar toCalendar(QuickPlace place, Catalogue catalogue) {
+	NewQuickCalendar toCalendar(QuickPlace place, Catalogue catalogue, Phrasebooks books) {
 		Findings all = new Findings();
 		Supplier<Sun> light = all.read(() -> Given.word("sun", or(this.sun, "full-sun"), Sun.class));
 		Supplier<Wind> air = all.read(() -> Given.word("wind", or(this.wind, "average"), Wind.class));
 		Supplier<SoilTexture> texture = all.read(() -> Given.word("soil", or(this.soil, "loam"), SoilTexture.class));
-		Supplier<String> called = all.read(() -> Given.line("name",
-				or(this.name, place.county().isEmpty() ? "My garden" : "Garden in " + place.county())));
 		Supplier<Language> spoken = all.read(() -> Language.of("language", or(this.language, "en")));
+		String usual = place.county().isEmpty() ? "My garden" : "Garden in " + place.county();
+		Supplier<String> called = all.read(() -> Given.line("name",
+				or(this.name, books.of(Language.of("language", or(this.language, "en"))).say(usual))));
 		Supplier<Units> measured = all.read(() -> Units.of("system", or(this.system, "both")));
 		Set<SpeciesId> lately = ticks(this.young).stream()
 			.filter((id) -> catalogue.all().stream().anyMatch((one) -> one.id().value().equals(id)))

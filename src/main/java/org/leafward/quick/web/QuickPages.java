@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.language.Language;
+import org.leafward.language.Phrasebooks;
 import org.leafward.language.Units;
 import org.leafward.measure.BadInput;
 import org.leafward.pages.Choice;
@@ -55,7 +56,11 @@ class QuickPages {
 
 	private final MadePage made;
 
-	QuickPages(Regions regions, Catalogue catalogue, PlaceReader places, QuickCalendars calendars, MadePage made) {
+	private final Phrasebooks books;
+
+	QuickPages(Regions regions, Catalogue catalogue, PlaceReader places, QuickCalendars calendars, MadePage made,
+			Phrasebooks books) {
+		this.books = books;
 		this.regions = regions;
 		this.catalogue = catalogue;
 		this.places = places;
@@ -120,7 +125,8 @@ class QuickPages {
 		QuickForm form = given.shown(UUID::randomUUID);
 		try {
 			checked(form);
-			MadeCalendar calendar = this.calendars.make(form.toCalendar(this.places.read(form), this.catalogue));
+			MadeCalendar calendar = this.calendars
+				.make(form.toCalendar(this.places.read(form), this.catalogue, this.books));
 			return this.made.show(calendar, model, response);
 		}
 		catch (BadInput ex) {

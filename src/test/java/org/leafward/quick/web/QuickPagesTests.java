@@ -193,6 +193,28 @@ class QuickPagesTests {
 	}
 
 	@Test
+	void itSpeaksTheLanguageAndUnitsThatWereChosen() throws Exception {
+		Document found = ok(search("lila común, jitomate"));
+		assertThat(found.select(".planted li strong").eachText()).containsExactlyInAnyOrder("common lilac", "tomato");
+		Document page = ok(make("42.08", "-91.58").param("species", "syringa-vulgaris")
+			.param("species", "solanum-lycopersicum")
+			.param("language", "es")
+			.param("system", "metric"));
+		String feed = this.web.perform(get(URI.create(page.getElementById("address").text()).getPath()))
+			.andReturn()
+			.getResponse()
+			.getContentAsString()
+			.replace("\r\n ", "");
+		assertThat(feed).contains("NAME:Cuidado de plantas: Jardín en Alder County", "jitomate", "Por qué: ", " °C")
+			.doesNotContain("Why: ", " °F", " gal", "Amount");
+		assertThat(refused(make("42.08", "-91.58").param("species", "acer-rubrum").param("language", "xx"))
+			.select("#language-error")
+			.text()).contains("no language that we have words in");
+		assertThat(refused(make("42.08", "-91.58").param("species", "acer-rubrum").param("system", "cubits")).text())
+			.contains("'cubits' are no units");
+	}
+
+	@Test
 	void sentTwiceTheSecondTakesThePlaceOfTheFirst() throws Exception {
 		String key = UUID.randomUUID().toString();
 		Document first = ok(make("42.08", "-91.58").param("key", key).param("species", "acer-rubrum"));
