@@ -205,7 +205,7 @@ class QuickPagesTests {
 			.getResponse()
 			.getContentAsString()
 			.replace("\r\n ", "");
-		assertThat(feed).contains("NAME:Cuidado de plantas: Jardín en Alder County", "jitomate", "Por qué: ", " °C")
+		assertThat(feed).contains("NAME:Cuidado de plantas: Jardín en Alder County", ": tomate", "Por qué: ", " °C")
 			.doesNotContain("Why: ", " °F", " gal", "Amount");
 		assertThat(refused(make("42.08", "-91.58").param("species", "acer-rubrum").param("language", "xx"))
 			.select("#language-error")
