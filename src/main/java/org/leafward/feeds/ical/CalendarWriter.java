@@ -248,12 +248,13 @@ public final class CalendarWriter {
 
 		/**
 		 * An alarm on the first day. Days begin at 00:00 wherever the calendar is read,
-		 * so the time of day is a positive duration. A to-do of one day has no start to
-		 * count from, but it is due on that day.
+		 * so the time of day is a positive duration. That it counts from the start goes
+		 * without saying (RFC 5545 section 3.2.14), but a reader was found that wants it
+		 * said. A to-do of one day has no start to count from, but it is due on that day.
 		 */
 		private static String alarm(FeedEntry entry, LocalTime alarm, boolean fromDue) {
 			return "BEGIN:VALARM\r\nACTION:DISPLAY\r\n" + new Description(PlainText.line(entry.summary()))
-					+ new Trigger(new ParameterList(fromDue ? List.of(Related.END) : List.of()),
+					+ new Trigger(new ParameterList(List.of(fromDue ? Related.END : Related.START)),
 							Duration.ofSeconds(alarm.toSecondOfDay()))
 					+ "END:VALARM\r\n";
 		}
