@@ -14,13 +14,18 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
-import org.leafward.feeds.core.FeedLife;
+import org.leafward.feeds.core.PollIndex.Answer;
 import org.leafward.feeds.ical.CalendarWriter.Before;
 import org.leafward.feeds.ical.CalendarWriter.Written;
 import org.leafward.feeds.store.DocumentTable;
 import org.leafward.feeds.store.DocumentTable.Built;
 import org.leafward.feeds.store.DocumentTable.Claimed;
+import org.leafward.feeds.poll.Fetches;
+import org.leafward.feeds.poll.PollBoard;
 import org.leafward.feeds.store.FeedTable;
+import org.leafward.feeds.store.FeedTable.Polled;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.util.unit.DataSize;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Service;
@@ -38,21 +43,28 @@ public class FeedDocuments {
 
 	private static final Duration RETRY = Duration.ofMinutes(5);
 
-	/** How exactly it is known when a calendar last asked; saves a write per request. */
-	private static final Duration FETCH_NOTED = Duration.ofHours(1);
-
 	private final FeedTable feeds;
 
 	private final DocumentTable store;
 
 	private final FeedBuilder builder;
 
+	private final PollBoard board;
+
+	private final Fetches fetches;
+
+	private final DocumentShelf shelf;
+
 	private final TransactionTemplate transaction;
 
 	private final Clock clock;
 
-	FeedDocuments(FeedTable feeds, DocumentTable store, FeedBuilder builder, TransactionTemplate transaction,
-			Clock clock) {
+	FeedDocuments(FeedTable feeds, DocumentTable store, FeedBuilder builder, PollBoard board, Fetches fetches,
+			TransactionTemplate transaction, Clock clock,
+			@Value("${leafward.feeds.kept-in-memory:64MB}") DataSize keptInMemory) {
+		this.board = board;
+		this.fetches = fetches;
+		this.shelf = new DocumentShelf(keptInMemory.toBytes());
 		this.feeds = feeds;
 		this.store = store;
 		this.builder = builder;
@@ -68,37 +80,41 @@ public class FeedDocuments {
 	 * @return empty for an unknown token
 	 */
 	public Optional<FeedState> find(String token, FeedForm form) {
-		Optional<FeedState> found = this.feeds.findByHash(sha256(token.getBytes(StandardCharsets.UTF_8)), form);
-		found.filter((state) -> !state.revoked()).ifPresent(this::noteFetch);
-		return found;
-	}
-
-	private void noteFetch(FeedState state) {
-		Instant now = this.clock.instant();
-		Instant last = state.lastFetchedAt();
-		if (last == null || !last.plus(FETCH_NOTED).isAfter(now)) {
-			this.feeds.noteFetch(state.id(), now);
-			if (FeedLife.of(state.createdAt(), last).announcedOn(today())) {
-				// It says that it ends, and now it doesn't.
-				this.store.markStale(state.id());
-			}
+		byte[] key = sha256(token.getBytes(StandardCharsets.UTF_8));
+		Answer known = this.board.find(key, form);
+		if (known == null) {
+			Optional<Polled> stored = this.feeds.findByHash(key, form);
+			stored.filter((polled) -> !polled.state().revoked())
+				.ifPresent((polled) -> this.fetches.asked(key, polled.lastFetchedAt()));
+			return stored.map(Polled::state);
 		}
+		byte[] tag = known.tag();
+		if (tag == null) {
+			return Optional.of(new FeedState(key, form, true, known.expired(), null, null));
+		}
+		this.fetches.asked(key, null);
+		return Optional.of(new FeedState(key, form, false, false, HexFormat.of().formatHex(tag),
+				Instant.ofEpochSecond(known.modified())));
 	}
 
 	/**
 	 * The document as it is stored, even where it is stale; one that is missing is built.
-	 * @param feed the feed
-	 * @param form in which form
+	 * @param state the address as it was found
 	 * @return empty when the feed is gone or revoked
 	 */
-	public Optional<FeedDocument> read(FeedId feed, FeedForm form) {
-		Optional<FeedDocument> stored = this.store.document(feed, form);
-		if (stored.isPresent()) {
-			return stored;
+	public Optional<FeedDocument> read(FeedState state) {
+		FeedDocument lately = this.shelf.find(state);
+		if (lately != null) {
+			return Optional.of(lately);
 		}
-		this.transaction.executeWithoutResult(
-				(status) -> this.store.unrevoked(feed).ifPresent((claimed) -> build(claimed.in(form))));
-		return this.store.document(feed, form);
+		Optional<FeedDocument> stored = this.store.document(state.key(), state.form());
+		if (stored.isEmpty()) {
+			this.transaction.executeWithoutResult((status) -> this.store.unrevoked(state.key())
+				.ifPresent((claimed) -> build(claimed.in(state.form()))));
+			stored = this.store.document(state.key(), state.form());
+		}
+		stored.ifPresent((document) -> this.shelf.put(state, document));
+		return stored;
 	}
 
 	/**
@@ -150,7 +166,7 @@ public class FeedDocuments {
 		AtomicReference<@Nullable Claimed> tried = new AtomicReference<>();
 		try {
 			this.transaction.executeWithoutResult(
-					(status) -> this.store.claimStale(today(), this.clock.instant()).ifPresent((claimed) -> {
+					(status) -> this.store.claim(today(), this.clock.instant()).ifPresent((claimed) -> {
 						tried.set(claimed);
 						build(claimed);
 					}));

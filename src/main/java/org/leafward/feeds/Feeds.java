@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.leafward.accounts.People;
 import org.leafward.accounts.PersonId;
+import org.leafward.feeds.poll.PollBoard;
 import org.leafward.feeds.store.DocumentTable.Claimed;
 import org.leafward.feeds.store.FeedTable;
 import org.leafward.measure.BadInput;
@@ -33,6 +34,8 @@ public class Feeds {
 
 	private final FeedDocuments documents;
 
+	private final PollBoard board;
+
 	private final Register register;
 
 	private final People people;
@@ -41,7 +44,8 @@ public class Feeds {
 
 	private final SecureRandom random = new SecureRandom();
 
-	Feeds(FeedTable table, FeedDocuments documents, Register register, People people, Clock clock) {
+	Feeds(FeedTable table, FeedDocuments documents, PollBoard board, Register register, People people, Clock clock) {
+		this.board = board;
 		this.table = table;
 		this.documents = documents;
 		this.register = register;
@@ -138,6 +142,7 @@ public class Feeds {
 			throw new NotThere("There is no feed " + feed);
 		}
 		this.documents.buildAgain(feed);
+		this.board.settle();
 	}
 
 	/**
@@ -176,6 +181,7 @@ public class Feeds {
 		if (!this.table.revoke(feed, owner, this.clock.instant())) {
 			throw new NotThere("There is no feed " + feed);
 		}
+		this.board.settle();
 	}
 
 	/**
@@ -187,6 +193,7 @@ public class Feeds {
 	@Transactional
 	public void abandon(SiteId site) {
 		this.table.abandon(FeedKind.SITE, site.value(), this.clock.instant());
+		this.board.settle();
 	}
 
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.leafward.accounts.PersonId;
 import org.leafward.accounts.PersonalData;
+import org.leafward.feeds.poll.PollBoard;
 import org.leafward.feeds.store.DocumentTable.Claimed;
 import org.leafward.feeds.ical.CalendarWriter.Before;
 import org.leafward.feeds.store.FeedTable;
@@ -22,14 +23,17 @@ class OwnFeeds implements PersonalData {
 
 	private final FeedTable table;
 
+	private final PollBoard board;
+
 	private final FeedBuilder builder;
 
 	private final Register register;
 
 	private final Clock clock;
 
-	OwnFeeds(FeedTable table, FeedBuilder builder, Register register, Clock clock) {
+	OwnFeeds(FeedTable table, PollBoard board, FeedBuilder builder, Register register, Clock clock) {
 		this.table = table;
+		this.board = board;
 		this.builder = builder;
 		this.register = register;
 		this.clock = clock;
@@ -56,6 +60,7 @@ class OwnFeeds implements PersonalData {
 	@Override
 	public void forget(PersonId person) {
 		this.table.forget(person, this.register.sitesOf(person).stream().map(Site::id).toList());
+		this.board.settle();
 	}
 
 	@Override

@@ -4,6 +4,8 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
 
@@ -31,6 +33,11 @@ final class Packing {
 		catch (IOException ex) {
 			throw new UncheckedIOException("a stored document can't be unpacked", ex);
 		}
+	}
+
+	/** RFC 1952 section 2.3.1: the last four octets are the length, lowest first. */
+	static long unpackedLength(byte[] packed) {
+		return ByteBuffer.wrap(packed, packed.length - 4, 4).order(ByteOrder.LITTLE_ENDIAN).getInt() & 0xFFFF_FFFFL;
 	}
 
 }

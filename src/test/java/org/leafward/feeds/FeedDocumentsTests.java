@@ -20,7 +20,11 @@ import org.leafward.accounts.PersonId;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
 import org.leafward.feeds.ical.FeedReading;
+import org.leafward.feeds.poll.Fetches;
+import org.leafward.feeds.poll.PollBoard;
+import org.leafward.feeds.poll.PollFixture;
 import org.leafward.feeds.store.DocumentTable;
+import org.springframework.util.unit.DataSize;
 import org.leafward.feeds.store.FeedTable;
 import org.leafward.feeds.store.TablesFixture;
 import org.leafward.knowledge.KnowledgeFiles;
@@ -73,11 +77,16 @@ class FeedDocumentsTests {
 
 	private final Phrasebooks books = new Phrasebooks(new KnowledgeFiles(""), new KnowledgeReader(), List.of());
 
-	private final FeedDocuments documents = new FeedDocuments(this.table, this.store,
-			new FeedBuilder(this.tasks, this.register, this.people, this.books, "https://leafward.example"),
-			this.transaction, this.clock);
+	private final PollBoard board = PollFixture.deaf(source);
 
-	private final Feeds feeds = new Feeds(this.table, this.documents, this.register, this.people, this.clock);
+	private final Fetches fetches = PollFixture.fetches(source, this.board, this.clock);
+
+	private final FeedDocuments documents = new FeedDocuments(this.table, this.store,
+			new FeedBuilder(this.tasks, this.register, this.people, this.books, "https://leafward.example"), this.board,
+			this.fetches, this.transaction, this.clock, DataSize.ofMegabytes(1));
+
+	private final Feeds feeds = new Feeds(this.table, this.documents, this.board, this.register, this.people,
+			this.clock);
 
 	private final SiteId site = new SiteId(UUID.randomUUID());
 
@@ -117,7 +126,7 @@ class FeedDocumentsTests {
 		NewFeed made = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
 		clearInvocations(this.tasks);
 		FeedState state = this.documents.find(made.token(), FeedForm.EVENTS).orElseThrow();
-		FeedDocument document = this.documents.read(state.id(), FeedForm.EVENTS).orElseThrow();
+		FeedDocument document = this.documents.read(state).orElseThrow();
 		assertThat(document.etag()).isEqualTo(state.etag());
 		assertThat(state.lastModified()).isEqualTo("2026-03-10T12:00:00Z");
 		assertThat(FeedReading.read(document.octets())).hasSize(1);
@@ -186,10 +195,10 @@ class FeedDocumentsTests {
 	void aStaleDocumentIsServedUntilItIsBuiltAgain() {
 		plan(aTask().build());
 		NewFeed made = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
-		FeedDocument before = this.documents.read(made.id(), FeedForm.EVENTS).orElseThrow();
+		FeedDocument before = read(made).orElseThrow();
 		this.database.sql("update feeds.feed_document set stale = true").update();
 		plan();
-		assertThat(this.documents.read(made.id(), FeedForm.EVENTS).orElseThrow().octets()).isEqualTo(before.octets());
+		assertThat(read(made).orElseThrow().octets()).isEqualTo(before.octets());
 	}
 
 	@Test
@@ -208,8 +217,7 @@ class FeedDocumentsTests {
 		this.clock.set(Instant.parse("2026-04-10T00:00:00Z"));
 		assertThat(this.documents.rebuildStale(BOX)).isEqualTo(1);
 		assertThat(state(made).lastModified()).isEqualTo("2026-04-10T00:00:00Z");
-		assertThat(FeedReading.read(this.documents.read(made.id(), FeedForm.EVENTS).orElseThrow().octets()))
-			.extracting(FeedReading.Seen::summary)
+		assertThat(FeedReading.read(read(made).orElseThrow().octets())).extracting(FeedReading.Seen::summary)
 			.containsExactly("Nothing planned yet");
 	}
 
@@ -218,7 +226,7 @@ class FeedDocumentsTests {
 		NewFeed made = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
 		this.database.sql("delete from feeds.feed_document").update();
 		assertThat(state(made).etag()).isNull();
-		FeedDocument built = this.documents.read(made.id(), FeedForm.EVENTS).orElseThrow();
+		FeedDocument built = read(made).orElseThrow();
 		assertThat(built.etag()).isEqualTo(state(made).etag());
 	}
 
@@ -230,7 +238,7 @@ class FeedDocumentsTests {
 		given(this.tasks.ofSite(any(), any())).willThrow(new IllegalStateException("broken"));
 		given(this.tasks.ofPerson(any(), any())).willReturn(List.of(aTask().build()));
 		assertThat(this.documents.rebuildStale(BOX)).isEqualTo(2);
-		assertThat(FeedReading.read(this.documents.read(sound.id(), FeedForm.EVENTS).orElseThrow().octets())).hasSize(1)
+		assertThat(FeedReading.read(read(sound).orElseThrow().octets())).hasSize(1)
 			.noneMatch((seen) -> seen.summary().startsWith("Nothing"));
 		assertThat(state(broken).etag()).isEqualTo(before.etag());
 		assertThat(this.documents.rebuildStale(BOX)).isZero();
@@ -280,11 +288,11 @@ class FeedDocumentsTests {
 		this.clock.advance(Duration.ofHours(1));
 		this.feeds.revoke(made.id(), this.person);
 		assertThat(state(made).revoked()).isTrue();
-		assertThat(this.documents.read(made.id(), FeedForm.EVENTS)).isEmpty();
+		assertThat(read(made)).isEmpty();
 		assertThat(this.documents.rebuildStale(BOX)).isZero();
 		assertThat(this.feeds.list(this.person)).singleElement()
 			.isEqualTo(
-					new FeedInfo(made.id(), FeedKind.SITE, this.site.value(), START, START, START, FeedOptions.USUAL));
+					new FeedInfo(made.id(), FeedKind.SITE, this.site.value(), START, START, null, FeedOptions.USUAL));
 	}
 
 	@Test
@@ -292,7 +300,7 @@ class FeedDocumentsTests {
 		NewFeed made = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
 		this.feeds.abandon(this.site);
 		assertThat(state(made).revoked()).isTrue();
-		assertThat(this.documents.read(made.id(), FeedForm.EVENTS)).isEmpty();
+		assertThat(read(made)).isEmpty();
 		assertThat(this.feeds.list(this.person)).isEmpty();
 		assertThat(this.database.sql("select * from feeds.feed").query().singleRow().toString())
 			.doesNotContain(this.person.toString(), this.site.toString());
@@ -337,6 +345,10 @@ class FeedDocumentsTests {
 		given(this.tasks.ofPerson(any(), any())).willReturn(List.of(planned));
 	}
 
+	private Optional<FeedDocument> read(NewFeed made) {
+		return this.documents.find(made.token(), FeedForm.EVENTS).flatMap(this.documents::read);
+	}
+
 	private FeedState state(NewFeed made) {
 		return this.documents.find(made.token(), FeedForm.EVENTS).orElseThrow();
 	}
@@ -346,6 +358,7 @@ class FeedDocumentsTests {
 	}
 
 	private Instant fetched() {
+		this.fetches.write();
 		return this.feeds.list(this.person).get(0).lastFetchedAt();
 	}
 

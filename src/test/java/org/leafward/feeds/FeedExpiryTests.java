@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -17,7 +18,11 @@ import org.leafward.accounts.PersonId;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
 import org.leafward.feeds.ical.FeedReading;
+import org.leafward.feeds.poll.Fetches;
+import org.leafward.feeds.poll.PollBoard;
+import org.leafward.feeds.poll.PollFixture;
 import org.leafward.feeds.store.DocumentTable;
+import org.springframework.util.unit.DataSize;
 import org.leafward.feeds.store.FeedTable;
 import org.leafward.feeds.store.TablesFixture;
 import org.leafward.knowledge.KnowledgeFiles;
@@ -67,13 +72,18 @@ class FeedExpiryTests {
 
 	private final DocumentTable store = TablesFixture.documents(this.database);
 
+	private final PollBoard board = PollFixture.deaf(source);
+
+	private final Fetches fetches = PollFixture.fetches(source, this.board, this.clock);
+
 	private final FeedDocuments documents = new FeedDocuments(this.table, this.store,
 			new FeedBuilder(this.tasks, this.register, mock(People.class),
 					new Phrasebooks(new KnowledgeFiles(""), new KnowledgeReader(), List.of()),
 					"https://leafward.example"),
-			this.transaction, this.clock);
+			this.board, this.fetches, this.transaction, this.clock, DataSize.ofMegabytes(1));
 
-	private final Feeds feeds = new Feeds(this.table, this.documents, this.register, mock(People.class), this.clock);
+	private final Feeds feeds = new Feeds(this.table, this.documents, this.board, this.register, mock(People.class),
+			this.clock);
 
 	private final FeedExpiry expiry = new FeedExpiry(this.table, this.told::add, this.transaction, this.clock);
 
@@ -109,9 +119,9 @@ class FeedExpiryTests {
 				assertThat(entry.summary()).isEqualTo("This calendar ends on Tue 29 Feb 2028 unless it is fetched");
 				assertThat(entry.description()).contains("Tue 29 Feb 2028", "as soon as a program fetches it");
 			});
-		FeedState before = this.table.findByHash(hash(made), FeedForm.EVENTS).orElseThrow();
+		FeedState before = this.table.findByHash(hash(made), FeedForm.EVENTS).orElseThrow().state();
 		on(END.minusDays(30));
-		assertThat(this.table.findByHash(hash(made), FeedForm.EVENTS).orElseThrow().etag())
+		assertThat(this.table.findByHash(hash(made), FeedForm.EVENTS).orElseThrow().state().etag())
 			.as("the same announcement, the same octets")
 			.isEqualTo(before.etag());
 	}
@@ -122,13 +132,13 @@ class FeedExpiryTests {
 		on(END.minusDays(20));
 		assertThat(shown(made)).anyMatch((entry) -> entry.uid().startsWith("ends-"));
 		clearInvocations(this.tasks);
-		this.documents.find(made.token(), FeedForm.EVENTS);
+		fetch(made);
 		then(this.tasks).should(never()).ofSite(any(), any());
 		assertThat(this.documents.rebuildStale(Duration.ofSeconds(1))).isOne();
 		assertThat(shown(made)).noneMatch((entry) -> entry.uid().startsWith("ends-"));
 		for (int hour = 1; hour < 5; hour++) {
 			this.clock.advance(Duration.ofHours(1));
-			this.documents.find(made.token(), FeedForm.EVENTS);
+			fetch(made);
 		}
 		assertThat(this.documents.rebuildStale(Duration.ofSeconds(1))).as("a fetch builds nothing").isZero();
 		on(END);
@@ -139,10 +149,10 @@ class FeedExpiryTests {
 	void aLaterAnnouncementIsNewerThanAnEarlierOne() {
 		NewFeed made = make();
 		on(END.minusDays(1));
-		this.documents.find(made.token(), FeedForm.EVENTS);
+		fetch(made);
 		LocalDate second = END.minusDays(1).plusMonths(18);
 		on(second.minusDays(5));
-		String text = new String(this.documents.read(made.id(), FeedForm.EVENTS).orElseThrow().octets());
+		String text = new String(read(made).orElseThrow().octets());
 		String entry = text.substring(text.indexOf("UID:ends-")).replace("\r\n ", "");
 		// Sequences never fall (RFC 5545, section 3.8.7.4): 546 days from the making to
 		// the last fetch.
@@ -154,16 +164,16 @@ class FeedExpiryTests {
 		NewFeed made = make();
 		NewFeed used = make();
 		on(END.minusDays(1));
-		this.documents.find(used.token(), FeedForm.EVENTS);
+		fetch(used);
 		assertThat(this.expiry.expire()).isZero();
 		on(END);
 		assertThat(this.expiry.expire()).isOne();
 		assertThat(this.told).containsExactly(new FeedExpired(made.id().value(), this.person.value()));
-		FeedState state = this.table.findByHash(hash(made), FeedForm.EVENTS).orElseThrow();
+		FeedState state = this.table.findByHash(hash(made), FeedForm.EVENTS).orElseThrow().state();
 		assertThat(state.revoked()).isTrue();
 		assertThat(state.expired()).isTrue();
-		assertThat(this.documents.read(made.id(), FeedForm.EVENTS)).isEmpty();
-		assertThat(this.table.findByHash(hash(used), FeedForm.EVENTS).orElseThrow().revoked()).isFalse();
+		assertThat(read(made)).isEmpty();
+		assertThat(this.table.findByHash(hash(used), FeedForm.EVENTS).orElseThrow().state().revoked()).isFalse();
 		assertThat(this.expiry.expire()).as("again does nothing").isZero();
 	}
 
@@ -182,6 +192,16 @@ class FeedExpiryTests {
 		return this.feeds.createForSite(new SiteId(UUID.randomUUID()), this.person, FeedOptions.USUAL);
 	}
 
+	/** A program asks, and that is written down. */
+	private void fetch(NewFeed made) {
+		this.documents.find(made.token(), FeedForm.EVENTS);
+		this.fetches.write();
+	}
+
+	private Optional<FeedDocument> read(NewFeed made) {
+		return this.store.document(hash(made), FeedForm.EVENTS);
+	}
+
 	private static byte[] hash(NewFeed made) {
 		return FeedDocuments.sha256(made.token().getBytes());
 	}
@@ -193,7 +213,7 @@ class FeedExpiryTests {
 	}
 
 	private List<FeedReading.Seen> shown(NewFeed made) {
-		return FeedReading.read(this.documents.read(made.id(), FeedForm.EVENTS).orElseThrow().octets());
+		return FeedReading.read(read(made).orElseThrow().octets());
 	}
 
 }

@@ -26,11 +26,12 @@ class OpenIdArrival implements AuthenticationSuccessHandler {
 
 	private final Sessions sessions;
 
-	private final AuthenticationSuccessHandler onward = new SavedRequestAwareAuthenticationSuccessHandler();
+	private final SavedRequestAwareAuthenticationSuccessHandler onward = new SavedRequestAwareAuthenticationSuccessHandler();
 
 	OpenIdArrival(Arrivals arrivals, Sessions sessions) {
 		this.arrivals = arrivals;
 		this.sessions = sessions;
+		this.onward.setRequestCache(WantedPage.KEPT);
 	}
 
 	@Override

@@ -19,6 +19,7 @@ import org.springframework.security.authentication.AuthenticationManager;
 import org.springframework.security.authentication.AuthenticationServiceException;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
+import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
@@ -62,7 +63,8 @@ class SecurityConfiguration {
 			.csrf(AbstractHttpConfigurer::disable)
 			.addFilterBefore(new RateLimitFilter(limits), AuthorizationFilter.class)
 			// The feed says itself how it may be cached.
-			.headers((headers) -> headers.cacheControl((cache) -> cache.disable()))
+			.headers((headers) -> headers.cacheControl((cache) -> cache.disable())
+				.referrerPolicy(SecurityConfiguration::keptFromOthers))
 			.requestCache((cache) -> cache.disable())
 			.build();
 	}
@@ -82,6 +84,7 @@ class SecurityConfiguration {
 			.sessionManagement((sessions) -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.csrf(AbstractHttpConfigurer::disable)
 			.requestCache((cache) -> cache.disable())
+			.headers((headers) -> headers.referrerPolicy(SecurityConfiguration::keptFromOthers))
 			.addFilterBefore(new BearerTokenFilter(operator, tokens), AuthorizationFilter.class)
 			.addFilterAfter(new RateLimitFilter(limits), BearerTokenFilter.class)
 			.exceptionHandling((handling) -> handling.authenticationEntryPoint(refusals).accessDeniedHandler(refusals))
@@ -115,6 +118,7 @@ class SecurityConfiguration {
 				.loginProcessingUrl(SIGN_IN + "/once")
 				.showDefaultSubmitPage(false)
 				.authenticationFailureHandler(new RefusedSignIn()))
+			.requestCache((cache) -> cache.requestCache(WantedPage.KEPT))
 			.addFilterBefore(new FreshRoles(arrivals, clock, longest), AuthorizationFilter.class)
 			.addFilterBefore(new RateLimitFilter(limits), OneTimeTokenAuthenticationFilter.class)
 			.exceptionHandling((handling) -> handling.accessDeniedHandler(new Refused())
@@ -124,13 +128,18 @@ class SecurityConfiguration {
 				.addLogoutHandler(new HeaderWriterLogoutHandler(
 						new ClearSiteDataHeaderWriter(Directive.CACHE, Directive.COOKIES, Directive.STORAGE))))
 			.headers((headers) -> headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY))
-				.referrerPolicy((referrer) -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
+				.referrerPolicy(SecurityConfiguration::keptFromOthers)
 				.crossOriginOpenerPolicy((opener) -> opener.policy(CrossOriginOpenerPolicy.SAME_ORIGIN)));
 		if (doors.any()) {
 			http.oauth2Login(
 					(login) -> login.loginPage(SIGN_IN).successHandler(openId).failureHandler(new RefusedSignIn()));
 		}
 		return http.build();
+	}
+
+	/** Nothing here asks where somebody comes from, and addresses can hold secrets. */
+	private static void keptFromOthers(HeadersConfigurer<HttpSecurity>.ReferrerPolicyConfig referrer) {
+		referrer.policy(ReferrerPolicy.NO_REFERRER);
 	}
 
 	/** There are no passwords here; this keeps Boot from making a user of its own. */

@@ -2,6 +2,7 @@ package org.leafward.feeds.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -27,6 +28,9 @@ public class DocumentTable {
 			d.etag, d.last_modified, d.built_at, d.ahead_by
 			from feeds.feed f
 			""";
+
+	/** A program that is this late may never ask again. */
+	private static final Duration OVERDUE = Duration.ofDays(1);
 
 	private final JdbcClient database;
 
@@ -87,12 +91,18 @@ public class DocumentTable {
 	public record Built(FeedId feed, FeedForm form, FeedDocument document, int aheadBy, LocalDate day, Instant at) {
 	}
 
-	public Optional<FeedDocument> document(FeedId feed, FeedForm form) {
-		return this.database
-			.sql("select packed, etag, last_modified from feeds.feed_document where feed_id = ? and form = ?")
-			.params(feed.value(), form.name())
-			.query(DocumentTable::stored)
-			.optional();
+	/**
+	 * The document of an address.
+	 * @param hash SHA-256 of its token
+	 * @param form in which form
+	 * @return empty when the feed is gone, or has none
+	 */
+	public Optional<FeedDocument> document(byte[] hash, FeedForm form) {
+		return this.database.sql("""
+				select d.packed, d.etag, d.last_modified from feeds.feed f
+				join feeds.feed_document d on d.feed_id = f.id and d.form = ?
+				where f.token_hash = ?
+				""").params(form.name(), hash).query(DocumentTable::stored).optional();
 	}
 
 	private static FeedDocument stored(ResultSet row, int number) throws SQLException {
@@ -102,13 +112,13 @@ public class DocumentTable {
 
 	/**
 	 * A living feed, without its document.
-	 * @param feed the feed
+	 * @param hash SHA-256 of its token
 	 * @return empty when it was revoked
 	 */
-	public Optional<Claimed> unrevoked(FeedId feed) {
+	public Optional<Claimed> unrevoked(byte[] hash) {
 		return this.database
-			.sql(CLAIMED + "left join feeds.feed_document d on false where f.id = ? and f.revoked_at is null")
-			.param(feed.value())
+			.sql(CLAIMED + "left join feeds.feed_document d on false where f.token_hash = ? and f.revoked_at is null")
+			.param(hash)
 			.query(DocumentTable::claimed)
 			.optional();
 	}
@@ -163,18 +173,28 @@ public class DocumentTable {
 	}
 
 	/**
-	 * Locks the next document to build, leaving those that another transaction works on.
+	 * Locks the next document to build, leaving those that another transaction works on:
+	 * of the stale ones the one that is asked for soonest, those that were to be asked
+	 * for long ago last; when none is stale, one that was built for a day before.
 	 * @param today documents built for a day before are due
 	 * @param now documents that failed wait for their time
 	 * @return empty when nothing is due
 	 */
-	public Optional<Claimed> claimStale(LocalDate today, Instant now) {
-		return this.database.sql(CLAIMED + """
-				join feeds.feed_document d on d.feed_id = f.id
-				where f.revoked_at is null and (d.stale or d.built_for < ?)
-				and (d.retry_at is null or d.retry_at <= ?)
-				order by d.built_at limit 1 for update of d skip locked
-				""").params(today, FeedTable.utc(now)).query(DocumentTable::claimed).optional();
+	public Optional<Claimed> claim(LocalDate today, Instant now) {
+		OffsetDateTime at = FeedTable.utc(now);
+		return due("d.stale and d.next_poll >= ? order by d.next_poll", at.minus(OVERDUE), at)
+			.or(() -> due("d.stale and d.next_poll < ? order by d.next_poll desc", at.minus(OVERDUE), at))
+			.or(() -> due("d.built_for < ? order by d.built_for, d.next_poll", today, at));
+	}
+
+	private Optional<Claimed> due(String condition, Object limit, OffsetDateTime now) {
+		return this.database
+			.sql(CLAIMED + "join feeds.feed_document d on d.feed_id = f.id "
+					+ "where f.revoked_at is null and (d.retry_at is null or d.retry_at <= ?) and " + condition
+					+ " limit 1 for update of d skip locked")
+			.params(now, limit)
+			.query(DocumentTable::claimed)
+			.optional();
 	}
 
 	public void retry(FeedId feed, FeedForm form, Instant at) {

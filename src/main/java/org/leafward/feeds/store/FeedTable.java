@@ -186,23 +186,32 @@ public class FeedTable {
 	}
 
 	/**
+	 * A feed as somebody who polls sees it.
+	 *
+	 * @param state what to answer
+	 * @param lastFetchedAt when it was last asked, as far as noted; null for never
+	 */
+	public record Polled(FeedState state, @Nullable Instant lastFetchedAt) {
+	}
+
+	/**
 	 * Looks a feed up.
 	 * @param hash SHA-256 of a token
 	 * @param form of which form to tell
 	 * @return empty for an unknown one
 	 */
-	public Optional<FeedState> findByHash(byte[] hash, FeedForm form) {
+	public Optional<Polled> findByHash(byte[] hash, FeedForm form) {
 		return this.database.sql("""
-				select f.id, f.revoked_at is not null as revoked, f.expired, d.etag, d.last_modified, f.created_at,
-				f.last_fetched_at
+				select f.revoked_at is not null as revoked, f.expired, d.etag, d.last_modified, f.last_fetched_at
 				from feeds.feed f left join feeds.feed_document d on d.feed_id = f.id and d.form = ?
 				where f.token_hash = ?
 				""")
 			.params(form.name(), hash)
-			.query((row, number) -> new FeedState(new FeedId(row.getObject("id", UUID.class)),
-					row.getBoolean("revoked"), row.getBoolean("expired"), row.getString("etag"),
-					instant(row, "last_modified"), row.getObject("created_at", OffsetDateTime.class).toInstant(),
-					instant(row, "last_fetched_at")))
+			.query((row,
+					number) -> new Polled(
+							new FeedState(hash, form, row.getBoolean("revoked"), row.getBoolean("expired"),
+									row.getString("etag"), instant(row, "last_modified")),
+							instant(row, "last_fetched_at")))
 			.optional();
 	}
 
@@ -238,12 +247,6 @@ public class FeedTable {
 				.update();
 		}
 		return ended;
-	}
-
-	public void noteFetch(FeedId feed, Instant at) {
-		this.database.sql("update feeds.feed set last_fetched_at = ? where id = ?")
-			.params(utc(at), feed.value())
-			.update();
 	}
 
 	private static FeedInfo info(ResultSet row, int number) throws SQLException {

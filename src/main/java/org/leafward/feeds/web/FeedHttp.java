@@ -78,12 +78,11 @@ class FeedHttp {
 							: "This calendar address was revoked. Ask its owner for a new one.\n");
 		}
 		else {
-			answer(found.get(), form, request, response);
+			answer(found.get(), request, response);
 		}
 	}
 
-	private void answer(FeedState state, FeedForm form, HttpServletRequest request, HttpServletResponse response)
-			throws IOException {
+	private void answer(FeedState state, HttpServletRequest request, HttpServletResponse response) throws IOException {
 		boolean packed = Conditions.takesGzip(request);
 		if (state.etag() != null && state.lastModified() != null
 				&& Conditions.notModified(request, state.etag(), state.lastModified())) {
@@ -91,13 +90,13 @@ class FeedHttp {
 			response.setStatus(HttpServletResponse.SC_NOT_MODIFIED);
 			return;
 		}
-		Optional<FeedDocument> document = this.documents.read(state.id(), form);
+		Optional<FeedDocument> document = this.documents.read(state);
 		if (document.isEmpty()) {
 			refuse(request, response, HttpServletResponse.SC_GONE, "This calendar address was revoked just now.\n");
 			return;
 		}
 		validators(response, document.get().etag(), document.get().lastModified(), packed);
-		response.setHeader(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + form.file() + "\"");
+		response.setHeader(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + state.form().file() + "\"");
 		if (packed) {
 			response.setHeader(HttpHeaders.CONTENT_ENCODING, "gzip");
 		}

@@ -3,6 +3,7 @@ package org.leafward.pages.web;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.apache.catalina.connector.ClientAbortException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -21,6 +22,7 @@ import org.springframework.security.core.AuthenticationException;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.context.request.async.AsyncRequestNotUsableException;
+import org.springframework.web.servlet.HandlerMapping;
 import org.springframework.web.servlet.ModelAndView;
 
 /**
@@ -33,6 +35,10 @@ import org.springframework.web.servlet.ModelAndView;
 class ErrorAnswers {
 
 	private static final Logger logger = LoggerFactory.getLogger(ErrorAnswers.class);
+
+	/** Of our things (RFC 9562, section 4), and of stations, which are short. */
+	private static final Pattern IDENTIFIER = Pattern
+		.compile("[0-9a-fA-F]{8}(-[0-9a-fA-F]{4}){3}-[0-9a-fA-F]{12}|[A-Z0-9]{1,11}");
 
 	private final PageAttributes attributes;
 
@@ -56,9 +62,21 @@ class ErrorAnswers {
 		return PageAttributes.forProgram(request) ? problem(trouble, ex) : page(trouble);
 	}
 
-	/** The secret in a feed's address is written nowhere. */
+	/**
+	 * The pattern of an address and the identifiers in it. Whatever else stands in an
+	 * address may be a secret, and is written nowhere.
+	 */
 	private static String address(HttpServletRequest request) {
-		return request.getRequestURI().replaceFirst("/f/[^/]*", "/f/…");
+		String address = String.valueOf(request.getAttribute(HandlerMapping.BEST_MATCHING_PATTERN_ATTRIBUTE));
+		if (request.getAttribute(HandlerMapping.URI_TEMPLATE_VARIABLES_ATTRIBUTE) instanceof Map<?, ?> parts) {
+			for (Map.Entry<?, ?> part : parts.entrySet()) {
+				String value = String.valueOf(part.getValue());
+				if (IDENTIFIER.matcher(value).matches()) {
+					address = address.replace("{%s}".formatted(part.getKey()), value);
+				}
+			}
+		}
+		return address;
 	}
 
 	/** Security's own filter answers these. */

@@ -45,6 +45,7 @@ class ServerRefusals {
 			HttpStatus status = HttpStatus.resolve(code);
 			Trouble trouble = Trouble.of((status != null) ? status : HttpStatus.BAD_REQUEST);
 			try {
+				SecretAddresses.mark(response);
 				String path = request.getRequestURI();
 				if (path == null || UnhandledErrors.forProgram(path)) {
 					ProblemText.write(response, (status != null) ? status : HttpStatus.BAD_REQUEST, trouble);

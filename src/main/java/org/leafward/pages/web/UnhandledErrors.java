@@ -2,8 +2,10 @@ package org.leafward.pages.web;
 
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 
 import org.springframework.boot.webmvc.error.ErrorController;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -26,7 +28,11 @@ class UnhandledErrors implements ErrorController {
 	}
 
 	@RequestMapping("/error")
-	Object answer(HttpServletRequest request) {
+	Object answer(HttpServletRequest request, HttpServletResponse response) {
+		// Security marks pages, but not what it refuses to look at.
+		if (!response.containsHeader(HttpHeaders.CACHE_CONTROL)) {
+			SecretAddresses.mark(response);
+		}
 		Object code = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
 		HttpStatus status = (code instanceof Integer number) ? HttpStatus.resolve(number) : HttpStatus.NOT_FOUND;
 		Object thrown = request.getAttribute(RequestDispatcher.ERROR_EXCEPTION);

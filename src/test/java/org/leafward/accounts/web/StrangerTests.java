@@ -1,10 +1,13 @@
 package org.leafward.accounts.web;
 
+import java.net.URI;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.leafward.support.TestDatabase;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
@@ -28,6 +31,9 @@ class StrangerTests {
 	@Autowired
 	private MockMvc web;
 
+	@Autowired
+	private JdbcClient database;
+
 	@Test
 	void aPageNeverAsksAnotherServerForAnything() throws Exception {
 		MockHttpServletResponse response = this.web.perform(get("/sign-in")).andReturn().getResponse();
@@ -48,6 +54,29 @@ class StrangerTests {
 	@Test
 	void thereAreNoInventedPeopleOutsideTheDemo() throws Exception {
 		assertThat(this.web.perform(get("/people")).andReturn().getResponse().getRedirectedUrl()).endsWith("/sign-in");
+	}
+
+	/**
+	 * A row for everybody who comes along would cost more than it is worth; only a form
+	 * and a closed page need something remembered.
+	 */
+	@Test
+	void whoOnlyLooksLeavesNoSession() throws Exception {
+		long before = sessions();
+		for (String page : List.of("/calculators", "/calculators/water", "/calculators/cover", "/css/leafward.css",
+				"/quick/manage/unknown", "/quick/nothing", "/sign-in/sent", "/sign-in/once", "/sign-in/once?token=x",
+				"/regions/map.svg?width=344", "/actuator/health", "/f/x/tasks.ics", "/f/x", "/api/v1/sites",
+				"/nothing.html", "/favicon.ico", "/a;b")) {
+			MockHttpServletResponse answer = this.web.perform(get(URI.create(page))).andReturn().getResponse();
+			assertThat(answer.getCookie("SESSION")).as(page).isNull();
+			assertThat(sessions()).as(page).isEqualTo(before);
+		}
+		this.web.perform(get("/sign-in"));
+		assertThat(sessions()).as("its form has a secret of its own").isEqualTo(before + 1);
+	}
+
+	private long sessions() {
+		return this.database.sql("select count(*) from accounts.session").query(Long.class).single();
 	}
 
 }

@@ -149,7 +149,11 @@ class ErrorAnswersTests {
 			.andExpect(header().exists("Retry-After"));
 		this.mvc.perform(get("/f/confidential/trouble").param("what", "broken"))
 			.andExpect(status().isInternalServerError());
-		assertThat(output).contains("GET /f/…/trouble was answered with 503", "GET /f/…/trouble was answered with 500")
+		this.mvc.perform(get("/sites/2f0c5a8e-0c1b-4c2e-9d0e-3f1a2b4c5d6e/trouble").param("what", "broken"))
+			.andExpect(status().isInternalServerError());
+		assertThat(output)
+			.contains("GET /f/{token}/trouble was answered with 503", "GET /f/{token}/trouble was answered with 500",
+					"GET /sites/2f0c5a8e-0c1b-4c2e-9d0e-3f1a2b4c5d6e/trouble was answered with 500")
 			.doesNotContain("confidential");
 	}
 
@@ -181,7 +185,7 @@ class ErrorAnswersTests {
 	@RestController
 	static class Troubled {
 
-		@GetMapping({ "/trouble", "/api/v1/trouble", "/f/confidential/trouble" })
+		@GetMapping({ "/trouble", "/api/v1/trouble", "/f/{token}/trouble", "/sites/{site}/trouble" })
 		String trouble(@RequestParam String what) {
 			switch (what) {
 				case "bad" -> throw new BadInput("latitude 91 is outside -90 to 90", "latitude", "give degrees north");
