@@ -128,8 +128,7 @@ public final class CalendarWriter {
 		for (FeedEntry entry : entries) {
 			String looks = new String(folded(form.lines(entry, alarm)), StandardCharsets.UTF_8);
 			Shown.Entry was = shown.get(entry.uid());
-			Revision revision = (was != null && was.looks().equals(looks)) ? was.revision()
-					: Revision.next(entry, (was != null) ? was.revision() : null, before.aheadBy(), before.now());
+			Revision revision = revision(entry, looks, was, before);
 			aheadBy = Math.max(aheadBy, revision.sequence() - entry.sequence());
 			blocks.put(entry.uid(), stamped(looks, revision));
 		}
@@ -141,6 +140,14 @@ public final class CalendarWriter {
 		}
 		out.writeBytes(end);
 		return new Written(out.toByteArray(), aheadBy);
+	}
+
+	private static Revision revision(FeedEntry entry, String looks, Shown.@Nullable Entry was, Before before) {
+		if (before.octets().length == 0) {
+			return Revision.first(entry, before.aheadBy());
+		}
+		return (was != null && was.looks().equals(looks)) ? was.revision()
+				: Revision.next(entry, (was != null) ? was.revision() : null, before.aheadBy(), before.now());
 	}
 
 	/** The revision stands behind the identifier, which is the first line. */
