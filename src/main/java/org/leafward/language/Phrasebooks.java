@@ -1,5 +1,6 @@
 package org.leafward.language;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import org.leafward.knowledge.BrokenKnowledge;
 import org.leafward.knowledge.KnowledgeFile;
 import org.leafward.knowledge.KnowledgeFiles;
@@ -149,8 +151,14 @@ public class Phrasebooks {
 				dates);
 	}
 
-	private static String date(String english, DateTimeFormatter dates) {
-		return dates.format(LocalDate.parse(english, English.DATES)).replace(".", "");
+	private static @Nullable String date(String english, DateTimeFormatter dates) {
+		try {
+			return dates.format(LocalDate.parse(english, English.DATES)).replace(".", "");
+		}
+		catch (DateTimeException ex) {
+			// Words of a person may look like a date.
+			return null;
+		}
 	}
 
 	/** Says what it is told. */

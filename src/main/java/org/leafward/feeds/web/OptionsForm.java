@@ -44,13 +44,7 @@ record OptionsForm(@Nullable String language, @Nullable String units, @Nullable 
 		return of(FeedOptions.USUAL);
 	}
 
-	/** As a page sends it: nothing ticked is nothing wanted. */
-	OptionsForm ticked() {
-		return (this.parts != null) ? this
-				: new OptionsForm(this.language, this.units, List.of(), this.alarm, this.behind, this.ahead);
-	}
-
-	boolean has(String part) {
+	public boolean has(String part) {
 		return this.parts != null && this.parts.contains(part);
 	}
 

@@ -101,11 +101,11 @@ class SubscribePage {
 		PersonId person = person();
 		FeedOptions options;
 		try {
-			options = wanted.ticked().options();
+			options = wanted.options();
 		}
 		catch (BadInput ex) {
 			response.setStatus(HttpStatus.BAD_REQUEST.value());
-			return page(null, what, wanted.ticked(), ex.byField(), model);
+			return page(null, what, wanted, ex.byField(), model);
 		}
 		if (what.equals(ALL)) {
 			return shown("All my sites", this.feeds.createForPerson(person, person, options), wanted, model, response);
@@ -138,12 +138,12 @@ class SubscribePage {
 			HttpServletResponse response) {
 		PersonId person = person();
 		try {
-			this.feeds.change(new FeedId(feed), person, wanted.ticked().options());
+			this.feeds.change(new FeedId(feed), person, wanted.options());
 			return "redirect:/subscribe";
 		}
 		catch (BadInput ex) {
 			response.setStatus(HttpStatus.BAD_REQUEST.value());
-			return options(feed, wanted.ticked(), ex.byField(), model);
+			return options(feed, wanted, ex.byField(), model);
 		}
 	}
 

@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -16,14 +16,24 @@ import org.jspecify.annotations.Nullable;
  * its kind takes. So a text is said whole or not at all.
  * <p>
  * Kinds of places: {@code {n}} a number, {@code {date}} a date as
- * {@link org.leafward.measure.DayWords} writes it, {@code {text}} what can be said
- * itself, {@code {own}} words of a person, which stay as they are, and {@code {g}} one of
- * the group called g. In the translation {@code {1}} is the first place.
+ * {@link org.leafward.measure.DayWords} writes it, {@code {clock}} a time of the day,
+ * {@code {text}} what can be said itself, {@code {own}} words of a person, which stay as
+ * they are, {@code {name}} a name, which stays too and is no sentence, and {@code {g}}
+ * one of the group called g. In the translation {@code {1}} is the first place.
+ * <p>
+ * Only whole texts are said at any length: what people wrote themselves comes here too,
+ * and patterns would take long for a text that was made to keep them busy.
  */
 public final class Phrases {
 
 	/** Deeper than any sentence of ours is nested. */
 	private static final int DEEPEST = 6;
+
+	/** Longer than any text that is not whole in a file; bounds the work of patterns. */
+	private static final int LONGEST = 1_500;
+
+	/** More sentences than a text of a file has. */
+	private static final int TOGETHER = 8;
 
 	private static final Pattern PLACE = Pattern.compile("\\{([a-z][a-z-]*)\\}");
 
@@ -32,7 +42,8 @@ public final class Phrases {
 	private static final Pattern SENTENCES = Pattern.compile("(?<=[.!?”])\\s+(?=[\\p{Lu}\\d“¿¡])");
 
 	private static final Map<String, String> BUILT_IN = Map.of("n", "[−-]?\\d[\\d,]*(?:\\.\\d+)?", "date",
-			"[A-Z][a-z]{2} \\d{1,2} [A-Z][a-z]{2} \\d{4}", "text", ".+?", "own", ".+?", "clock", "\\d{2}:\\d{2}");
+			"[A-Z][a-z]{2} \\d{1,2} [A-Z][a-z]{2} \\d{4}", "text", ".+?", "own", ".+?", "name",
+			"(?:St\\. |[^.:;!?()\\d\\n]){1,80}?", "clock", "\\d{2}:\\d{2}");
 
 	/** Of English and another language. */
 	public record Pair(String english, String other) {
@@ -44,7 +55,7 @@ public final class Phrases {
 
 	private final Map<String, String> texts;
 
-	private final UnaryOperator<String> dates;
+	private final Function<String, @Nullable String> dates;
 
 	private final Map<String, List<Shape>> groups = new HashMap<>();
 
@@ -56,12 +67,12 @@ public final class Phrases {
 	 * @param groups what may stand in places, by name of the group; a group may use those
 	 * before it
 	 * @param phrases patterns; of two that fit the first one counts
-	 * @param dates says a date
+	 * @param dates says a date, or null what is none
 	 * @throws IllegalArgumentException for a place of a kind that there is not, or a
 	 * translation with a place that the English has not; the message names it
 	 */
 	public Phrases(Map<String, String> texts, Map<String, List<Pair>> groups, List<Pair> phrases,
-			UnaryOperator<String> dates) {
+			Function<String, @Nullable String> dates) {
 		this.texts = new HashMap<>(texts);
 		this.dates = dates;
 		Map<String, String> kinds = new LinkedHashMap<>(BUILT_IN);
@@ -145,7 +156,7 @@ public final class Phrases {
 		if (whole != null) {
 			return whole;
 		}
-		if (english.isBlank() || depth > DEEPEST) {
+		if (english.isBlank() || english.length() > LONGEST || depth > DEEPEST) {
 			return null;
 		}
 		String fitting = fitting(this.shapes, english, depth);
@@ -161,7 +172,7 @@ public final class Phrases {
 		int part = 0;
 		while (part < parts.length) {
 			// As many sentences at once as a text or a pattern takes.
-			int upTo = parts.length - ((part == 0) ? 1 : 0);
+			int upTo = Math.min(part + TOGETHER, parts.length - ((part == 0) ? 1 : 0));
 			String found = null;
 			for (; upTo > part && found == null; upTo--) {
 				String together = String.join(" ", List.of(parts).subList(part, upTo));
@@ -210,7 +221,7 @@ public final class Phrases {
 
 	private @Nullable String place(String kind, String english, int depth) {
 		return switch (kind) {
-			case "n", "own", "clock" -> english;
+			case "n", "own", "name", "clock" -> english;
 			case "date" -> this.dates.apply(english);
 			case "text" -> say(english, depth + 1);
 			default -> fitting(this.groups.getOrDefault(kind, List.of()), english, depth + 1);

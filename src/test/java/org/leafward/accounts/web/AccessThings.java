@@ -68,7 +68,7 @@ class AccessThings {
 	private static final Pattern VARIABLE = Pattern.compile("([^/]+)/\\{[^}]+}");
 
 	/** Addresses that take something away; each call gets a thing of its own. */
-	private static final Pattern ENDS_SOMETHING = Pattern.compile("DELETE .*|POST .*/(undo|revoke|stop)");
+	private static final Pattern ENDS_SOMETHING = Pattern.compile(".*/address|DELETE .*|POST .*/(undo|revoke|stop)");
 
 	private final Register register;
 

@@ -105,7 +105,7 @@ record Garden(String name, PlaceMarkers markers, Hemisphere hemisphere, SiteFact
 		};
 	}
 
-	private Observed observed() {
+	Observed observed() {
 		return new Observed() {
 
 			@Override

@@ -1,11 +1,13 @@
 package org.leafward.care.garden;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.leafward.care.RulePacks;
 import org.leafward.care.core.plan.Plan;
+import org.leafward.care.core.plan.PlanSite;
 import org.leafward.care.core.plan.Planner;
 import org.leafward.care.core.plan.Subject;
 import org.leafward.care.core.rule.RulePack;
@@ -43,6 +45,12 @@ final class GardenPlanner {
 		List<Subject> subjects = new ArrayList<>(garden.subjects());
 		Collections.shuffle(subjects, random);
 		return plan(new Planner(packs, PACKS.phenology()), garden, subjects);
+	}
+
+	/** With other weather, figures or observations, on another day. */
+	static Plan plan(PlanSite site, List<Subject> subjects, LocalDate today) {
+		Season season = new Season(Garden.SEASON, site.hemisphere());
+		return PLANNER.plan(site, subjects, List.of(season.previous(), season, season.next()), today);
 	}
 
 	private static Plan plan(Planner planner, Garden garden, List<Subject> subjects) {
