@@ -97,8 +97,7 @@ class RevisionHistoriesTests {
 	private Node other;
 
 	/** What a server has for itself; the tables are shared. */
-	private record Node(Feeds feeds, FeedDocuments documents, DocumentTable store,
-			TransactionTemplate transaction) {
+	private record Node(Feeds feeds, FeedDocuments documents, DocumentTable store, TransactionTemplate transaction) {
 	}
 
 	@BeforeEach
@@ -145,25 +144,26 @@ class RevisionHistoriesTests {
 		PollBoard board = PollFixture.deaf(source);
 		FeedDocuments documents = new FeedDocuments(table, store, builder, board,
 				PollFixture.fetches(source, board, time), transaction, time, DataSize.ofMegabytes(1));
-		return new Node(new Feeds(table, documents, board, this.register, people, time), documents, store,
-				transaction);
+		return new Node(new Feeds(table, documents, board, this.register, people, time), documents, store, transaction);
 	}
 
 	@ParameterizedTest
 	@EnumSource
 	void aChangeOfRulesIsARevisionOfTheTask(FeedForm form) {
 		NewFeed feed = three();
-		raises(feed, form, Set.of(1), () -> change(1, (task) -> with(task, task.window(), task.text().title() + " now",
-				task.state(), task.sequence() + 1)));
+		raises(feed, form, Set.of(1), () -> change(1,
+				(task) -> with(task, task.window(), task.text().title() + " now", task.state(), task.sequence() + 1)));
 	}
 
 	@ParameterizedTest
 	@EnumSource
 	void aWindowMovedByTheWeatherIsARevisionOfTheTask(FeedForm form) {
 		NewFeed feed = three();
-		raises(feed, form, Set.of(2), () -> change(2, (task) -> with(task,
-				new DayWindow(task.window().from().plusDays(2), task.window().to().plusDays(2)), null, task.state(),
-				task.sequence() + 1)));
+		raises(feed, form, Set.of(2),
+				() -> change(2,
+						(task) -> with(task,
+								new DayWindow(task.window().from().plusDays(2), task.window().to().plusDays(2)), null,
+								task.state(), task.sequence() + 1)));
 	}
 
 	@ParameterizedTest
@@ -204,8 +204,8 @@ class RevisionHistoriesTests {
 		NewFeed feed = three();
 		change(2, (task) -> state(task, TaskState.DONE));
 		build(feed, form);
-		raises(feed, form, Set.of(1, 3), () -> options(feed, (was) -> new FeedOptions(was.speech(), was.parts(),
-				LocalTime.of(7, 0), was.behind(), was.ahead())));
+		raises(feed, form, Set.of(1, 3), () -> options(feed,
+				(was) -> new FeedOptions(was.speech(), was.parts(), LocalTime.of(7, 0), was.behind(), was.ahead())));
 	}
 
 	@Test
@@ -322,8 +322,8 @@ class RevisionHistoriesTests {
 
 	private void happen(Random random, NewFeed feed) {
 		// Some things happen within a second.
-		this.clock.advance((random.nextInt(3) == 0) ? Duration.ofMillis(300)
-				: Duration.ofHours(1 + random.nextInt(60)));
+		this.clock
+			.advance((random.nextInt(3) == 0) ? Duration.ofMillis(300) : Duration.ofHours(1 + random.nextInt(60)));
 		for (int i = random.nextInt(3); i >= 0; i--) {
 			int number = random.nextInt(6);
 			CareTask task = this.plan.get(number);
@@ -337,8 +337,9 @@ class RevisionHistoriesTests {
 				case 2 -> change(number, (was) -> state(was, TaskState.WITHDRAWN));
 				case 3 -> this.plan.remove(number);
 				case 4 -> change(number,
-						(was) -> with(was, new DayWindow(was.window().from().plusDays(1), was.window().to().plusDays(3)),
-								null, was.state(), was.sequence() + 1));
+						(was) -> with(was,
+								new DayWindow(was.window().from().plusDays(1), was.window().to().plusDays(3)), null,
+								was.state(), was.sequence() + 1));
 				default -> this.spanish.put("Water deeply", "Riegue " + random.nextInt(5));
 			}
 		}
@@ -386,8 +387,7 @@ class RevisionHistoriesTests {
 	}
 
 	private CareTask with(CareTask task, DayWindow window, String title, TaskState state, int sequence) {
-		TaskText text = (title == null) ? task.text()
-				: new TaskText(title, "How.", null, "Why.", null, null);
+		TaskText text = (title == null) ? task.text() : new TaskText(title, "How.", null, "Why.", null, null);
 		return new CareTask(task.id(), task.planting(), task.plant(), task.site(), task.siteName(), task.person(),
 				task.rule(), task.season(), task.occurrence(), task.kind(), window, text, state, null, sequence,
 				task.createdAt(), this.clock.instant());
@@ -436,11 +436,7 @@ class RevisionHistoriesTests {
 	}
 
 	private static byte[] read(Node node, NewFeed feed, FeedForm form) {
-		return node.documents()
-			.find(feed.token(), form)
-			.flatMap(node.documents()::read)
-			.orElseThrow()
-			.octets();
+		return node.documents().find(feed.token(), form).flatMap(node.documents()::read).orElseThrow().octets();
 	}
 
 	private static Map<String, Stamp> stamps(byte[] octets) {

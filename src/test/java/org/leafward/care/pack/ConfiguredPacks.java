@@ -3,7 +3,6 @@ package org.leafward.care.pack;
 import org.leafward.care.RulePacks;
 import org.leafward.knowledge.KnowledgeFiles;
 import org.leafward.knowledge.KnowledgeReader;
-import org.leafward.language.PhraseSource;
 import org.leafward.plants.CatalogueFixture;
 
 /** The packs that come with the server, for tests in other packages. */
@@ -18,15 +17,6 @@ public final class ConfiguredPacks {
 	 */
 	public static RulePacks read() {
 		return new LoadedRulePacks(new KnowledgeFiles(""), new KnowledgeReader(), CatalogueFixture.configured());
-	}
-
-	/**
-	 * The words of their rules in other languages.
-	 * @param packs as read before
-	 * @return as config/ has them
-	 */
-	public static PhraseSource words(RulePacks packs) {
-		return new RuleWords(new KnowledgeFiles(""), new KnowledgeReader(), packs);
 	}
 
 }
