@@ -211,21 +211,32 @@ public class FeedDocuments {
 	 */
 	private void build(Claimed feed) {
 		Instant now = this.clock.instant();
-		LocalDate day = today();
 		FeedDocument before = feed.before();
-		Written written = this.builder.build(feed, day, new Before((before != null) ? before.octets() : new byte[0],
-				feed.aheadBy(), now.truncatedTo(ChronoUnit.SECONDS)));
+		Written written = written(feed);
 		String etag = HexFormat.of().formatHex(sha256(written.octets()));
 		if (before != null && etag.equals(before.etag())) {
-			this.store.keep(feed.id(), feed.form(), day, now);
+			this.store.keep(feed.id(), feed.form(), today(), now);
 			return;
 		}
-		Instant modified = now.truncatedTo(ChronoUnit.SECONDS);
-		if (before != null && !modified.isAfter(before.lastModified())) {
-			modified = before.lastModified().plusSeconds(1);
-		}
-		FeedDocument document = new FeedDocument(Packing.pack(written.octets()), etag, modified);
-		this.store.store(new Built(feed.id(), feed.form(), document, written.aheadBy(), day, now));
+		FeedDocument document = new FeedDocument(Packing.pack(written.octets()), etag, moment(before));
+		this.store.store(new Built(feed.id(), feed.form(), document, written.aheadBy(), today(), now));
+	}
+
+	/**
+	 * What a document would be now.
+	 * @param feed the feed
+	 * @return the same on every node
+	 */
+	Written written(Claimed feed) {
+		FeedDocument before = feed.before();
+		return this.builder.build(feed, today(),
+				new Before((before != null) ? before.octets() : new byte[0], feed.aheadBy(), moment(before)));
+	}
+
+	/** When it changes if it does: now, and later than everything in the one before. */
+	private Instant moment(@Nullable FeedDocument before) {
+		Instant now = this.clock.instant().truncatedTo(ChronoUnit.SECONDS);
+		return (before != null && !now.isAfter(before.lastModified())) ? before.lastModified().plusSeconds(1) : now;
 	}
 
 	private LocalDate today() {

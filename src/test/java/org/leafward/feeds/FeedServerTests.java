@@ -7,16 +7,23 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -70,6 +77,11 @@ class FeedServerTests {
 
 	private static final String BEARER = "Bearer a-token-for-tests-only-0123456789";
 
+	/** IMF-fixdate, RFC 9110 section 5.6.7. */
+	private static final DateTimeFormatter DATE = DateTimeFormatter
+		.ofPattern("EEE, dd MMM yyyy HH:mm:ss 'GMT'", Locale.US)
+		.withZone(ZoneOffset.UTC);
+
 	private final HttpClient client = HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
 
 	private final SiteId site = new SiteId(UUID.randomUUID());
@@ -81,6 +93,9 @@ class FeedServerTests {
 
 	@Autowired
 	private SettableClock clock;
+
+	@Autowired
+	private FeedDocuments documents;
 
 	@MockitoBean
 	private TaskCalendar tasks;
@@ -104,6 +119,7 @@ class FeedServerTests {
 
 	@BeforeEach
 	void aSite() {
+		this.clock.set(Instant.parse("2026-03-10T12:00:00Z"));
 		Site found = new Site(this.site, this.owner, "Allotment 7", "Kent", new GeoPoint(51, 1, 20),
 				ZoneId.of("Europe/London"), SoilTexture.LOAM, Sun.FULL_SUN, Wind.AVERAGE);
 		given(this.register.find(this.site)).willReturn(Optional.of(found));
@@ -134,80 +150,6 @@ class FeedServerTests {
 	}
 
 	@Test
-	void anEmptySeasonShowsThatTheCalendarWorks() throws Exception {
-		HttpResponse<byte[]> feed = send("GET", path(make()));
-		assertThat(IcsLinter.problems(feed.body())).isEmpty();
-		assertThat(FeedReading.read(feed.body())).extracting(FeedReading.Seen::summary)
-			.containsExactly("Nothing planned yet");
-	}
-
-	@Test
-	void theWireCarriesTheHeadersAndNothingThatHurts() throws Exception {
-		HttpResponse<byte[]> feed = send("GET", path(make()));
-		assertThat(feed.headers().map()).doesNotContainKeys("set-cookie", "location", "pragma", "expires");
-		assertThat(header(feed, "content-type")).isEqualToIgnoringWhitespace("text/calendar;charset=utf-8");
-		assertThat(feed.headers().allValues("cache-control")).containsExactly("private, max-age=900");
-		assertThat(feed.headers().allValues("vary")).containsExactly("Accept-Encoding");
-		assertThat(header(feed, "referrer-policy")).isEqualTo("no-referrer");
-		assertThat(header(feed, "x-robots-tag")).isEqualTo("noindex, nofollow");
-		assertThat(header(feed, "content-disposition")).isEqualTo("inline; filename=\"tasks.ics\"");
-		assertThat(header(feed, "last-modified")).isEqualTo("Tue, 10 Mar 2026 12:00:00 GMT");
-		assertThat(header(feed, "etag"))
-			.isEqualTo('"' + HexFormat.of().formatHex(FeedDocuments.sha256(feed.body())) + '"');
-		HttpResponse<byte[]> headed = send("HEAD", path(make()));
-		assertThat(headed.statusCode()).isEqualTo(200);
-		assertThat(headed.body()).isEmpty();
-		assertThat(header(headed, "content-length")).isNotEqualTo("0");
-	}
-
-	@Test
-	void askingAgainCostsNoTransferInEitherForm() throws Exception {
-		String path = path(make());
-		HttpResponse<byte[]> plain = send("GET", path);
-		HttpResponse<byte[]> packed = send("GET", path, "Accept-Encoding", "gzip");
-		assertThat(header(packed, "content-encoding")).isEqualTo("gzip");
-		assertThat(header(packed, "etag")).isEqualTo("W/" + header(plain, "etag"));
-		assertThat(unpack(packed.body())).isEqualTo(plain.body());
-		for (HttpResponse<byte[]> known : List.of(plain, packed)) {
-			HttpResponse<byte[]> again = send("GET", path, "If-None-Match", header(known, "etag"));
-			assertThat(again.statusCode()).isEqualTo(304);
-			assertThat(again.body()).isEmpty();
-			assertThat(header(again, "etag")).isEqualTo(header(plain, "etag"));
-			assertThat(header(again, "cache-control")).isEqualTo("private, max-age=900");
-		}
-		assertThat(send("GET", path, "If-Modified-Since", header(plain, "last-modified")).statusCode()).isEqualTo(304);
-	}
-
-	@ParameterizedTest
-	@ValueSource(strings = { "OPTIONS", "PROPFIND", "POST", "PUT", "DELETE", "REPORT" })
-	void otherMethodsAreNotAllowed(String method) throws Exception {
-		HttpResponse<byte[]> response = send(method, path(make()));
-		assertThat(response.statusCode()).isEqualTo(405);
-		assertThat(header(response, "allow")).isEqualTo("GET, HEAD");
-	}
-
-	@ParameterizedTest
-	@ValueSource(strings = { "unknown", "0123456789abcdefghijklmnopqrstuv", "%20", "%C3%BC", "a.b", "~" })
-	void unknownAndOddTokensAreNotFoundInWords(String token) throws Exception {
-		HttpResponse<byte[]> response = send("GET", "/f/" + token + "/tasks.ics");
-		assertThat(response.statusCode()).isEqualTo(404);
-		assertThat(header(response, "content-type")).startsWith("text/plain");
-		assertThat(response.headers().map()).doesNotContainKeys("set-cookie", "location");
-	}
-
-	@Test
-	void aRevokedFeedIsGoneForGood() throws Exception {
-		JsonNode made = make();
-		String feed = "/api/v1/feeds/" + made.get("id").asString();
-		assertThat(send("DELETE", feed, "Authorization", BEARER).statusCode()).isEqualTo(204);
-		HttpResponse<byte[]> response = send("GET", path(made));
-		assertThat(response.statusCode()).isEqualTo(410);
-		assertThat(header(response, "content-type")).startsWith("text/plain");
-		assertThat(send("DELETE", feed, "Authorization", BEARER).statusCode()).isEqualTo(204);
-		assertThat(listed(made).get("revokedAt").asString()).isEqualTo("2026-03-10T12:00:00Z");
-	}
-
-	@Test
 	void theListTellsWhenACalendarLastAskedButNotTheAddress() throws Exception {
 		JsonNode made = make();
 		String path = path(made);
@@ -235,6 +177,273 @@ class FeedServerTests {
 			.andWaitForStateChange(() -> etag(path), (etag) -> !etag.equals(header(before, "etag")))
 			.andVerify((etag) -> assertThat(FeedReading.read(body(path))).extracting(FeedReading.Seen::summary)
 				.containsExactly("Water deeply: hedge by the gate (common boxwood)"));
+	}
+
+	/**
+	 * What a client meets on the wire, rule by rule. Sections are of RFC 9110 where
+	 * nothing else is said; some of the rules are those of clients that take the first
+	 * mistake for the last.
+	 */
+	@Nested
+	class HttpRulesTests {
+
+		/** One client takes no more than 116 characters. */
+		@Test
+		void urlIsShortAndFinal() {
+			String address = make().get("address").asString();
+			assertThat(address).matches("https://calendar\\.example\\.org/f/[A-Za-z0-9_-]{32}/tasks\\.ics")
+				.hasSizeLessThanOrEqualTo(116);
+			// A host of 60 characters is a long one.
+			assertThat("https://".length() + 60 + URI.create(address).getPath().length()).isLessThanOrEqualTo(116);
+			HttpResponse<byte[]> feed = send("GET", URI.create(address).getPath());
+			assertThat(feed.statusCode()).isEqualTo(200);
+			assertThat(feed.headers().map()).doesNotContainKeys("set-cookie", "location", "www-authenticate");
+		}
+
+		/** Sections 9.3.2 and 15.5.6. */
+		@ParameterizedTest
+		@ValueSource(strings = { "OPTIONS", "PROPFIND", "POST", "PUT", "DELETE", "REPORT" })
+		void methodsAreGetAndHeadOnly(String method) {
+			HttpResponse<byte[]> response = send(method, path(make()));
+			assertThat(response.statusCode()).isEqualTo(405);
+			assertThat(header(response, "allow")).isEqualTo("GET, HEAD");
+		}
+
+		/** Section 9.3.2. */
+		@ParameterizedTest
+		@ValueSource(strings = { "identity", "gzip" })
+		void methodsGetAndHeadAnswerAlike(String coding) {
+			String path = path(make());
+			HttpResponse<byte[]> got = send("GET", path, "Accept-Encoding", coding);
+			HttpResponse<byte[]> headed = send("HEAD", path, "Accept-Encoding", coding);
+			assertThat(headed.statusCode()).isEqualTo(200);
+			assertThat(headed.body()).isEmpty();
+			assertThat(without(headed, "date")).isEqualTo(without(got, "date"));
+			assertThat(header(headed, "content-length")).isEqualTo(String.valueOf(got.body().length));
+		}
+
+		@ParameterizedTest
+		@ValueSource(strings = { "text/html", "application/json", "*/*", "nonsense",
+				"text/calendar, application/calendar+json, application/calendar+xml", "" })
+		void contentTypeIsCalendarWhateverIsAccepted(String accept) {
+			HttpResponse<byte[]> feed = accept.isEmpty() ? send("GET", path(make()))
+					: send("GET", path(make()), "Accept", accept);
+			assertThat(feed.statusCode()).isEqualTo(200);
+			assertThat(header(feed, "content-type")).isEqualToIgnoringWhitespace("text/calendar;charset=utf-8");
+			assertThat(text(feed)).startsWith("BEGIN:VCALENDAR\r\n");
+		}
+
+		/** RFC 6266 section 4.2. */
+		@Test
+		void contentDispositionIsInline() {
+			assertThat(header(send("GET", path(make())), "content-disposition"))
+				.isEqualTo("inline; filename=\"tasks.ics\"");
+		}
+
+		/** Section 8.8.3; weak beside gzip, by section 8.8.3.3. */
+		@Test
+		void etagIsOfTheOctets() {
+			String path = path(make());
+			HttpResponse<byte[]> plain = send("GET", path);
+			assertThat(header(plain, "etag"))
+				.isEqualTo('"' + HexFormat.of().formatHex(FeedDocuments.sha256(plain.body())) + '"');
+			assertThat(header(send("GET", path, "Accept-Encoding", "gzip"), "etag"))
+				.isEqualTo("W/" + header(plain, "etag"));
+			FeedServerTests.this.clock.advance(Duration.ofMinutes(10));
+			assertThat(header(send("GET", path), "etag")).isEqualTo(header(plain, "etag"));
+		}
+
+		/** Section 8.8.2.1: the last change, in whole seconds, and never now. */
+		@Test
+		void lastModifiedIsTheLastChange() {
+			String path = path(make());
+			String date = header(send("GET", path), "last-modified");
+			FeedServerTests.this.clock.advance(Duration.ofHours(1));
+			assertThat(header(send("GET", path), "last-modified")).isEqualTo(date);
+			assertThat(date).isEqualTo(DATE.format(FeedServerTests.this.clock.instant().minus(Duration.ofHours(1))));
+		}
+
+		/** Sections 13.1.2, 13.1.3, 13.2.2 and 15.4.5. */
+		@Test
+		void precedenceIsTagsBeforeDates() {
+			String path = path(make());
+			HttpResponse<byte[]> plain = send("GET", path);
+			String tag = header(plain, "etag");
+			String date = header(plain, "last-modified");
+			for (String known : List.of(tag, "W/" + tag, "*", "\"x\", W/\"y\" ," + tag)) {
+				HttpResponse<byte[]> again = send("GET", path, "If-None-Match", known);
+				assertThat(again.statusCode()).as(known).isEqualTo(304);
+				assertThat(again.body()).isEmpty();
+				for (String name : List.of("etag", "last-modified", "cache-control", "vary")) {
+					assertThat(header(again, name)).as(name).isNotNull().isEqualTo(header(plain, name));
+				}
+			}
+			assertThat(send("GET", path, "If-Modified-Since", date).statusCode()).isEqualTo(304);
+			assertThat(send("GET", path, "If-None-Match", "\"other\"", "If-Modified-Since", date).statusCode())
+				.isEqualTo(200);
+			assertThat(send("GET", path, "If-None-Match", tag, "If-Modified-Since", "Wed, 04 Mar 2020 05:06:07 GMT")
+				.statusCode()).isEqualTo(304);
+			assertThat(send("GET", path, "If-Modified-Since", "yesterday").statusCode()).isEqualTo(200);
+			assertThat(send("GET", path, "If-Modified-Since", "Wed, 04 Mar 2020 05:06:07 GMT").statusCode())
+				.isEqualTo(200);
+		}
+
+		/** RFC 9111 section 5.2.2.7: a secret address has no place in a shared cache. */
+		@Test
+		void cacheControlIsPrivate() {
+			HttpResponse<byte[]> feed = send("GET", path(make()));
+			assertThat(feed.headers().allValues("cache-control")).containsExactly("private, max-age=900");
+			assertThat(feed.headers().allValues("vary")).containsExactly("Accept-Encoding");
+			assertThat(feed.headers().map()).doesNotContainKeys("pragma", "expires");
+		}
+
+		/** Section 12.5.3, RFC 1952. */
+		@Test
+		void gzipIsForThoseWhoOfferIt() throws IOException {
+			String path = path(make());
+			HttpResponse<byte[]> plain = send("GET", path);
+			assertThat(header(plain, "content-encoding")).isNull();
+			HttpResponse<byte[]> packed = send("GET", path, "Accept-Encoding", "gzip");
+			assertThat(header(packed, "content-encoding")).isEqualTo("gzip");
+			assertThat(unpack(packed.body())).isEqualTo(plain.body());
+			assertThat(packed.body().length).isLessThan(plain.body().length);
+			for (HttpResponse<byte[]> known : List.of(plain, packed)) {
+				for (String coding : List.of("gzip", "identity")) {
+					assertThat(send("GET", path, "If-None-Match", header(known, "etag"), "Accept-Encoding", coding)
+						.statusCode()).isEqualTo(304);
+				}
+			}
+		}
+
+		/** Section 15.5.5. */
+		@ParameterizedTest
+		@ValueSource(strings = { "unknown", "0123456789abcdefghijklmnopqrstuv", "%20", "%C3%BC", "a.b", "~" })
+		void unknownTokenIs404(String token) {
+			HttpResponse<byte[]> response = send("GET", "/f/" + token + "/tasks.ics");
+			assertThat(response.statusCode()).isEqualTo(404);
+			assertThat(header(response, "content-type")).startsWith("text/plain");
+			assertThat(response.headers().map()).doesNotContainKeys("set-cookie", "location");
+			assertThat(text(response)).doesNotContain(token + "/");
+		}
+
+		/** Section 15.5.11: one client then stops asking for good. */
+		@Test
+		void revokedTokenIs410() {
+			JsonNode made = make();
+			String path = path(made);
+			String tag = header(send("GET", path), "etag");
+			String feed = "/api/v1/feeds/" + made.get("id").asString();
+			assertThat(send("DELETE", feed, "Authorization", BEARER).statusCode()).isEqualTo(204);
+			for (HttpResponse<byte[]> response : List.of(send("GET", path), send("GET", path, "If-None-Match", tag),
+					send("GET", path.replace("tasks.ics", "todo.ics")))) {
+				assertThat(response.statusCode()).isEqualTo(410);
+				assertThat(header(response, "content-type")).startsWith("text/plain");
+			}
+			assertThat(send("DELETE", feed, "Authorization", BEARER).statusCode()).isEqualTo(204);
+			assertThat(Instant.parse(listed(made).get("revokedAt").asString()))
+				.isEqualTo(FeedServerTests.this.clock.instant());
+		}
+
+		/**
+		 * Sections 15.6.4 and RFC 6585 section 4 exist, but one client turns a calendar
+		 * off for them. A builder that fails or is late is nothing that a reader sees.
+		 */
+		@Test
+		void overloadServesTheStoredBody() {
+			String path = path(make());
+			HttpResponse<byte[]> before = send("GET", path);
+			given(FeedServerTests.this.tasks.ofSite(eq(FeedServerTests.this.site), any()))
+				.willThrow(new IllegalStateException("too much to do"));
+			FeedServerTests.this.documents.planChanged(FeedServerTests.this.site.value(),
+					FeedServerTests.this.owner.value());
+			assertThat(FeedServerTests.this.documents.rebuildStale(Duration.ofSeconds(1))).isPositive();
+			HttpResponse<byte[]> after = send("GET", path);
+			assertThat(after.statusCode()).isEqualTo(200);
+			assertThat(after.body()).isEqualTo(before.body());
+			assertThat(send("GET", path, "If-None-Match", header(before, "etag")).statusCode()).isEqualTo(304);
+		}
+
+		/** Nothing but a whole calendar comes with 200, whoever asks in whatever way. */
+		@ParameterizedTest
+		@ValueSource(strings = { "text/html,application/xhtml+xml;q=0.9", "text/calendar", "*/*" })
+		void neverAnEmptyOrHalfBodyAPageOrARedirect(String accept) {
+			plan(aTask().build());
+			for (String file : List.of("tasks.ics", "todo.ics")) {
+				String path = path(make()).replace("tasks.ics", file);
+				HttpResponse<byte[]> feed = send("GET", path, "Accept", accept, "User-Agent", "Mozilla/5.0");
+				assertThat(feed.statusCode()).isEqualTo(200);
+				assertThat(text(feed)).startsWith("BEGIN:VCALENDAR\r\n").endsWith("END:VCALENDAR\r\n");
+				assertThat(header(feed, "content-length")).isEqualTo(String.valueOf(feed.body().length));
+				assertThat(header(feed, "transfer-encoding")).isNull();
+				assertThat(header(feed, "location")).isNull();
+			}
+			HttpResponse<byte[]> unknown = send("GET", "/f/unknown/tasks.ics", "Accept", accept);
+			assertThat(header(unknown, "content-type")).startsWith("text/plain");
+			assertThat(text(unknown)).doesNotContain("<");
+		}
+
+		/** RFC 5545 section 3.6: one component at least. */
+		@ParameterizedTest
+		@ValueSource(strings = { "tasks.ics", "todo.ics" })
+		void emptySeasonShowsThatTheCalendarWorks(String file) {
+			HttpResponse<byte[]> feed = send("GET", path(make()).replace("tasks.ics", file));
+			assertThat(IcsLinter.problems(feed.body())).isEmpty();
+			assertThat(FeedReading.count(feed.body())).isOne();
+			assertThat(text(feed)).contains("SUMMARY:Nothing planned yet");
+		}
+
+		/** The recent past and a year, rolled at midnight UTC and not by who asks. */
+		@Test
+		void windowRollsOnceADay() {
+			FeedServerTests.this.clock.set(Instant.parse("2026-03-10T12:00:00Z"));
+			plan(aTask().numbered(1).on("2025-09-11", "2025-09-11").build(),
+					aTask().numbered(2).on("2025-09-10", "2025-09-10").build(),
+					aTask().numbered(3).on("2027-04-14", "2027-04-14").build(),
+					aTask().numbered(4).on("2027-04-15", "2027-04-15").build());
+			String path = path(make());
+			FeedServerTests.this.documents.rebuildStale(Duration.ofSeconds(5));
+			HttpResponse<byte[]> first = send("GET", path);
+			assertThat(FeedReading.read(first.body())).extracting(FeedReading.Seen::from)
+				.containsExactly(LocalDate.of(2025, 9, 11), LocalDate.of(2027, 4, 14));
+			FeedServerTests.this.clock.set(Instant.parse("2026-03-10T23:59:59Z"));
+			FeedServerTests.this.documents.rebuildStale(Duration.ofSeconds(5));
+			assertThat(header(send("GET", path), "etag")).isEqualTo(header(first, "etag"));
+			FeedServerTests.this.clock.set(Instant.parse("2026-03-11T00:00:00Z"));
+			FeedServerTests.this.documents.rebuildStale(Duration.ofSeconds(5));
+			HttpResponse<byte[]> next = send("GET", path);
+			assertThat(FeedReading.read(next.body())).extracting(FeedReading.Seen::from)
+				.containsExactly(LocalDate.of(2027, 4, 14), LocalDate.of(2027, 4, 15));
+			assertThat(header(next, "last-modified")).isEqualTo("Wed, 11 Mar 2026 00:00:00 GMT");
+		}
+
+		@ParameterizedTest
+		@ValueSource(booleans = { true, false })
+		void robotsAreAskedNotToIndex(boolean known) {
+			String path = known ? path(make()) : "/f/unknown/tasks.ics";
+			assertThat(header(send("GET", path), "x-robots-tag")).isEqualTo("noindex, nofollow");
+			// A rule there would keep a widely used client from fetching.
+			HttpResponse<byte[]> robots = send("GET", "/robots.txt");
+			assertThat(robots.statusCode() == 200 && text(robots).contains("Disallow: /f")).isFalse();
+		}
+
+		/** The Referrer Policy's section 3.1. */
+		@ParameterizedTest
+		@ValueSource(booleans = { true, false })
+		void referrerNeverTellsTheToken(boolean known) {
+			String path = known ? path(make()) : "/f/unknown/tasks.ics";
+			assertThat(send("GET", path).headers().allValues("referrer-policy")).containsExactly("no-referrer");
+		}
+
+		private Map<String, List<String>> without(HttpResponse<?> response, String name) {
+			Map<String, List<String>> headers = new TreeMap<>(response.headers().map());
+			headers.remove(name);
+			return headers;
+		}
+
+		private String text(HttpResponse<byte[]> response) {
+			return new String(response.body(), StandardCharsets.UTF_8);
+		}
+
 	}
 
 	private String etag(String path) {

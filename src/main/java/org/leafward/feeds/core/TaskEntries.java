@@ -189,7 +189,9 @@ public final class TaskEntries {
 			title = said("Hold off") + ": " + title;
 		}
 		String mark = MARKED.get(task.state());
-		return label(((mark != null) ? said(mark) + ": " : "") + title, PlainText.line(plant(task.plant())));
+		// Where a part was cut off or is empty, white space may be left.
+		return PlainText
+			.line(label(((mark != null) ? said(mark) + ": " : "") + title, PlainText.line(plant(task.plant()))));
 	}
 
 	/** What its people call it stays; the name of the species behind it is said. */

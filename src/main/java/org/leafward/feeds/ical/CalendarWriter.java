@@ -128,8 +128,7 @@ public final class CalendarWriter {
 		for (FeedEntry entry : entries) {
 			String looks = new String(folded(form.lines(entry, alarm)), StandardCharsets.UTF_8);
 			Shown.Entry was = shown.get(entry.uid());
-			Revision revision = (was != null && was.looks().equals(looks)) ? was.revision()
-					: Revision.next(entry, (was != null) ? was.revision() : null, before.aheadBy(), before.now());
+			Revision revision = revision(entry, looks, was, before);
 			aheadBy = Math.max(aheadBy, revision.sequence() - entry.sequence());
 			blocks.put(entry.uid(), stamped(looks, revision));
 		}
@@ -141,6 +140,14 @@ public final class CalendarWriter {
 		}
 		out.writeBytes(end);
 		return new Written(out.toByteArray(), aheadBy);
+	}
+
+	private static Revision revision(FeedEntry entry, String looks, Shown.@Nullable Entry was, Before before) {
+		if (before.octets().length == 0) {
+			return Revision.first(entry, before.aheadBy());
+		}
+		return (was != null && was.looks().equals(looks)) ? was.revision()
+				: Revision.next(entry, (was != null) ? was.revision() : null, before.aheadBy(), before.now());
 	}
 
 	/** The revision stands behind the identifier, which is the first line. */
@@ -248,12 +255,13 @@ public final class CalendarWriter {
 
 		/**
 		 * An alarm on the first day. Days begin at 00:00 wherever the calendar is read,
-		 * so the time of day is a positive duration. A to-do of one day has no start to
-		 * count from, but it is due on that day.
+		 * so the time of day is a positive duration. That it counts from the start goes
+		 * without saying (RFC 5545 section 3.2.14), but a reader was found that wants it
+		 * said. A to-do of one day has no start to count from, but it is due on that day.
 		 */
 		private static String alarm(FeedEntry entry, LocalTime alarm, boolean fromDue) {
 			return "BEGIN:VALARM\r\nACTION:DISPLAY\r\n" + new Description(PlainText.line(entry.summary()))
-					+ new Trigger(new ParameterList(fromDue ? List.of(Related.END) : List.of()),
+					+ new Trigger(new ParameterList(List.of(fromDue ? Related.END : Related.START)),
 							Duration.ofSeconds(alarm.toSecondOfDay()))
 					+ "END:VALARM\r\n";
 		}

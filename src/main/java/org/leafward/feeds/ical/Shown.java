@@ -43,7 +43,9 @@ final class Shown {
 		String text = new String(octets, StandardCharsets.UTF_8);
 		int begin = text.indexOf(BEGIN, 1);
 		while (begin >= 0) {
-			int end = text.indexOf("\r\nEND:V", begin);
+			// An alarm inside has an end of its own.
+			String name = text.substring(begin + BEGIN.length() - 1, text.indexOf("\r\n", begin));
+			int end = text.indexOf("\r\nEND:" + name + "\r\n", begin);
 			if (end < 0) {
 				break;
 			}

@@ -23,11 +23,19 @@ public final class SpokenPacks {
 	 * @return the book as config/ has it
 	 */
 	public static Phrasebook book(Language language, RulePacks packs) {
+		return books(packs).of(language);
+	}
+
+	/**
+	 * Reads all.
+	 * @param packs the rules whose words they know
+	 * @return the books as config/ has them
+	 */
+	public static Phrasebooks books(RulePacks packs) {
 		KnowledgeFiles files = new KnowledgeFiles("");
 		KnowledgeReader reader = new KnowledgeReader();
 		return new Phrasebooks(files, reader, List.of(new PlantWords(files, reader, CatalogueFixture.configured()),
-				new RuleWords(files, reader, packs)))
-			.of(language);
+				new RuleWords(files, reader, packs)));
 	}
 
 }

@@ -1,7 +1,5 @@
 package org.leafward.feeds.ical;
 
-import biweekly.ICalendar;
-import biweekly.component.VEvent;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -50,68 +48,6 @@ class CalendarWriterTests {
 		byte[] feed = write(entries);
 		assertThat(IcsLinter.problems(feed, write(entries))).isEmpty();
 		assertThat(FeedReading.read(feed)).isEqualTo(entries.stream().map(Seen::of).toList());
-	}
-
-	/** RFC 5545 section 3.8.2.2: the end is exclusive, so one day ends on the next. */
-	@Test
-	void endsOnTheDayAfterTheLast() {
-		assertThat(text(write(entries(aTask().on("2026-02-28", "2026-02-28").build()))))
-			.contains("\r\nDTSTART;VALUE=DATE:20260228\r\nDTEND;VALUE=DATE:20260301\r\n");
-	}
-
-	@Test
-	void stampsARevisionAndNotTheMoment() {
-		Instant revised = Instant.parse("2199-03-04T05:06:07Z");
-		VEvent event = FeedReading.calendar(write(entries(aTask().withdrawn("rain", revised).build())))
-			.getEvents()
-			.get(0);
-		assertThat(event.getDateTimeStamp().getValue().toInstant()).isEqualTo(revised);
-		assertThat(event.getLastModified().getValue().toInstant()).isEqualTo(revised);
-		assertThat(event.getCreated().getValue().toInstant()).isEqualTo(Instant.parse("2026-01-01T00:00:00Z"));
-		assertThat(event.getSequence().getValue()).isEqualTo(3);
-	}
-
-	@Test
-	void blocksNobodysDay() {
-		VEvent event = FeedReading.calendar(write(entries(aTask().build()))).getEvents().get(0);
-		assertThat(event.getTransparency().isTransparent()).isTrue();
-		assertThat(event.getCategories().get(0).getValues()).containsExactly("Plant care", "To do");
-		assertThat(event.getUrl().getValue()).isEqualTo("https://leafward.example/tasks/" + aTask().build().id());
-	}
-
-	/** RFC 7986 sections 5.1, 5.2, 5.7 and 5.9, and the older names beside them. */
-	@Test
-	void namesTheCalendarInOldAndNewWays() {
-		ICalendar calendar = FeedReading.calendar(write(entries(aTask().build())));
-		assertThat(calendar.getNames().get(0).getValue()).isEqualTo("Roots, \"shoots\"; and \\leaves");
-		assertThat(text(write(entries(aTask().build())))).startsWith("""
-				BEGIN:VCALENDAR
-				VERSION:2.0
-				PRODID:-//Leafward//Plant care//EN
-				CALSCALE:GREGORIAN
-				NAME:Roots\\, "shoots"\\; and \\\\leaves
-				X-WR-CALNAME:Roots\\, "shoots"\\; and \\\\leaves
-				DESCRIPTION:What to do\\; what to leave\\, and when.\\nDates move with the wea
-				 ther.
-				X-WR-CALDESC:What to do\\; what to leave\\, and when.\\nDates move with the we
-				 ather.
-				REFRESH-INTERVAL;VALUE=DURATION:PT12H
-				X-PUBLISHED-TTL:PT12H
-				COLOR:olivedrab
-				X-APPLE-CALENDAR-COLOR:#6B8E23
-				BEGIN:VEVENT
-				""".replace("\n", "\r\n"));
-	}
-
-	@Test
-	void leavesOutWhatClientsTripOver() {
-		assertThat(text(write(entries(aTask().build())))).doesNotContain("METHOD")
-			.doesNotContain("VALARM")
-			.doesNotContain("GEO")
-			.doesNotContain("SOURCE")
-			.doesNotContain("CLASS")
-			.doesNotContain("ATTACH")
-			.doesNotContain("VTODO");
 	}
 
 	@Test
@@ -182,21 +118,6 @@ class CalendarWriterTests {
 				DayWindow.of(plain.window().from()), "s" + HostileText.some(random, 60) + "e",
 				"s" + HostileText.some(random, (number == 0) ? 10_000 : 300) + "e", plain.url(), plain.kind(),
 				plain.categories(), plain.standing());
-	}
-
-	/** Every position of a wide character around the fold at 75 octets. */
-	@ParameterizedTest
-	@ValueSource(strings = { "ü", "…", "\uD83C\uDF31", "\uD83D\uDC68\u200D\uD83C\uDF3E", "\\", ",", "\n" })
-	void foldsAroundAnyCharacter(String character) {
-		List<FeedEntry> entries = new ArrayList<>();
-		for (int i = 0; i < 160; i++) {
-			FeedEntry plain = ENTRIES.of(aTask().numbered(i).build());
-			entries.add(new FeedEntry(plain.uid(), 0, plain.created(), plain.changed(), plain.window(), "fold",
-					"x".repeat(i) + character + "x", plain.url(), plain.kind(), plain.categories(), plain.standing()));
-		}
-		byte[] feed = write(entries);
-		assertThat(IcsLinter.problems(feed)).isEmpty();
-		assertThat(FeedReading.read(feed)).isEqualTo(entries.stream().map(Seen::of).toList());
 	}
 
 	static List<FeedEntry> entries(CareTask... tasks) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Checks a feed octet by octet. The parsers around let most of this pass: measured with
@@ -28,6 +29,15 @@ public final class IcsLinter {
 	private static final int FEED_OCTETS = 900_000;
 
 	private static final Pattern UTC = Pattern.compile("\\d{8}T\\d{6}Z");
+
+	/** RFC 5545 section 3.3.6, forwards and not of length zero. */
+	private static final Pattern POSITIVE = Pattern
+		.compile("(?=.*[1-9])P(\\d+W|\\d+D(T(?=\\d)(\\d+H)?(\\d+M)?(\\d+S)?)?|T(?=\\d)(\\d+H)?(\\d+M)?(\\d+S)?)");
+
+	/** RFC 5545 section 3.8.1.11. */
+	private static final Map<String, Set<String>> STATUS = Map.of("VEVENT",
+			Set.of("TENTATIVE", "CONFIRMED", "CANCELLED"), "VTODO",
+			Set.of("NEEDS-ACTION", "COMPLETED", "IN-PROCESS", "CANCELLED"));
 
 	private static final Pattern CONTENT_LINE = Pattern.compile("[A-Z0-9-]+(;[A-Z0-9-]+=(\"[^\"]*\"|[^\";:,]*))*:.*",
 			Pattern.DOTALL);
@@ -155,8 +165,8 @@ public final class IcsLinter {
 
 	private void structure(List<String> lines) {
 		Deque<String> open = new ArrayDeque<>();
+		Deque<Map<String, List<String>>> inside = new ArrayDeque<>();
 		Set<String> uids = new HashSet<>();
-		Map<String, List<String>> event = new HashMap<>();
 		int components = 0;
 		for (String line : lines) {
 			if (!CONTENT_LINE.matcher(line).matches()) {
@@ -171,17 +181,21 @@ public final class IcsLinter {
 				case "BEGIN" -> {
 					components += open.isEmpty() ? 0 : 1;
 					open.push(value);
-					event.clear();
+					inside.push(new HashMap<>());
 				}
 				case "END" -> {
 					if (open.isEmpty() || !open.pop().equals(value)) {
 						this.problems.add("nesting: END:" + value);
 					}
-					if (value.equals("VEVENT")) {
-						event(event, uids);
+					if (!inside.isEmpty()) {
+						component(value, inside.pop(), uids);
 					}
 				}
-				default -> event.computeIfAbsent(name, (key) -> new ArrayList<>()).add(value);
+				default -> {
+					if (!inside.isEmpty()) {
+						inside.getFirst().computeIfAbsent(name, (key) -> new ArrayList<>()).add(value);
+					}
+				}
 			}
 			property(name, parameters, value);
 		}
@@ -219,13 +233,22 @@ public final class IcsLinter {
 		if (name.equals("CATEGORIES") && (text(value.replace(",", "")) == null || value.contains("\\,"))) {
 			this.problems.add("categories: " + value);
 		}
-		if (Set.of("DTSTAMP", "LAST-MODIFIED", "CREATED").contains(name) && !UTC.matcher(value).matches()) {
-			// RFC 5545 sections 3.8.7.1 to 3.8.7.3: in UTC time format.
+		if (Set.of("DTSTAMP", "LAST-MODIFIED", "CREATED", "COMPLETED").contains(name)
+				&& !UTC.matcher(value).matches()) {
+			// RFC 5545 sections 3.8.2.1 and 3.8.7.1 to 3.8.7.3: in UTC time format.
 			this.problems.add("utc: %s:%s".formatted(name, value));
 		}
-		if (name.equals("REFRESH-INTERVAL") && !parameters.equals(";VALUE=DURATION")) {
-			// RFC 7986 section 5.7: VALUE=DURATION is mandatory.
+		if (name.equals("REFRESH-INTERVAL")
+				&& (!parameters.equals(";VALUE=DURATION") || !POSITIVE.matcher(value).matches())) {
+			// RFC 7986 section 5.7: VALUE=DURATION is mandatory, the value is positive.
 			this.problems.add("refresh: " + parameters + ":" + value);
+		}
+		if (name.equals("X-PUBLISHED-TTL") && !POSITIVE.matcher(value).matches()) {
+			this.problems.add("refresh: X-PUBLISHED-TTL:" + value);
+		}
+		if (name.equals("CLASS") && !Set.of("PUBLIC", "PRIVATE", "CONFIDENTIAL").contains(value)) {
+			// RFC 5545 section 3.8.1.3 allows more, which the strictest client refuses.
+			this.problems.add("class: " + value);
 		}
 	}
 
@@ -258,19 +281,89 @@ public final class IcsLinter {
 		return text.toString();
 	}
 
-	private void event(Map<String, List<String>> event, Set<String> uids) {
-		for (String name : List.of("UID", "DTSTAMP", "DTSTART", "LAST-MODIFIED", "SEQUENCE", "SUMMARY")) {
-			if (event.getOrDefault(name, List.of()).size() != 1) {
-				this.problems.add("event: needs one " + name);
+	private void component(String kind, Map<String, List<String>> properties, Set<String> uids) {
+		switch (kind) {
+			case "VEVENT" -> {
+				common("event", properties, List.of("DTSTART"), uids);
+				event(properties);
+			}
+			case "VTODO" -> {
+				common("todo", properties, List.of("DUE", "STATUS"), uids);
+				todo(properties);
+			}
+			case "VALARM" -> alarm(properties);
+			default -> {
 			}
 		}
-		String uid = first(event, "UID");
-		if (!uids.add(uid + " " + first(event, "RECURRENCE-ID"))) {
+		String status = first(properties, "STATUS");
+		if (properties.containsKey("STATUS") && !STATUS.getOrDefault(kind, Set.of()).contains(status)) {
+			this.problems.add("status: %s in a %s".formatted(status, kind));
+		}
+	}
+
+	private void common(String kind, Map<String, List<String>> properties, List<String> needed, Set<String> uids) {
+		Stream.concat(Stream.of("UID", "DTSTAMP", "LAST-MODIFIED", "SEQUENCE", "SUMMARY"), needed.stream())
+			.filter((name) -> properties.getOrDefault(name, List.of()).size() != 1)
+			.forEach((name) -> this.problems.add(kind + ": needs one " + name));
+		String uid = first(properties, "UID");
+		if (!uids.add(uid + " " + first(properties, "RECURRENCE-ID"))) {
 			this.problems.add("uid: twice " + uid);
 		}
+		if (!first(properties, "DTSTAMP").equals(first(properties, "LAST-MODIFIED"))) {
+			// RFC 5545 section 3.8.7.2: without METHOD the two say the same.
+			this.problems.add("dtstamp: %s, and modified %s".formatted(first(properties, "DTSTAMP"),
+					first(properties, "LAST-MODIFIED")));
+		}
+		if (!first(properties, "SEQUENCE").matches("\\d{0,9}")) {
+			this.problems.add("sequence: " + first(properties, "SEQUENCE"));
+		}
+	}
+
+	private void event(Map<String, List<String>> event) {
 		if (event.containsKey("DTEND") && first(event, "DTEND").compareTo(first(event, "DTSTART")) <= 0) {
 			// RFC 5545 section 3.8.2.2: later than DTSTART.
 			this.problems.add("end: %s is not after %s".formatted(first(event, "DTEND"), first(event, "DTSTART")));
+		}
+		for (String name : List.of("DUE", "COMPLETED", "PERCENT-COMPLETE")) {
+			if (event.containsKey(name)) {
+				this.problems.add("event: has " + name);
+			}
+		}
+	}
+
+	/** RFC 5545 sections 3.6.2, 3.8.2.1 and 3.8.2.3. */
+	private void todo(Map<String, List<String>> todo) {
+		if (todo.containsKey("DTSTART") && first(todo, "DUE").compareTo(first(todo, "DTSTART")) <= 0) {
+			this.problems.add("due: %s is not after %s".formatted(first(todo, "DUE"), first(todo, "DTSTART")));
+		}
+		for (String name : List.of("DTEND", "TRANSP", "DURATION")) {
+			if (todo.containsKey(name)) {
+				this.problems.add("todo: has " + name);
+			}
+		}
+		boolean done = first(todo, "STATUS").equals("COMPLETED");
+		if (done != todo.containsKey("COMPLETED")) {
+			this.problems
+				.add("completed: status %s, moment '%s'".formatted(first(todo, "STATUS"), first(todo, "COMPLETED")));
+		}
+		if (todo.containsKey("PERCENT-COMPLETE") && done != first(todo, "PERCENT-COMPLETE").equals("100")) {
+			this.problems.add("completed: %s percent".formatted(first(todo, "PERCENT-COMPLETE")));
+		}
+	}
+
+	/** RFC 5545 section 3.6.6, dispprop. */
+	private void alarm(Map<String, List<String>> alarm) {
+		for (String name : List.of("ACTION", "DESCRIPTION", "TRIGGER")) {
+			if (alarm.getOrDefault(name, List.of()).size() != 1) {
+				this.problems.add("alarm: needs one " + name);
+			}
+		}
+		if (!first(alarm, "ACTION").equals("DISPLAY")) {
+			this.problems.add("alarm: action " + first(alarm, "ACTION"));
+		}
+		// Midnight itself is no duration, but a start.
+		if (!POSITIVE.matcher(first(alarm, "TRIGGER")).matches() && !first(alarm, "TRIGGER").equals("PT0S")) {
+			this.problems.add("alarm: trigger " + first(alarm, "TRIGGER"));
 		}
 	}
 

@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
@@ -31,9 +32,42 @@ class IcsLinterTests {
 			END:VCALENDAR
 			""".replace("\n", "\r\n");
 
+	private static final String TODO = """
+			BEGIN:VCALENDAR
+			VERSION:2.0
+			PRODID:-//Example//EN
+			BEGIN:VTODO
+			UID:one@example.org
+			DTSTAMP:20260102T030405Z
+			LAST-MODIFIED:20260102T030405Z
+			SEQUENCE:0
+			DTSTART;VALUE=DATE:20260402
+			DUE;VALUE=DATE:20260403
+			COMPLETED:20260402T070000Z
+			PERCENT-COMPLETE:100
+			STATUS:COMPLETED
+			CLASS:PUBLIC
+			SUMMARY:Prune
+			BEGIN:VALARM
+			ACTION:DISPLAY
+			DESCRIPTION:Prune
+			TRIGGER:PT8H
+			END:VALARM
+			END:VTODO
+			END:VCALENDAR
+			""".replace("\n", "\r\n");
+
 	@Test
 	void passesAGoodSample() {
 		assertThat(IcsLinter.problems(octets(GOOD), octets(GOOD))).isEmpty();
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "PT8H", "PT7H30M", "P1DT6H", "P1W", "PT0S" })
+	void passesAGoodTodoWithAnAlarm(String trigger) {
+		assertThat(IcsLinter.problems(octets(TODO.replace("PT8H", trigger)))).isEmpty();
+		assertThat(IcsLinter.problems(octets(TODO.replaceAll("COMPLETED:2026.*\r\n|PERCENT.*\r\n", "")
+			.replace("STATUS:COMPLETED", "STATUS:NEEDS-ACTION")))).isEmpty();
 	}
 
 	static Stream<Arguments> broken() {
@@ -68,7 +102,35 @@ class IcsLinterTests {
 				arguments("end", GOOD.replace("20260403", "20260402")),
 				arguments("tzid",
 						GOOD.replace("DTSTART;VALUE=DATE:20260402", "DTSTART;TZID=Europe/Berlin:20260402T080000")),
-				arguments("component", ""));
+				arguments("dtstamp", GOOD.replace("DTSTAMP:20260102T030405Z", "DTSTAMP:20260102T030406Z")),
+				arguments("sequence", GOOD.replace("SEQUENCE:0", "SEQUENCE:-1")),
+				arguments("status", GOOD.replace("SUMMARY", "STATUS:NEEDS-ACTION\r\nSUMMARY")),
+				arguments("status", GOOD.replace("SUMMARY", "STATUS:confirmed\r\nSUMMARY")),
+				arguments("event: has DUE", GOOD.replace("SUMMARY", "DUE;VALUE=DATE:20260404\r\nSUMMARY")),
+				arguments("class", GOOD.replace("SUMMARY", "CLASS:SECRET\r\nSUMMARY")),
+				arguments("refresh", GOOD.replace("PT12H", "P12H")),
+				arguments("refresh", GOOD.replace("PT12H", "-PT12H")),
+				arguments("refresh", GOOD.replace("PT12H", "PT0S")),
+				arguments("refresh: X-PUBLISHED-TTL", GOOD.replace("VERSION", "X-PUBLISHED-TTL:P1H\r\nVERSION")),
+				arguments("todo: needs one DUE", TODO.replaceAll("DUE.*\r\n", "")),
+				arguments("todo: needs one STATUS", TODO.replaceAll("STATUS.*\r\n", "")),
+				arguments("todo: needs one UID", TODO.replaceAll("UID.*\r\n", "")),
+				arguments("todo: has TRANSP", TODO.replace("SUMMARY", "TRANSP:OPAQUE\r\nSUMMARY")),
+				arguments("due", TODO.replace("DUE;VALUE=DATE:20260403", "DUE;VALUE=DATE:20260402")),
+				arguments("utc: COMPLETED", TODO.replace("20260402T070000Z", "20260402")),
+				arguments("completed", TODO.replaceAll("COMPLETED:2026.*\r\n", "")),
+				arguments("completed", TODO.replace("STATUS:COMPLETED", "STATUS:CANCELLED")),
+				arguments("completed", TODO.replace("COMPLETE:100", "COMPLETE:50")),
+				arguments("status", TODO.replace("STATUS:COMPLETED", "STATUS:CONFIRMED")),
+				arguments("dtstamp", TODO.replace("DTSTAMP:20260102T030405Z", "DTSTAMP:20260102T030406Z")),
+				arguments("uid: twice", TODO.replaceAll("(?s)(BEGIN:VTODO.*END:VTODO\r\n)", "$1$1")),
+				arguments("alarm: action", TODO.replace("ACTION:DISPLAY", "ACTION:AUDIO")),
+				arguments("alarm: needs one ACTION", TODO.replace("ACTION:DISPLAY\r\n", "")),
+				arguments("alarm: needs one DESCRIPTION", TODO.replace("DESCRIPTION:Prune\r\n", "")),
+				arguments("alarm: needs one TRIGGER", TODO.replace("TRIGGER:PT8H\r\n", "")),
+				arguments("alarm: trigger", TODO.replace("PT8H", "-PT8H")),
+				arguments("alarm: trigger", TODO.replace("PT8H", "P8H")),
+				arguments("alarm: trigger", TODO.replace("PT8H", "20260402T080000Z")), arguments("component", ""));
 	}
 
 	@ParameterizedTest(name = "{0} ({index})")
