@@ -121,6 +121,12 @@ public class PollBoard implements DisposableBean {
 		return this.index.size();
 	}
 
+	/** Reads all addresses anew. */
+	public void reload() {
+		this.index.clear();
+		this.reading.executeWithoutResult((status) -> this.table.all(this::note));
+	}
+
 	/**
 	 * Returns once this node answers as the caller's transaction has it: an address that
 	 * was killed is dead when the page says so. Within a transaction this happens after
@@ -201,7 +207,7 @@ public class PollBoard implements DisposableBean {
 		PGConnection news = connection.unwrap(PGConnection.class);
 		try (Statement statement = connection.createStatement()) {
 			statement.execute("listen " + CHANNEL);
-			this.reading.executeWithoutResult((status) -> this.table.all(this::note));
+			reload();
 			take(news.getNotifications());
 			this.ready = true;
 			LOG.info("{} addresses of calendars are in memory", this.index.size());
