@@ -140,9 +140,9 @@ public final class PollBenchmark {
 		Instant at = Instant.parse("2026-11-01T00:00:00Z");
 		for (int i = 0; i < EVENTS; i++) {
 			LocalDate from = LocalDate.of(2026, 6, 1).plusDays(random.nextInt(500));
-			String text = random.ints(14, 0, words.length).mapToObj((w) -> words[w]).collect(Collectors.joining(" "));
+			String text = random.ints(8, 0, words.length).mapToObj((w) -> words[w]).collect(Collectors.joining(" "));
 			entries.add(new FeedEntry(new UUID(number, i) + "@leafward", random.nextInt(9), at, at,
-					new DayWindow(from, from.plusDays(random.nextInt(20))), text.substring(0, 40),
+					new DayWindow(from, from.plusDays(random.nextInt(20))), text.substring(0, Math.min(40, text.length())),
 					text + ".\nWhy: " + text, URI.create("https://leafward.example/tasks/" + new UUID(number, i)),
 					TaskKind.DO, List.of("Plant care", "To do"), Standing.OPEN));
 		}
