@@ -18,6 +18,8 @@ import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
 import org.leafward.care.TaskText;
+import org.leafward.care.pack.ConfiguredPacks;
+import org.leafward.care.pack.SpokenPacks;
 import org.leafward.feeds.core.CareTaskFixture;
 import org.leafward.feeds.core.FeedEntry;
 import org.leafward.feeds.core.FeedWindow;
@@ -29,6 +31,7 @@ import org.leafward.feeds.ical.CalendarWriter.Head;
 import org.leafward.feeds.ical.Engines.Sight;
 import org.leafward.feeds.ical.FeedReading.Seen;
 import org.leafward.feeds.ical.FeedReading.SeenTodo;
+import org.leafward.language.Language;
 import org.leafward.language.Phrasebooks;
 import org.leafward.language.Units;
 
@@ -50,6 +53,8 @@ class HostileFeedsTests {
 	private static final LocalDate DAY = LocalDate.of(2026, 3, 10);
 
 	private static final Instant NOW = Instant.parse("2026-03-10T12:00:00Z");
+
+	private static final Phrasebooks BOOKS = SpokenPacks.books(ConfiguredPacks.read());
 
 	private static List<Made> all;
 
@@ -84,8 +89,9 @@ class HostileFeedsTests {
 			List<CareTask> tasks = IntStream.rangeClosed(0, random.nextInt(3))
 				.mapToObj((i) -> task(i, random, backslash))
 				.toList();
-			List<FeedEntry> entries = new TaskEntries(Phrasebooks.english(), units, CareTaskFixture.BASE).of(tasks,
-					new FeedWindow(DAY, 180, 400));
+			List<FeedEntry> entries = new TaskEntries(BOOKS.of((number % 3 == 0) ? Language.SPANISH : Language.ENGLISH),
+					units, CareTaskFixture.BASE)
+				.of(tasks, new FeedWindow(DAY, 180, 400));
 			Head head = new Head(hostile(random, 20, backslash), hostile(random, 60, backslash), "en");
 			return new Made(number, form, alarm, entries,
 					new CalendarWriter()
@@ -160,7 +166,8 @@ class HostileFeedsTests {
 			.collect(Collectors.joining())
 			.replace("\r\n ", "");
 		assertThat(together).contains("\\\\n", "\\\\\\,", "\uD83D\uDC68\u200D\uD83C\uDF3E", "\u202Eevil", "\uFFFF",
-				"STATUS:COMPLETED", "STATUS:NEEDS-ACTION", "STATUS:CANCELLED", "BEGIN:VALARM", "END:VEVENT\\n");
+				"Por qué esta fecha", "Why this date", "STATUS:COMPLETED", "STATUS:NEEDS-ACTION", "STATUS:CANCELLED",
+				"BEGIN:VALARM", "END:VEVENT\\n");
 		assertThat(some).anyMatch((made) -> made.octets().length > 4_000);
 	}
 

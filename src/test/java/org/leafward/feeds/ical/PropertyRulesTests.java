@@ -136,7 +136,10 @@ class PropertyRulesTests {
 			assertThat(stamp(next(form, first, later, null, changed)).modified()).as("%s", changed).isEqualTo(later);
 		}
 		Written first = first(form, aTask().build());
-		assertThat(stamp(next(form, first, later, LocalTime.of(8, 0), aTask().build())).modified()).isEqualTo(later);
+		Written rings = next(form, first, later, LocalTime.of(8, 0), aTask().build());
+		assertThat(stamp(rings).modified()).isEqualTo(later);
+		assertThat(next(form, rings, later.plusSeconds(60), LocalTime.of(8, 0), aTask().build()).octets())
+			.isEqualTo(rings.octets());
 		assertThat(next(form, first, later, null, aTask().build()).octets()).isEqualTo(first.octets());
 	}
 
