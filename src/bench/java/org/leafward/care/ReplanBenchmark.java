@@ -80,6 +80,24 @@ public final class ReplanBenchmark {
 		return (args.length > place) ? Integer.parseInt(args[place]) : otherwise;
 	}
 
+	/**
+	 * Stations with their records, and sites with plantings around them, not yet planned.
+	 * @param context a server with nothing in it
+	 * @param sites how many
+	 * @param plantings how many in all
+	 * @param stations how many
+	 */
+	public static void fill(ConfigurableApplicationContext context, int sites, int plantings, int stations) {
+		LocalDate yesterday = LocalDate.now(ZoneId.of("America/Chicago")).minusDays(1);
+		for (int i = 0; i < stations; i++) {
+			Station station = BenchWeather.station(i);
+			context.getBean(Stations.class).register(station);
+			context.getBean(Observations.class).load(station.id(), BenchWeather.days(i, yesterday));
+			context.getBean(Forecasts.class).keep(station.id(), "bench", null, forecast(i, yesterday.plusDays(1)));
+		}
+		register(context.getBean(JdbcClient.class), context.getBean(Catalogue.class), sites, plantings);
+	}
+
 	private void run(ConfigurableApplicationContext context, int plantings, int stations) {
 		List<Station> known = IntStream.range(0, stations).mapToObj(BenchWeather::station).toList();
 		Observations observations = context.getBean(Observations.class);
@@ -92,7 +110,7 @@ public final class ReplanBenchmark {
 			observations.load(known.get(i).id(), days.subList(0, days.size() - 1));
 			context.getBean(Forecasts.class).keep(known.get(i).id(), "bench", null, forecast(i, yesterday.plusDays(1)));
 		}
-		register(context.getBean(Catalogue.class), plantings);
+		register(this.database, context.getBean(Catalogue.class), this.sites, plantings);
 		replan("first plan", this.replanning::askAll);
 		this.database.sql("vacuum analyze").update();
 		System.out.printf("REPLAN %d tasks, %d wordings, %d explanations, database %d MB%n", count("care.task"),
@@ -126,8 +144,8 @@ public final class ReplanBenchmark {
 	}
 
 	/** Sites around the stations, plantings of all species, from numbers alone. */
-	private void register(Catalogue catalogue, int plantings) {
-		this.database.sql("""
+	private static void register(JdbcClient database, Catalogue catalogue, int sites, int plantings) {
+		database.sql("""
 				insert into register.site (id, owner, name, county, latitude, longitude, elevation_metres, zone, soil, sun,
 					wind, created_at)
 				select md5('site' || i)::uuid, md5('owner' || i)::uuid, 'Site ' || i, '',
@@ -136,22 +154,22 @@ public final class ReplanBenchmark {
 				from generate_series(1, ?) i
 				join (select *, row_number() over (order by id) - 1 as number, count(*) over () as all_of_them
 					from climate.station) s on s.number = i % s.all_of_them
-				""").param(this.sites).update();
+				""").param(sites).update();
 		String[] species = catalogue.all().stream().map((one) -> one.id().value()).toArray(String[]::new);
-		this.database.sql("""
+		database.sql("""
 				insert into register.planting (id, site, species, label, count, planted_on, placement, winters_indoors,
 					salt_exposed, created_at)
 				select md5('planting' || i)::uuid, md5('site' || 1 + i % ?)::uuid, (?::text[])[1 + (i * 104729::bigint) % ?],
 					'bed ' || i, 3, date '2008-01-01' + ((i * 7907::bigint) % 6500)::int,
 					case when i % 8 = 0 then 'CONTAINER' else 'GROUND' end, i % 12 = 0, i % 10 = 0, now()
 				from generate_series(1, ?) i
-				""").params(this.sites, species, species.length, plantings).update();
-		this.database.sql("""
+				""").params(sites, species, species.length, plantings).update();
+		database.sql("""
 				insert into register.watering (id, site, day, millimetres, note, entered_at)
 				select md5('watering' || i)::uuid, md5('site' || i)::uuid, current_date - (3 + i % 60), 10 + i % 15, '', now()
 				from generate_series(1, ?, 5) i
-				""").param(this.sites).update();
-		this.database.sql("analyze").update();
+				""").param(sites).update();
+		database.sql("analyze").update();
 	}
 
 	private void replan(String what, Runnable change) {

@@ -363,6 +363,19 @@ class FeedServerTests {
 			assertThat(send("GET", path, "If-None-Match", header(before, "etag")).statusCode()).isEqualTo(304);
 		}
 
+		/**
+		 * A calendar service asks for all its people from one network address, dead
+		 * addresses among them.
+		 */
+		@Test
+		void manyWrongAddressesShutNobodyOut() {
+			String path = path(make());
+			for (int i = 0; i < 60; i++) {
+				assertThat(send("GET", "/f/nobody-has-this-%d/tasks.ics".formatted(i)).statusCode()).isEqualTo(404);
+			}
+			assertThat(send("GET", path).statusCode()).isEqualTo(200);
+		}
+
 		/** Nothing but a whole calendar comes with 200, whoever asks in whatever way. */
 		@ParameterizedTest
 		@ValueSource(strings = { "text/html,application/xhtml+xml;q=0.9", "text/calendar", "*/*" })

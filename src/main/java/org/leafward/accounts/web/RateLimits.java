@@ -27,7 +27,7 @@ class RateLimits {
 		/** Links by mail, by the address that gets them. */
 		LINKS_TO_ADDRESS(4, Duration.ofMinutes(30)),
 
-		/** Secrets that were wrong: tokens, links, addresses of feeds. */
+		/** Secrets that were wrong: tokens and links. */
 		GUESSES(30, Duration.ofMinutes(10)),
 
 		/** Files and other large bodies. */

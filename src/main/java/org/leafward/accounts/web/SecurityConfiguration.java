@@ -56,12 +56,11 @@ class SecurityConfiguration {
 
 	@Bean
 	@Order(1)
-	SecurityFilterChain feedSecurity(HttpSecurity http, RateLimits limits) {
+	SecurityFilterChain feedSecurity(HttpSecurity http) {
 		return http.securityMatcher("/f/**")
 			.authorizeHttpRequests((requests) -> requests.anyRequest().permitAll())
 			.sessionManagement((sessions) -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.csrf(AbstractHttpConfigurer::disable)
-			.addFilterBefore(new RateLimitFilter(limits), AuthorizationFilter.class)
 			// The feed says itself how it may be cached.
 			.headers((headers) -> headers.cacheControl((cache) -> cache.disable())
 				.referrerPolicy(SecurityConfiguration::keptFromOthers))
