@@ -6,6 +6,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.leafward.knowledge.BrokenKnowledge;
 import org.leafward.knowledge.KnowledgeFile;
 import org.leafward.knowledge.KnowledgeFiles;
@@ -20,6 +25,8 @@ public class PlantWords implements PhraseSource {
 
 	private static final String SCHEMA = "schema/plant-words-1.json";
 
+	private static final Logger LOG = LoggerFactory.getLogger(PlantWords.class);
+
 	private final Catalogue catalogue;
 
 	private final Map<Language, Map<SpeciesId, List<String>>> names = new EnumMap<>(Language.class);
@@ -31,8 +38,7 @@ public class PlantWords implements PhraseSource {
 	 * @param files finds the files
 	 * @param reader reads them
 	 * @param catalogue the species
-	 * @throws BrokenKnowledge with every problem of every file, such as a species that
-	 * the catalogue has not
+	 * @throws BrokenKnowledge with every problem of every file
 	 */
 	public PlantWords(KnowledgeFiles files, KnowledgeReader reader, Catalogue catalogue) {
 		this.catalogue = catalogue;
@@ -47,7 +53,7 @@ public class PlantWords implements PhraseSource {
 				Reading<PlantWordsFile> reading = reader.read(file, SCHEMA, PlantWordsFile.class);
 				problems.addAll(reading.problems());
 				if (reading.value() != null) {
-					take(reading.value(), reading, species, words, problems);
+					take(reading.value(), species, words);
 				}
 			}
 			this.names.put(language, species);
@@ -58,32 +64,37 @@ public class PlantWords implements PhraseSource {
 		}
 	}
 
-	private void take(PlantWordsFile file, Reading<PlantWordsFile> reading, Map<SpeciesId, List<String>> species,
-			Map<String, String> words, List<Problem> problems) {
+	/**
+	 * Names of what isn't in the catalogue are passed over: an operator may have taken a
+	 * file of species away, and the names that come with the server still hold them.
+	 */
+	private void take(PlantWordsFile file, Map<SpeciesId, List<String>> species, Map<String, String> words) {
+		Map<String, SpeciesId> known = this.catalogue.all()
+			.stream()
+			.collect(Collectors.toMap((one) -> one.id().value(), Species::id));
+		Set<String> strange = new TreeSet<>();
 		file.species().forEach((id, names) -> {
-			Optional<Species> known = this.catalogue.all()
-				.stream()
-				.filter((one) -> one.id().value().equals(id))
-				.findFirst();
-			if (known.isEmpty()) {
-				problems.add(reading.places()
-					.problem("/species/" + id, "'%s' is not in the catalogue".formatted(id),
-							"use the id of a species"));
-				return;
+			SpeciesId found = known.get(id);
+			if (found != null) {
+				List<String> all = new ArrayList<>(List.of(names.common()));
+				Optional.ofNullable(names.alsoCalled()).ifPresent(all::addAll);
+				species.put(found, List.copyOf(all));
 			}
-			List<String> all = new ArrayList<>(List.of(names.common()));
-			Optional.ofNullable(names.alsoCalled()).ifPresent(all::addAll);
-			species.put(known.get().id(), List.copyOf(all));
+			else {
+				strange.add(id);
+			}
 		});
 		Optional.ofNullable(file.groups()).ifPresent((groups) -> groups.forEach((id, name) -> {
 			if (this.catalogue.groups().containsKey(id)) {
 				words.put(id, name);
 			}
 			else {
-				problems.add(reading.places()
-					.problem("/groups/" + id, "there is no group '%s'".formatted(id), "use the id of a group"));
+				strange.add(id);
 			}
 		}));
+		if (!strange.isEmpty()) {
+			LOG.info("There are names of what isn't in the catalogue: {}", strange);
+		}
 	}
 
 	/**
