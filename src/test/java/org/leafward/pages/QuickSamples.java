@@ -72,8 +72,8 @@ final class QuickSamples {
 				List.of(new PlantFinder.Offer("frumious bandersnatch", List.of()),
 						new PlantFinder.Offer("lilak bush", List.of(LILAC))),
 				"strange", List.of("no-such-plant"), "most", 40, "kinds",
-				List.of(new PlantKinds.Kind("Roses", List.of(ROSE)),
-						new PlantKinds.Kind("Shrubs that flower in spring", List.of(LILAC)))));
+				List.of(new PlantKinds.Kind("roses", "Roses", List.of(ROSE)),
+						new PlantKinds.Kind("spring-shrubs", "Shrubs that flower in spring", List.of(LILAC)))));
 		all.put("quick/light",
 				model("section", "quick", "form", FORM, "beside", beside, "count", 3, "suns",
 						choices("full-sun", "full sun", "part-shade", "part shade"), "winds",
