@@ -25,7 +25,7 @@ public record CountyAddress(String county, List<String> kinds, Speech speech) {
 	 * Most kinds in one calendar: longer addresses are refused by some programs, and
 	 * larger documents by others.
 	 */
-	public static final int MOST = 5;
+	public static final int MOST = 4;
 
 	public CountyAddress {
 		kinds = List.copyOf(kinds);

@@ -52,14 +52,14 @@ public final class PlantKinds {
 		all.add(new Drawer("roses", "Roses", Set.of("rose")));
 		all.add(new Drawer("hydrangeas", "Hydrangeas", Set.of("hydrangea-old-wood", "hydrangea-new-wood")));
 		all.add(new Drawer("rhododendrons", "Rhododendrons and azaleas", Set.of("rhododendron")));
-		all.add(new Drawer("boxwood-hollies", "Boxwood and hollies", Set.of("boxwood", "holly")));
+		all.add(new Drawer("boxwood", "Boxwood and hollies", Set.of("boxwood", "holly")));
 		all.add(new Drawer("spring-shrubs", "Shrubs that flower in spring", Set.of("spring-flowering-shrub")));
 		all.add(new Drawer("summer-shrubs", "Shrubs that flower in summer", Set.of("summer-flowering-shrub")));
 		all.add(new Drawer("conifers", "Conifers: pines, spruces, yews and their like", Set.of("needled-evergreen")));
 		all.add(new Drawer("houseplants", "Houseplants and citrus in pots",
 				Set.of("houseplant", "orchid", "succulent", "citrus")));
 		all.add(new Drawer("evergreens", "Other broadleaf evergreens", Set.of("broadleaf-evergreen")));
-		all.add(new Drawer("flowering-trees", "Small flowering trees", Set.of("flowering-tree")));
+		all.add(new Drawer("small-trees", "Small flowering trees", Set.of("flowering-tree")));
 		all.add(new Drawer("oaks", "Oaks", Set.of("oak")));
 		all.add(new Drawer("maples", "Maples", Set.of("maple")));
 		all.add(new Drawer("shade-trees", "Other shade trees", Set.of("deciduous-shade-tree")));

@@ -53,7 +53,7 @@ class CountyAddressTests {
 
 	/** One client shortens longer addresses: at most 116 characters were reported. */
 	@Test
-	void theFiveLongestKindsFitIntoAnAddressThatProgramsTake() {
+	void theLongestKindsFitIntoAnAddressThatProgramsTake() {
 		List<String> groups = List.of("vegetable", "fruit-tree", "strawberry", "annual", "spring-bulb", "perennial",
 				"turf", "rose", "hydrangea-old-wood", "rhododendron", "boxwood", "spring-flowering-shrub",
 				"summer-flowering-shrub", "needled-evergreen", "houseplant", "broadleaf-evergreen", "flowering-tree",
@@ -73,7 +73,7 @@ class CountyAddressTests {
 			.toList();
 		String path = CountyAddress.of("us-ia-alder-county", longest, codes, new Speech(Language.SPANISH, Units.METRIC))
 			.path();
-		// Whoever ticks the five longest of them has few other words left for the host.
+		// Whoever ticks the longest of them has few other words left for the host.
 		assertThat("https://a.example" + path).hasSizeLessThanOrEqualTo(MOST_CHARACTERS);
 	}
 

@@ -101,8 +101,7 @@ class CountyCalendarsTests {
 
 	@Test
 	void severalKindsInSpanishFitInADocument() throws Exception {
-		byte[] octets = send("GET", ALDER + "vegetables+annuals+perennials+conifers+shade-trees/es-metric/tasks.ics")
-			.body();
+		byte[] octets = send("GET", ALDER + "vegetables+annuals+conifers+shade-trees/es-metric/tasks.ics").body();
 		assertThat(IcsLinter.problems(octets)).isEmpty();
 		String text = new String(octets, StandardCharsets.UTF_8).replace("\r\n ", "");
 		assertThat(text).contains("NAME:Cuidado de plantas: Hortalizas y hierbas\\, Flores anuales",
@@ -148,7 +147,7 @@ class CountyCalendarsTests {
 	}
 
 	@ParameterizedTest
-	@CsvSource({
+	@CsvSource(quoteCharacter = '"', value = {
 			"us-ia-alder-county/roses+bulbs/tasks.ics, at https://plants.example.org/c/us-ia-alder-county/bulbs+roses/tasks.ics only",
 			"us-ia-alder-county/roses/en-both/tasks.ics, at https://plants.example.org/c/us-ia-alder-county/roses/tasks.ics only",
 			"us-ia-alder-county/ROSES/tasks.ics, at https://plants.example.org/c/us-ia-alder-county/roses/tasks.ics only",
@@ -232,9 +231,10 @@ class CountyCalendarsTests {
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "county=nowhere, no county 'nowhere'", "county=us-ia-alder-county&go=show, no kind of plants",
-			"county=us-ia-alder-county&kind=tulips, the kind 'tulips'",
-			"county=us-ia-alder-county&kind=roses&language=fr, 'fr' is no language" })
+	@CsvSource(quoteCharacter = '"',
+			value = { "county=nowhere, no county 'nowhere'", "county=us-ia-alder-county&go=show, no kind of plants",
+					"county=us-ia-alder-county&kind=tulips, the kind 'tulips'",
+					"county=us-ia-alder-county&kind=roses&language=fr, 'fr' is no language" })
 	void thePageTellsWhatIsWrong(String query, String words) {
 		HttpResponse<byte[]> response = send("GET", "/county-calendars?" + query);
 		assertThat(response.statusCode()).isEqualTo(400);

@@ -1,6 +1,8 @@
 package org.leafward.counties.web;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,9 +37,12 @@ import org.springframework.web.bind.annotation.RequestParam;
  * address of its own, so that it can be linked.
  */
 @Controller
-class CountyPages {
+class CountyCalendarPage {
 
 	private static final int STATIONS = 3;
+
+	/** Characters of an address; one widely used program shortens longer ones. */
+	private static final int LONGEST = 116;
 
 	private final Regions regions;
 
@@ -47,15 +52,15 @@ class CountyPages {
 
 	private final FeedAddresses addresses;
 
-	private final Formats formats;
+	private final Clock clock;
 
-	CountyPages(Regions regions, CountyCalendars calendars, Stations stations, FeedAddresses addresses,
-			Formats formats) {
+	CountyCalendarPage(Regions regions, CountyCalendars calendars, Stations stations, FeedAddresses addresses,
+			Clock clock) {
 		this.regions = regions;
 		this.calendars = calendars;
 		this.stations = stations;
 		this.addresses = addresses;
-		this.formats = formats;
+		this.clock = clock;
 	}
 
 	@GetMapping("/county-calendars")
@@ -99,18 +104,19 @@ class CountyPages {
 
 	private void place(County county, Model model) {
 		GeoPoint point = county.somewhere();
+		Formats formats = new Formats(LocalDate.ofInstant(this.clock.instant(), county.zone()).getYear());
 		model.addAttribute("county", county);
 		model.addAttribute("stations",
 				this.stations.near(point, LocalClimate.STATION_RADIUS_KILOMETRES)
 					.stream()
 					.limit(STATIONS)
-					.map((one) -> words(one, point))
+					.map((one) -> words(one, point, formats))
 					.toList());
 	}
 
-	private String words(Station station, GeoPoint point) {
+	private static String words(Station station, GeoPoint point, Formats formats) {
 		return "%s (%.0f km away, %s)".formatted(station.name(), station.point().distanceKilometres(point),
-				this.formats.height(station.point().elevationMetres()));
+				formats.height(station.point().elevationMetres()));
 	}
 
 	private void show(CountyAddress address, Model model, HttpServletResponse response) {
@@ -125,6 +131,7 @@ class CountyPages {
 		String absolute = this.addresses.absolute(address.path());
 		String webcal = absolute.replaceFirst("^https?:", "webcal:");
 		model.addAttribute("address", absolute);
+		model.addAttribute("long", absolute.length() > LONGEST);
 		model.addAttribute("webcal", webcal);
 		model.addAttribute("qr", QrCode.svg(webcal, "The address of the calendar as a QR code"));
 		model.addAttribute("apps", CalendarApp.ALL);
