@@ -18,6 +18,7 @@ import org.leafward.accounts.PersonId;
 import org.leafward.climate.Microclimate;
 import org.leafward.climate.Place;
 import org.leafward.climate.PlaceLabels;
+import org.leafward.climate.Stations;
 import org.leafward.counties.store.GardenTable;
 import org.leafward.measure.Hemisphere;
 import org.leafward.measure.Season;
@@ -75,10 +76,12 @@ public class ModelGardens {
 
 	private final PlaceLabels labels;
 
+	private final Stations stations;
+
 	private final Clock clock;
 
 	ModelGardens(Regions regions, GardenTable table, People people, Register register, Catalogue catalogue,
-			QuickPlantings plantings, PlaceLabels labels, Clock clock) {
+			QuickPlantings plantings, PlaceLabels labels, Stations stations, Clock clock) {
 		this.regions = regions;
 		this.table = table;
 		this.people = people;
@@ -86,6 +89,7 @@ public class ModelGardens {
 		this.catalogue = catalogue;
 		this.plantings = plantings;
 		this.labels = labels;
+		this.stations = stations;
 		this.clock = clock;
 	}
 
@@ -96,6 +100,10 @@ public class ModelGardens {
 	 * @return how many were made or looked after
 	 */
 	public int tend() {
+		if (this.stations.page(0, 1).stations().isEmpty()) {
+			// A server that is being set up: nothing could be dated yet.
+			return 0;
+		}
 		int tended = 0;
 		for (County county : this.regions.counties()) {
 			try {
@@ -128,8 +136,9 @@ public class ModelGardens {
 			}
 			this.register.change(site,
 					(now) -> new SiteSetting(Place.of(county.somewhere()), county.region(), Set.of(), null));
-			plant(site, county.somewhere().hemisphere(), when, zone);
-			this.table.tended(county.code(), today);
+			boolean changed = plant(site, county.somewhere().hemisphere(), when, zone);
+			// Looked at again soon while no station tells what is hardy.
+			this.table.tended(county.code(), (zone != null) ? today : today.minusDays(1), changed);
 			return true;
 		});
 	}
@@ -154,7 +163,7 @@ public class ModelGardens {
 		return (zone != null) ? Integer.valueOf(zone.replaceAll("\\D", "")) : null;
 	}
 
-	private void plant(SiteId site, Hemisphere hemisphere, PlantedWhen when, @Nullable Integer zone) {
+	private boolean plant(SiteId site, Hemisphere hemisphere, PlantedWhen when, @Nullable Integer zone) {
 		Map<SpeciesId, List<Planting>> growing = this.register.plantingsOf(site)
 			.stream()
 			.sorted(Comparator.comparing(Planting::plantedOn))
@@ -179,6 +188,7 @@ public class ModelGardens {
 		if (!added.isEmpty()) {
 			this.register.addPlantings(site, added);
 		}
+		return !added.isEmpty() || !removed.isEmpty();
 	}
 
 	private static boolean hardy(Species species, @Nullable Integer zone, int slack) {

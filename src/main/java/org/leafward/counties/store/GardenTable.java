@@ -61,13 +61,14 @@ public class GardenTable {
 	}
 
 	/**
-	 * Notes that a garden was tended; other plants are another version.
+	 * Notes that a garden was tended.
 	 * @param county code of its county
 	 * @param day the day
+	 * @param changed whether plants came or went, which is another version
 	 */
-	public void tended(String county, LocalDate day) {
-		this.database.sql("update counties.garden set tended_on = ?, version = version + 1 where county = ?")
-			.params(day, county)
+	public void tended(String county, LocalDate day, boolean changed) {
+		this.database.sql("update counties.garden set tended_on = ?, version = version + ? where county = ?")
+			.params(day, changed ? 1 : 0, county)
 			.update();
 	}
 
