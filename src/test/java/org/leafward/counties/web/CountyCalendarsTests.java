@@ -104,8 +104,8 @@ class CountyCalendarsTests {
 		byte[] octets = send("GET", ALDER + "vegetables+annuals+conifers+shade-trees/es-metric/tasks.ics").body();
 		assertThat(IcsLinter.problems(octets)).isEmpty();
 		String text = new String(octets, StandardCharsets.UTF_8).replace("\r\n ", "");
-		assertThat(text).contains("NAME:Cuidado de plantas: Hortalizas y hierbas\\, Flores anuales",
-				"Sitio: Alder County", "y 5 más");
+		assertThat(text).contains("NAME:Cuidado de plantas: hortalizas", "Sitio: Alder County")
+			.containsPattern(" y \\d+ más");
 		assertThat(text).doesNotContain(" in)").doesNotContain("/tasks/");
 		assertThat(octets.length).isLessThan(900_000);
 		// The last day ahead is reached, so nothing was cut for want of room.
