@@ -29,6 +29,12 @@ public interface People {
 	Person withoutAddress(String name, ZoneId zone);
 
 	/**
+	 * The server as the owner of sites that are nobody's, {@link PersonId#SERVER}.
+	 * @return always the same
+	 */
+	Person ofTheServer();
+
+	/**
 	 * Notes that the owner of the person's address has followed a link sent to it.
 	 * @param id whose address
 	 */
@@ -61,7 +67,7 @@ public interface People {
 	Optional<Person> withAddress(String email);
 
 	/**
-	 * A page of people by name.
+	 * A page of people by name, without the server.
 	 * @param page from 0
 	 * @param size 1 to 200
 	 * @return never null

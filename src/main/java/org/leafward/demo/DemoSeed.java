@@ -8,6 +8,7 @@ import org.leafward.accounts.PersonId;
 import org.leafward.accounts.Role;
 import org.leafward.accounts.Roles;
 import org.leafward.care.Replanning;
+import org.leafward.counties.ModelGardens;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
@@ -53,8 +54,11 @@ class DemoSeed implements ApplicationRunner {
 
 	private final DemoPublication publication;
 
+	private final ModelGardens gardens;
+
 	DemoSeed(People people, Roles roles, DemoWeather weather, Register register, Waterings waterings,
-			SoilTests soilTests, Replanning replanning, DemoCare care, DemoPublication publication) {
+			SoilTests soilTests, Replanning replanning, DemoCare care, DemoPublication publication,
+			ModelGardens gardens) {
 		this.people = people;
 		this.roles = roles;
 		this.weather = weather;
@@ -64,12 +68,14 @@ class DemoSeed implements ApplicationRunner {
 		this.replanning = replanning;
 		this.care = care;
 		this.publication = publication;
+		this.gardens = gardens;
 	}
 
 	@Override
 	public void run(ApplicationArguments arguments) {
 		if (!this.people.list(0, 1).isEmpty()) {
 			this.weather.catchUp();
+			this.gardens.tend();
 			return;
 		}
 		// Before there are sites, so that their tasks need no second derivation.
@@ -97,6 +103,7 @@ class DemoSeed implements ApplicationRunner {
 		// so that it withdraws some tasks and calls for others.
 		this.weather.catchUp();
 		this.register.idsAfter(null, MOST_SITES).forEach(this.replanning::derive);
+		this.gardens.tend();
 		LOG.info("The invented region is ready");
 	}
 

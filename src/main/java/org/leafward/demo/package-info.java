@@ -3,7 +3,7 @@
  */
 @ApplicationModule(displayName = "Demo",
 		allowedDependencies = { "accounts", "climate", "plants", "register", "care", "care :: workshop", "reminders",
-				"feeds", "measure", "pages" })
+				"feeds", "counties", "measure", "pages" })
 @NullMarked
 package org.leafward.demo;
 

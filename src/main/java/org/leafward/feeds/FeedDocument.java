@@ -1,6 +1,7 @@
 package org.leafward.feeds;
 
 import java.time.Instant;
+import java.util.HexFormat;
 import org.jspecify.annotations.Nullable;
 
 /** A document ready to send. Immutable. */
@@ -25,6 +26,17 @@ public final class FeedDocument {
 		this.packed = packed;
 		this.etag = etag;
 		this.lastModified = lastModified;
+	}
+
+	/**
+	 * Makes a document.
+	 * @param octets text/calendar in UTF-8
+	 * @param lastModified when they last changed, whole seconds
+	 * @return packed and tagged
+	 */
+	public static FeedDocument of(byte[] octets, Instant lastModified) {
+		return new FeedDocument(Packing.pack(octets), HexFormat.of().formatHex(FeedDocuments.sha256(octets)),
+				lastModified);
 	}
 
 	public byte[] packed() {

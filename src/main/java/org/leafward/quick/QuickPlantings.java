@@ -25,7 +25,7 @@ import org.springframework.stereotype.Component;
 
 /** Makes plantings of what somebody ticked, by the climate of the place. */
 @Component
-class QuickPlantings {
+public class QuickPlantings {
 
 	private static final int USUAL = 50;
 
@@ -53,7 +53,7 @@ class QuickPlantings {
 	 * @param today its day
 	 * @return by the last freezes there
 	 */
-	PlantedWhen at(GeoPoint point, LocalDate today) {
+	public PlantedWhen at(GeoPoint point, LocalDate today) {
 		Hemisphere hemisphere = point.hemisphere();
 		IntFunction<SpringFreezes> freezes = (season) -> this.climate.answer(Place.of(point),
 				(markers) -> new SpringFreezes(
@@ -77,13 +77,30 @@ class QuickPlantings {
 		return wanted.species().stream().map((id) -> planting(id, wanted.young().contains(id), when)).toList();
 	}
 
-	private NewPlanting planting(SpeciesId id, boolean young, PlantedWhen when) {
+	/**
+	 * A planting of a species.
+	 * @param id the species
+	 * @param young whether it was planted within the last two years
+	 * @param when how dates are told at the place
+	 * @return in the ground, or in a pot that winters indoors
+	 * @throws BadInput when the species is not in the catalogue
+	 */
+	public NewPlanting planting(SpeciesId id, boolean young, PlantedWhen when) {
 		Species species = this.catalogue.find(id)
 			.orElseThrow(() -> new BadInput("species '%s' is not in the catalogue".formatted(id.value()), "search",
 					"look it up by its name"));
-		boolean indoors = species.groups().stream().anyMatch(IN_POTS_INDOORS::contains);
+		boolean indoors = indoors(species);
 		return new NewPlanting(id, species.commonName(), 1, when.of(species, young),
 				indoors ? Placement.CONTAINER : Placement.GROUND, indoors, false);
+	}
+
+	/**
+	 * Whether a species is grown in pots that winter indoors.
+	 * @param species the species
+	 * @return true for houseplants and citrus
+	 */
+	public static boolean indoors(Species species) {
+		return species.groups().stream().anyMatch(IN_POTS_INDOORS::contains);
 	}
 
 }

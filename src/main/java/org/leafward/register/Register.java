@@ -309,7 +309,7 @@ public class Register {
 	}
 
 	/**
-	 * A page of the sites in some counties, by county and name.
+	 * A page of the sites in some counties, by county and name, without the server's own.
 	 * @param counties names of counties; case doesn't matter
 	 * @param page from 0
 	 * @param size 1 to 200
@@ -321,18 +321,24 @@ public class Register {
 			return List.of();
 		}
 		Set<String> keys = counties.stream().map((one) -> one.toLowerCase(Locale.ROOT)).collect(Collectors.toSet());
-		return this.sites.inCounties(keys, PageRequest.of(page, size)).stream().map(SiteEntity::toSite).toList();
+		return this.sites.inCounties(keys, PersonId.SERVER.value(), PageRequest.of(page, size))
+			.stream()
+			.map(SiteEntity::toSite)
+			.toList();
 	}
 
 	/**
-	 * A page of all sites by name.
+	 * A page of all sites by name, without the server's own.
 	 * @param page from 0
 	 * @param size 1 to 200
 	 * @return never null
 	 */
 	@Transactional(readOnly = true)
 	public List<Site> sites(int page, int size) {
-		return this.sites.all(PageRequest.of(page, size)).stream().map(SiteEntity::toSite).toList();
+		return this.sites.all(PersonId.SERVER.value(), PageRequest.of(page, size))
+			.stream()
+			.map(SiteEntity::toSite)
+			.toList();
 	}
 
 	/**

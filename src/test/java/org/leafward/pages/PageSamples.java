@@ -58,10 +58,39 @@ final class PageSamples {
 			String reply, String messageId, String text) {
 	}
 
-	record Fresh(String title, String address, String webcal) {
+	record Fresh(String title, String address, String webcal, String todos) {
 	}
 
 	record Given(Object id, String title, String more) {
+	}
+
+	/** Options of a calendar. */
+	public record Options() {
+
+		public boolean has(String part) {
+			return part.equals("tasks");
+		}
+
+		public String language() {
+			return "es";
+		}
+
+		public String units() {
+			return "both";
+		}
+
+		public String alarm() {
+			return "";
+		}
+
+		public String behind() {
+			return "180";
+		}
+
+		public String ahead() {
+			return "x";
+		}
+
 	}
 
 	record PlantingLine(UUID id, String label, String commonName, String botanicalName, String count, String more) {
@@ -309,12 +338,20 @@ final class PageSamples {
 						"The forecast was made on Wed 11 Nov 2026, 06:00 UTC, 31 hours ago; it is stale, too old to lean on."),
 				"curves", List.of(Samples.curve("c32")), "explanation", Samples.explanation(), "record",
 				"1995 to 2024, 28 of 30 years complete enough"));
-		all.put("feeds/subscribe",
-				model("section", "subscribe", "noSites", false, "fresh",
-						new Fresh("All my sites", "https://leafward.example/f/3q5v8y7hd2kf9s1m4n6p8r0t2v4x/tasks.ics",
-								"webcal://leafward.example/f/3q5v8y7hd2kf9s1m4n6p8r0t2v4x/tasks.ics"),
-						"choices", choices("all", "All my sites"), "given",
-						List.of(new Given(ID, "All my sites", "made Thu 12 Nov 2026, not fetched yet"))));
+		all.put("feeds/subscribe", model("section", "subscribe", "noSites", false, "fresh",
+				new Fresh("All my sites", "https://leafward.example/f/3q5v8y7hd2kf9s1m4n6p8r0t2v4x/tasks.ics",
+						"webcal://leafward.example/f/3q5v8y7hd2kf9s1m4n6p8r0t2v4x/tasks.ics",
+						"https://leafward.example/f/3q5v8y7hd2kf9s1m4n6p8r0t2v4x/todo.ics"),
+				"what", "all", "choices", choices("all", "All my sites"), "given",
+				List.of(new Given(ID, "All my sites", "made Thu 12 Nov 2026, not fetched yet")), "options",
+				new Options(), "errors", Map.of("ahead", "'x' is not a whole number: give one such as 3."), "languages",
+				choices("en", "English", "es", "español"), "systems", choices("both", "both", "us", "US"), "offers",
+				choices("tasks", "to do", "hold-offs", "hold-offs")));
+		all.put("feeds/options", model("section", "subscribe", "feed",
+				new Given(ID, "All my sites", "made Thu 12 Nov 2026, not fetched yet"), "options", new Options(),
+				"errors", Map.of("parts", "the calendar would hold nothing: tick at least one."), "languages",
+				choices("en", "English", "es", "español"), "systems", choices("both", "both", "us", "US"), "offers",
+				choices("tasks", "to do", "hold-offs", "hold-offs")));
 		all.put("accounts/people",
 				model("section", "people", "people",
 						List.of(new Listed(ID, "Nora Field", "2 sites"), new Listed(ID, "Tomas Brook", "14 sites")),

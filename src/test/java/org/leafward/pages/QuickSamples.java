@@ -26,13 +26,13 @@ final class QuickSamples {
 	private static final String ADDRESS = "webcal://localhost/f/AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA/tasks.ics";
 
 	private static final Form FORM = new Form("", "142.1", "-91.58", "", "ft", "", "x".repeat(40), "part-shade", "",
-			"loam", "My\u0007garden");
+			"loam", "My\u0007garden", "es", "metric");
 
 	private QuickSamples() {
 	}
 
 	record Form(String county, String latitude, String longitude, String elevation, String unit, String zone,
-			String search, String sun, String wind, String soil, String name) {
+			String search, String sun, String wind, String soil, String name, String language, String system) {
 	}
 
 	record Map280(int width, int height) {
@@ -72,14 +72,14 @@ final class QuickSamples {
 				List.of(new PlantFinder.Offer("frumious bandersnatch", List.of()),
 						new PlantFinder.Offer("lilak bush", List.of(LILAC))),
 				"strange", List.of("no-such-plant"), "most", 40, "kinds",
-				List.of(new PlantKinds.Kind("Roses", List.of(ROSE)),
-						new PlantKinds.Kind("Shrubs that flower in spring", List.of(LILAC)))));
-		all.put("quick/light",
-				model("section", "quick", "form", FORM, "beside", beside, "count", 3, "suns",
-						choices("full-sun", "full sun", "part-shade", "part shade"), "winds",
-						choices("sheltered", "sheltered", "average", "average"), "soils",
-						choices("", "I don’t know", "loam", "loam"), "errors",
-						Map.of("name", "name has a line break or a control character: write it on one line.")));
+				List.of(new PlantKinds.Kind("roses", "Roses", List.of(ROSE)),
+						new PlantKinds.Kind("spring-shrubs", "Shrubs that flower in spring", List.of(LILAC)))));
+		all.put("quick/light", model("section", "quick", "form", FORM, "beside", beside, "count", 3, "suns",
+				choices("full-sun", "full sun", "part-shade", "part shade"), "winds",
+				choices("sheltered", "sheltered", "average", "average"), "soils",
+				choices("", "I don’t know", "loam", "loam"), "languages", choices("en", "English", "es", "español"),
+				"systems", choices("both", "both", "metric", "metric"), "errors",
+				Map.of("name", "name has a line break or a control character: write it on one line.")));
 		Map<String, Object> made = model("section", "quick", "address", ADDRESS.replace("webcal", "http"), "webcal",
 				ADDRESS, "qr", QrCode.svg(ADDRESS, "The address as a QR code"), "apps",
 				List.of(new App("Mac", "Paste the address.", "As often as you set.")), "site",

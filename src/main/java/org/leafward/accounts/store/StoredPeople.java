@@ -60,6 +60,16 @@ class StoredPeople implements People {
 
 	@Override
 	@Transactional
+	public Person ofTheServer() {
+		this.database.sql("""
+				insert into accounts.person (id, name, zone, created_at) values (?, 'Leafward', 'UTC', ?)
+				on conflict (id) do nothing
+				""").params(PersonId.SERVER.value(), now()).update();
+		return find(PersonId.SERVER).orElseThrow();
+	}
+
+	@Override
+	@Transactional
 	public void confirm(PersonId id) {
 		int confirmed = this.database.sql("""
 				update accounts.person set confirmed_at = ?
@@ -109,8 +119,8 @@ class StoredPeople implements People {
 
 	@Override
 	public List<Person> list(int page, int size) {
-		return this.database.sql("select * from accounts.person order by name, id limit ? offset ?")
-			.params(size, (long) page * size)
+		return this.database.sql("select * from accounts.person where id <> ? order by name, id limit ? offset ?")
+			.params(PersonId.SERVER.value(), size, (long) page * size)
 			.query(StoredPeople::person)
 			.list();
 	}

@@ -32,13 +32,13 @@ import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHe
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 
 /**
- * What may be opened. Feeds are open to whoever has the address. The API is open to
- * tokens, the operator's and people's own, as far as their scopes go; sessions don't
- * count there, so no other site's page can use them. Pages are open to whoever is signed
- * in; rules are changed by specialists, of whom the operator is one. Whose a thing is, is
- * asked where it is looked up: {@code register.OpenSites}, {@code care.web.Mine}.
- * Calculators are open to everybody, since they read and keep nothing. Everything else is
- * closed.
+ * What may be opened. Feeds are open to whoever has the address, calendars of counties to
+ * everybody. The API is open to tokens, the operator's and people's own, as far as their
+ * scopes go; sessions don't count there, so no other site's page can use them. Pages are
+ * open to whoever is signed in; rules are changed by specialists, of whom the operator is
+ * one. Whose a thing is, is asked where it is looked up: {@code register.OpenSites},
+ * {@code care.web.Mine}. Calculators are open to everybody, since they read and keep
+ * nothing. Everything else is closed.
  */
 @Configuration(proxyBeanMethods = false)
 class SecurityConfiguration {
@@ -57,7 +57,7 @@ class SecurityConfiguration {
 	@Bean
 	@Order(1)
 	SecurityFilterChain feedSecurity(HttpSecurity http) {
-		return http.securityMatcher("/f/**")
+		return http.securityMatcher("/f/**", "/c/**")
 			.authorizeHttpRequests((requests) -> requests.anyRequest().permitAll())
 			.sessionManagement((sessions) -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.csrf(AbstractHttpConfigurer::disable)
@@ -100,6 +100,7 @@ class SecurityConfiguration {
 			opens.requestMatchers("/css/**", "/actuator/health", SIGN_IN, SIGN_IN + "/*", "/error").permitAll();
 			opens.requestMatchers(HttpMethod.GET, "/calculators", "/calculators/*").permitAll();
 			opens.requestMatchers("/quick", "/quick/**", "/regions/map.svg").permitAll();
+			opens.requestMatchers(HttpMethod.GET, "/county-calendars").permitAll();
 			if (this.demo) {
 				opens.requestMatchers("/people", "/people/*").permitAll();
 			}

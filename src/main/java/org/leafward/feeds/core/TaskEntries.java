@@ -27,7 +27,7 @@ import org.leafward.measure.DayWords;
 public final class TaskEntries {
 
 	/** Constant, so that moving the server to another host changes no identifier. */
-	static final String DOMAIN = "@leafward";
+	public static final String DOMAIN = "@leafward";
 
 	/** Longest summary that common clients show whole, code points. */
 	static final int SUMMARY = 60;
@@ -94,9 +94,24 @@ public final class TaskEntries {
 	 */
 	public FeedEntry of(CareTask task) {
 		String link = this.base + "/tasks/" + task.id();
+		List<String> last = new ArrayList<>();
+		add(last, "Site", cutOrNull(task.siteName(), SITE_OCTETS));
+		last.add(said("Why this date") + ": " + link);
+		return of(task, URI.create(link), last);
+	}
+
+	/**
+	 * The entry of a task that has no page of its own.
+	 * @param task the task
+	 * @param page the page about it
+	 * @param last lines that its description ends with, in the language of the reader, at
+	 * most 500 octets
+	 * @return its entry
+	 */
+	public FeedEntry of(CareTask task, URI page, List<String> last) {
 		return new FeedEntry(task.id() + DOMAIN, task.sequence(), task.createdAt().truncatedTo(ChronoUnit.SECONDS),
-				task.changedAt().truncatedTo(ChronoUnit.SECONDS), task.window(), summary(task), description(task, link),
-				URI.create(link), task.kind(), categories(task.kind()), standing(task));
+				task.changedAt().truncatedTo(ChronoUnit.SECONDS), task.window(), summary(task), description(task, last),
+				page, task.kind(), categories(task.kind()), standing(task));
 	}
 
 	private static Standing standing(CareTask task) {
@@ -175,7 +190,12 @@ public final class TaskEntries {
 		return whose + ". " + said("What to do, what to leave, and when. Dates move with the weather.");
 	}
 
-	private String said(String english) {
+	/**
+	 * Says words of the server.
+	 * @param english the words
+	 * @return in the language and with the units of the reader
+	 */
+	public String said(String english) {
 		return this.units.in(this.book.say(english));
 	}
 
@@ -216,11 +236,10 @@ public final class TaskEntries {
 		return PlainText.cut(title, SUMMARY - PlainText.length(between + shorter)) + between + shorter;
 	}
 
-	private String description(CareTask task, String link) {
+	private String description(CareTask task, List<String> close) {
 		List<String> last = new ArrayList<>();
 		add(last, "Caution", cutOrNull(told(task.text().caution()), CAUTION_OCTETS));
-		add(last, "Site", cutOrNull(task.siteName(), SITE_OCTETS));
-		last.add(said("Why this date") + ": " + link);
+		last.addAll(close);
 		List<String> first = new ArrayList<>();
 		String mark = MARKED.get(task.state());
 		if (mark != null && task.state() != TaskState.DONE) {

@@ -19,6 +19,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import net.fortuna.ical4j.model.ParameterList;
 import net.fortuna.ical4j.model.Property;
 import net.fortuna.ical4j.model.PropertyList;
@@ -90,6 +91,14 @@ public final class CalendarWriter {
 		 */
 		public static Before nothing(Instant now) {
 			return new Before(new byte[0], 0, now);
+		}
+
+		/**
+		 * What the document before showed.
+		 * @return identifiers of its entries
+		 */
+		public Set<String> shown() {
+			return Set.copyOf(Shown.of(this.octets).keySet());
 		}
 
 	}

@@ -15,9 +15,10 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
- * Answers 405 to everything but GET and HEAD below {@code /f/}. Calendar clients try
- * PROPFIND and OPTIONS to see whether they speak to a CalDAV server; without this the
- * security filter would answer 400 to one and the dispatcher 200 to the other.
+ * Answers 405 to everything but GET and HEAD below {@code /f/} and {@code /c/}, where
+ * public calendars lie. Calendar clients try PROPFIND and OPTIONS to see whether they
+ * speak to a CalDAV server; without this the security filter would answer 400 to one and
+ * the dispatcher 200 to the other.
  */
 @Configuration(proxyBeanMethods = false)
 class FeedMethods {
@@ -30,7 +31,7 @@ class FeedMethods {
 	@Bean
 	FilterRegistrationBean<OncePerRequestFilter> feedMethodsFilter() {
 		FilterRegistrationBean<OncePerRequestFilter> registration = new FilterRegistrationBean<>(filter());
-		registration.addUrlPatterns("/f/*");
+		registration.addUrlPatterns("/f/*", "/c/*");
 		registration.setOrder(ORDER);
 		return registration;
 	}

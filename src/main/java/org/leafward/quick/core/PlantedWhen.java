@@ -7,6 +7,7 @@ import java.util.function.IntFunction;
 import org.leafward.measure.Hemisphere;
 import org.leafward.measure.Season;
 import org.leafward.plants.Species;
+import org.springframework.modulith.NamedInterface;
 
 /**
  * When a plant went or goes into the ground, for those who tell only what grows: rules
@@ -17,6 +18,7 @@ import org.leafward.plants.Species;
  * @param hemisphere whose seasons apply
  * @param freezes the last freezes of a spring, by the year of the season
  */
+@NamedInterface("drawers")
 public record PlantedWhen(LocalDate today, Hemisphere hemisphere, IntFunction<SpringFreezes> freezes) {
 
 	/** Years after which nobody waters a tree as a young one. */

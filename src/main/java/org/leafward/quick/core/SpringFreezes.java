@@ -1,6 +1,7 @@
 package org.leafward.quick.core;
 
 import java.time.LocalDate;
+import org.springframework.modulith.NamedInterface;
 
 /**
  * The last freezes of a spring.
@@ -8,5 +9,6 @@ import java.time.LocalDate;
  * @param usual later than this in one spring of two
  * @param safe later than this in one spring of ten
  */
+@NamedInterface("drawers")
 public record SpringFreezes(LocalDate usual, LocalDate safe) {
 }

@@ -2,11 +2,13 @@ package org.leafward.quick.qr;
 
 import org.leafward.measure.BadInput;
 import org.leafward.pages.Svg;
+import org.springframework.modulith.NamedInterface;
 
 /**
  * An address as a QR code (ISO/IEC 18004), drawn dark on light on any page with the quiet
  * zone of four modules that the standard asks for.
  */
+@NamedInterface("drawers")
 public final class QrCode {
 
 	/** Most octets that are encoded; more would make modules too small for a screen. */

@@ -1,6 +1,7 @@
 package org.leafward.quick.web;
 
 import java.util.List;
+import org.springframework.modulith.NamedInterface;
 
 /**
  * How to subscribe in a calendar program, and how soon it follows changes. As known from
@@ -10,9 +11,11 @@ import java.util.List;
  * @param how to add a calendar by its address
  * @param updates how long changes take
  */
-record CalendarApp(String name, String how, String updates) {
+@NamedInterface("drawers")
+public record CalendarApp(String name, String how, String updates) {
 
-	static final List<CalendarApp> ALL = List.of(
+	/** In the order in which most people have them. */
+	public static final List<CalendarApp> ALL = List.of(
 			new CalendarApp("iPhone and iPad",
 					"Scan the code with the camera, or open the link here on the phone, and confirm.",
 					"Follows in an hour to a day, as set for fetching in the settings of calendar accounts."),

@@ -28,11 +28,11 @@ public interface SiteRepository extends JpaRepository<SiteEntity, UUID> {
 	@Query("select s.id from SiteEntity s where s.id > :after order by s.id")
 	List<UUID> idsAfter(UUID after, Pageable page);
 
-	@Query("select s from SiteEntity s where lower(s.county) in :counties order by s.county, s.name, s.id")
-	List<SiteEntity> inCounties(Set<String> counties, Pageable page);
+	@Query("select s from SiteEntity s where lower(s.county) in :counties and s.owner <> :but order by s.county, s.name, s.id")
+	List<SiteEntity> inCounties(Set<String> counties, UUID but, Pageable page);
 
-	@Query("select s from SiteEntity s order by s.name, s.id")
-	List<SiteEntity> all(Pageable page);
+	@Query("select s from SiteEntity s where s.owner <> :but order by s.name, s.id")
+	List<SiteEntity> all(UUID but, Pageable page);
 
 	@Query("""
 			select s from SiteEntity s

@@ -276,6 +276,10 @@ class AccessThings {
 			case "workshop", "packs", "rules" -> "shrubs";
 			case "shrubs" -> "prune-after-bloom";
 			case "versions" -> version();
+			// Everybody may; there are no counties here.
+			case "c" -> "us-ia-alder-county";
+			case "us-ia-alder-county" -> "roses";
+			case "roses" -> "es-us";
 			default -> throw new IllegalStateException("nothing to put after /" + before + "/: add it here");
 		};
 	}
