@@ -32,30 +32,30 @@ public final class RebuildBenchmark {
 
 	private static final Duration LIMIT = Duration.ofHours(1);
 
-	private static final int EACH = 25;
-
 	private RebuildBenchmark() {
 	}
 
 	/**
 	 * Runs the benchmark and prints what it took.
-	 * @param args number of sites, each with 12 plantings and 25 calendars; 4000 by default
+	 * @param args number of sites, each with 12 plantings, 1000 by default; calendars of
+	 * each, 100 by default
 	 */
 	public static void main(String[] args) throws Exception {
-		int sites = (args.length > 0) ? Integer.parseInt(args[0]) : 4_000;
+		int sites = (args.length > 0) ? Integer.parseInt(args[0]) : 1_000;
+		int each = (args.length > 1) ? Integer.parseInt(args[1]) : 100;
 		Path folder = Files.createTempDirectory(Files.createDirectories(Path.of("target")), "bench-rebuild")
 			.toAbsolutePath();
 		try (ConfigurableApplicationContext context = new SpringApplicationBuilder(Application.class).run(
 				"--leafward.data-directory=" + folder, "--server.port=0", "--server.address=127.0.0.1",
 				"--spring.quartz.auto-startup=false", "--logging.level.root=warn")) {
-			run(context, sites, folder);
+			run(context, sites, each, folder);
 		}
 		finally {
 			FileSystemUtils.deleteRecursively(folder);
 		}
 	}
 
-	private static void run(ConfigurableApplicationContext context, int sites, Path folder) throws Exception {
+	private static void run(ConfigurableApplicationContext context, int sites, int each, Path folder) throws Exception {
 		JdbcClient database = context.getBean(JdbcClient.class);
 		Replanning replanning = context.getBean(Replanning.class);
 		ReplanBenchmark.fill(context, sites, 12 * sites, 20);
@@ -66,10 +66,10 @@ public final class RebuildBenchmark {
 		});
 		System.out.printf("REBUILD %,d sites planned, %,d tasks%n", sites,
 				database.sql("select count(*) from care.task").query(Long.class).single());
-		subscribe(database, sites);
+		subscribe(database, sites, each);
 		context.getBean(PollBoard.class).reload();
 		RebuildWorker worker = context.getBean(RebuildWorker.class);
-		time("all built for the first time", sites * EACH, () -> {
+		time("all built for the first time", sites * each, () -> {
 			worker.soon();
 			return stale(database) == 0;
 		});
@@ -78,12 +78,12 @@ public final class RebuildBenchmark {
 					.query(Integer.class)
 					.single());
 		database.sql("vacuum analyze").update();
-		Process polls = polls(folder, sites * EACH,
+		Process polls = polls(folder, sites * each,
 				context.getEnvironment().getRequiredProperty("local.server.port", Integer.class));
 		Thread.sleep(5_000);
 		publish(context);
 		Instant asked = Instant.now();
-		time("after a changed rule, with 1,000 polls a second", sites * EACH,
+		time("after a changed rule, with 1,000 polls a second", sites * each,
 				() -> quiet(database) && stale(database) == 0);
 		long rebuilt = database.sql("select count(*) from feeds.feed_document where last_modified >= ?")
 			.param(OffsetDateTime.ofInstant(asked.minusSeconds(60), ZoneOffset.UTC))
@@ -109,7 +109,7 @@ public final class RebuildBenchmark {
 		return database.sql("select count(*) from feeds.feed_document where stale").query(Long.class).single();
 	}
 
-	private static void subscribe(JdbcClient database, int sites) {
+	private static void subscribe(JdbcClient database, int sites, int each) {
 		byte[] nothing = Packing.pack(new byte[0]);
 		database.sql("""
 				insert into feeds.feed (id, kind, what, owner, token_hash, created_at, last_fetched_at, language, units)
@@ -118,7 +118,7 @@ public final class RebuildBenchmark {
 				now() - interval '90 days', now() - random() * interval '1 day',
 				case when i %% 10 = 0 then 'es' else 'en' end, case when i %% 3 = 0 then 'us' else 'both' end
 				from generate_series(0, ? - 1) i
-				""".formatted(sites, sites)).param(sites * EACH).update();
+				""".formatted(sites, sites)).param(sites * each).update();
 		database.sql("""
 				insert into feeds.feed_document (feed_id, form, packed, etag, last_modified, stale, built_for, built_at,
 				next_poll)
