@@ -3,10 +3,7 @@ package org.leafward.feeds;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
@@ -43,6 +40,7 @@ import org.leafward.register.Sun;
 import org.leafward.register.Wind;
 import org.leafward.support.SettableClock;
 import org.leafward.support.TestDatabase;
+import org.leafward.support.Wire;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.context.TestConfiguration;
@@ -58,6 +56,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.support.Wire.header;
 import static org.awaitility.Awaitility.await;
 import static org.leafward.feeds.core.CareTaskFixture.aTask;
 import static org.mockito.ArgumentMatchers.any;
@@ -81,8 +80,6 @@ class FeedServerTests {
 	private static final DateTimeFormatter DATE = DateTimeFormatter
 		.ofPattern("EEE, dd MMM yyyy HH:mm:ss 'GMT'", Locale.US)
 		.withZone(ZoneOffset.UTC);
-
-	private final HttpClient client = HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
 
 	private final SiteId site = new SiteId(UUID.randomUUID());
 
@@ -488,22 +485,7 @@ class FeedServerTests {
 	}
 
 	private HttpResponse<byte[]> send(String method, String path, String... headers) {
-		HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://localhost:" + this.port + path))
-			.timeout(Duration.ofSeconds(20))
-			.method(method, HttpRequest.BodyPublishers.noBody());
-		if (headers.length > 0) {
-			request.headers(headers);
-		}
-		try {
-			return this.client.send(request.build(), BodyHandlers.ofByteArray());
-		}
-		catch (IOException | InterruptedException ex) {
-			throw new IllegalStateException(ex);
-		}
-	}
-
-	private static String header(HttpResponse<?> response, String name) {
-		return response.headers().firstValue(name).orElse(null);
+		return Wire.send(this.port, method, path, headers);
 	}
 
 	private static byte[] unpack(byte[] packed) throws IOException {

@@ -2,10 +2,10 @@ package org.leafward.counties.core;
 
 import java.net.URI;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
@@ -131,12 +131,20 @@ public final class CountyEntries {
 	/**
 	 * The name of the calendar.
 	 * @param titles titles of its kinds, English
-	 * @return for example "Plant care: Roses, Alder County"
+	 * @return for example "Plant care: Bulbs, roses, Alder County"
 	 */
 	public String name(List<String> titles) {
-		List<String> parts = new ArrayList<>(titles.stream().map(this.words::said).toList());
-		parts.add(this.county);
-		return this.words.name(String.join(", ", parts));
+		String kinds = titles.stream()
+			.map(this.words::said)
+			.map(CountyEntries::small)
+			.collect(Collectors.joining(", "));
+		return this.words
+			.name(kinds.substring(0, 1).toUpperCase(Locale.ROOT) + kinds.substring(1) + ", " + this.county);
+	}
+
+	/** Kinds are no proper names, and stand in a row. */
+	private static String small(String title) {
+		return title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1);
 	}
 
 	/**

@@ -6,7 +6,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.Executors;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import org.leafward.feeds.store.PollTable;
 import org.slf4j.Logger;
@@ -48,7 +51,13 @@ public class Fetches implements DisposableBean {
 
 	private final BlockingQueue<byte[]> waiting = new LinkedBlockingQueue<>(MOST_WAITING);
 
-	private @Nullable Thread thread;
+	private final ScheduledExecutorService writer = Executors.newSingleThreadScheduledExecutor((task) -> {
+		Thread thread = new Thread(task, "feeds-fetches");
+		thread.setDaemon(true);
+		return thread;
+	});
+
+	private boolean begun;
 
 	Fetches(PollTable table, PollBoard board, PlatformTransactionManager transactions, Clock clock,
 			@Value("${leafward.feeds.note-fetches-every:1s}") Duration pause) {
@@ -90,36 +99,25 @@ public class Fetches implements DisposableBean {
 
 	@EventListener(ApplicationReadyEvent.class)
 	synchronized void start() {
-		if (this.thread == null) {
-			Thread writer = new Thread(this::run, "feeds-fetches");
-			writer.setDaemon(true);
-			writer.start();
-			this.thread = writer;
+		if (!this.begun) {
+			this.begun = true;
+			this.writer.scheduleWithFixedDelay(this::writeOrTell, this.pause.toMillis(), this.pause.toMillis(),
+					TimeUnit.MILLISECONDS);
 		}
 	}
 
-	private void run() {
+	private void writeOrTell() {
 		try {
-			while (!Thread.currentThread().isInterrupted()) {
-				Thread.sleep(this.pause.toMillis());
-				try {
-					write();
-				}
-				catch (RuntimeException ex) {
-					LOG.warn("It isn't noted that some calendars were asked for: {}", ex.toString());
-				}
-			}
+			write();
 		}
-		catch (InterruptedException ex) {
-			Thread.currentThread().interrupt();
+		catch (RuntimeException ex) {
+			LOG.warn("It isn't noted that some calendars were asked for: {}", ex.toString());
 		}
 	}
 
 	@Override
-	public synchronized void destroy() {
-		if (this.thread != null) {
-			this.thread.interrupt();
-		}
+	public void destroy() {
+		this.writer.shutdownNow();
 	}
 
 }

@@ -42,8 +42,6 @@ public class PollBoard implements DisposableBean {
 
 	private static final Logger LOG = LoggerFactory.getLogger(PollBoard.class);
 
-	private static final String CHANNEL = "leafward_feeds";
-
 	/** How long it waits for news before it sees whether the connection still works. */
 	private static final int PATIENCE = 10_000;
 
@@ -130,43 +128,47 @@ public class PollBoard implements DisposableBean {
 	/**
 	 * Returns once this node answers as the caller's transaction has it: an address that
 	 * was killed is dead when the page says so. Within a transaction this happens after
-	 * its end.
+	 * its end, and what is written after this call is not waited for.
 	 */
 	public void settle() {
-		if (!TransactionSynchronizationManager.isSynchronizationActive()) {
-			await();
+		if (!this.ready) {
+			return;
+		}
+		// News come in the order in which they were sent, so what comes back here is
+		// later than all before it.
+		String mark = "P" + UUID.randomUUID();
+		CountDownLatch heard = new CountDownLatch(1);
+		this.waiting.put(mark, heard);
+		boolean inTransaction = TransactionSynchronizationManager.isSynchronizationActive();
+		try {
+			this.table.tell(mark);
+		}
+		catch (RuntimeException ex) {
+			this.waiting.remove(mark);
+			throw ex;
+		}
+		if (!inTransaction) {
+			await(mark, heard);
 			return;
 		}
 		TransactionSynchronizationManager.registerSynchronization(new TransactionSynchronization() {
 			@Override
 			public void afterCompletion(int status) {
 				if (status == STATUS_COMMITTED) {
-					await();
+					await(mark, heard);
+				}
+				else {
+					PollBoard.this.waiting.remove(mark);
 				}
 			}
 		});
 	}
 
-	private void await() {
-		if (!this.ready) {
-			return;
-		}
-		// News come in the order of their transactions, so what comes back here is later
-		// than all before it.
-		String mark = "P" + UUID.randomUUID();
-		CountDownLatch heard = new CountDownLatch(1);
-		this.waiting.put(mark, heard);
-		try (Connection connection = this.source.getConnection(); Statement statement = connection.createStatement()) {
-			statement.execute("select pg_notify('" + CHANNEL + "', '" + mark + "')");
-			if (!connection.getAutoCommit()) {
-				connection.commit();
-			}
+	private void await(String mark, CountDownLatch heard) {
+		try {
 			if (!heard.await(2, TimeUnit.SECONDS)) {
 				LOG.warn("The database was slow to tell of a change of a calendar's address");
 			}
-		}
-		catch (SQLException ex) {
-			LOG.warn("It isn't known whether this node has heard of a change of a calendar's address", ex);
 		}
 		catch (InterruptedException ex) {
 			Thread.currentThread().interrupt();
@@ -206,9 +208,11 @@ public class PollBoard implements DisposableBean {
 	private void listen(Connection connection) throws SQLException {
 		PGConnection news = connection.unwrap(PGConnection.class);
 		try (Statement statement = connection.createStatement()) {
-			statement.execute("listen " + CHANNEL);
+			statement.execute("listen " + PollTable.CHANNEL);
 			reload();
-			take(news.getNotifications());
+			// Those who wait for news hold connections, so the news must need none.
+			PollTable own = this.table.over(connection);
+			take(news.getNotifications(), own);
 			this.ready = true;
 			LOG.info("{} addresses of calendars are in memory", this.index.size());
 			while (!this.closed) {
@@ -217,13 +221,13 @@ public class PollBoard implements DisposableBean {
 					statement.setQueryTimeout(10);
 					statement.execute("select 1");
 				}
-				take(some);
+				take(some, own);
 			}
 			statement.execute("unlisten *");
 		}
 	}
 
-	private void take(PGNotification @Nullable [] news) {
+	private void take(PGNotification @Nullable [] news, PollTable own) {
 		if (news == null) {
 			return;
 		}
@@ -237,17 +241,17 @@ public class PollBoard implements DisposableBean {
 				default -> marks.add(what);
 			}
 			if (changed.size() >= AT_ONCE) {
-				look(changed);
+				look(changed, own);
 				changed.clear();
 			}
 		}
-		look(changed);
+		look(changed, own);
 		marks.stream().map(this.waiting::get).filter(Objects::nonNull).forEach(CountDownLatch::countDown);
 	}
 
-	private void look(Set<UUID> changed) {
+	private void look(Set<UUID> changed, PollTable own) {
 		if (!changed.isEmpty()) {
-			this.table.of(changed).forEach(this::note);
+			own.of(changed).forEach(this::note);
 		}
 	}
 

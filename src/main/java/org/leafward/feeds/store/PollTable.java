@@ -1,5 +1,6 @@
 package org.leafward.feeds.store;
 
+import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Duration;
@@ -20,11 +21,15 @@ import org.leafward.feeds.core.PollIndex.Answer;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.RowCallbackHandler;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 import org.springframework.stereotype.Repository;
 
 /** Feeds as those who poll see them. */
 @Repository
 public class PollTable {
+
+	/** On which the triggers of V0053 tell of changes. */
+	public static final String CHANNEL = "leafward_feeds";
 
 	private static final String ANSWERS = """
 			select f.token_hash, f.revoked_at is not null as revoked, f.expired, o.form, d.etag, d.last_modified
@@ -45,6 +50,15 @@ public class PollTable {
 		this.rows = new JdbcTemplate(Objects.requireNonNull(rows.getDataSource()));
 		this.rows.setFetchSize(ROWS_AT_ONCE);
 		this.database = JdbcClient.create(rows);
+	}
+
+	/**
+	 * The same table over one connection.
+	 * @param connection open as long as the table is used
+	 * @return for whoever must not wait for a connection
+	 */
+	public PollTable over(Connection connection) {
+		return new PollTable(new JdbcTemplate(new SingleConnectionDataSource(connection, true)));
 	}
 
 	/**
@@ -91,6 +105,16 @@ public class PollTable {
 		return new Row(hash, form, Answer.living(HexFormat.of().parseHex(etag), modified.getEpochSecond()));
 	}
 
+	/**
+	 * Tells all nodes something, at the end of the caller's transaction where there is
+	 * one.
+	 * @param what at most 8,000 octets
+	 */
+	public void tell(String what) {
+		this.database.sql("select pg_notify('" + CHANNEL + "', ?)").param(what).query((row) -> {
+		});
+	}
+
 	/** What was known of a feed when it was asked again. */
 	private record Asked(UUID feed, FeedLife life, @Nullable Instant before) {
 	}
@@ -119,6 +143,12 @@ public class PollTable {
 						""",
 				found.stream().map((one) -> new Object[] { FeedTable.utc(at), every(one, at), one.feed() }).toList());
 		UUID[] feeds = found.stream().map(Asked::feed).toArray(UUID[]::new);
+		// In the order of everybody else who locks several, or two would wait for each
+		// other.
+		this.database.sql("""
+				select from feeds.feed_document where feed_id = any(?) order by feed_id, form for update
+				""").param(feeds).query((row) -> {
+		});
 		this.database
 			.sql("""
 					update feeds.feed_document d set next_poll = f.last_fetched_at + coalesce(f.polled_every, interval '1 day')

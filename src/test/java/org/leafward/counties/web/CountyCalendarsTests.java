@@ -1,12 +1,8 @@
 package org.leafward.counties.web;
 
 import java.io.ByteArrayInputStream;
-import java.io.IOException;
 import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -34,6 +30,7 @@ import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.support.TestDatabase;
+import org.leafward.support.Wire;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
@@ -43,6 +40,7 @@ import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.support.Wire.header;
 
 /** The calendars of the invented region's counties, as anybody meets them. */
 @SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT,
@@ -52,8 +50,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 class CountyCalendarsTests {
 
 	private static final String ALDER = "/c/us-ia-alder-county/";
-
-	private final HttpClient client = HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
 
 	@LocalServerPort
 	private int port;
@@ -104,7 +100,7 @@ class CountyCalendarsTests {
 		byte[] octets = send("GET", ALDER + "vegetables+annuals+conifers+shade-trees/es-metric/tasks.ics").body();
 		assertThat(IcsLinter.problems(octets)).isEmpty();
 		String text = new String(octets, StandardCharsets.UTF_8).replace("\r\n ", "");
-		assertThat(text).contains("NAME:Cuidado de plantas: hortalizas", "Sitio: Alder County")
+		assertThat(text).contains("NAME:Cuidado de plantas: Hortalizas", "Sitio: Alder County")
 			.containsPattern(" y \\d+ más");
 		assertThat(text).doesNotContain(" in)").doesNotContain("/tasks/");
 		assertThat(octets.length).isLessThan(900_000);
@@ -265,22 +261,7 @@ class CountyCalendarsTests {
 	}
 
 	private HttpResponse<byte[]> send(String method, String path, String... headers) {
-		HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://localhost:" + this.port + path))
-			.timeout(Duration.ofSeconds(60))
-			.method(method, HttpRequest.BodyPublishers.noBody());
-		if (headers.length > 0) {
-			request.headers(headers);
-		}
-		try {
-			return this.client.send(request.build(), BodyHandlers.ofByteArray());
-		}
-		catch (IOException | InterruptedException ex) {
-			throw new IllegalStateException(ex);
-		}
-	}
-
-	private static String header(HttpResponse<?> response, String name) {
-		return response.headers().firstValue(name).orElse(null);
+		return Wire.send(this.port, method, path, headers);
 	}
 
 }

@@ -103,6 +103,24 @@ class PollBoardTests {
 		}
 	}
 
+	/** Or as many at once as there are connections would wait for each other. */
+	@Test
+	void waitingTakesNoSecondConnection() {
+		FeedId feed = made("last");
+		await().until(() -> this.here.find(hash("last"), FeedForm.EVENTS) != null);
+		// One for each node that listens, and the one of the transaction.
+		this.source.setMaximumPoolSize(3);
+		this.source.getHikariPoolMXBean().softEvictConnections();
+		this.source.setConnectionTimeout(1_000);
+		long begin = System.nanoTime();
+		this.transaction.executeWithoutResult((status) -> {
+			this.feeds.revoke(feed, this.owner, NOW);
+			this.here.settle();
+		});
+		assertThat(this.here.find(hash("last"), FeedForm.EVENTS)).isEqualTo(Answer.dead(false));
+		assertThat(Duration.ofNanos(System.nanoTime() - begin)).isLessThan(Duration.ofSeconds(1));
+	}
+
 	@Test
 	void whatIsRolledBackChangesNothing() {
 		FeedId feed = made("kept");
