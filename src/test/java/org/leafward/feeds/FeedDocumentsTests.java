@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import org.awaitility.Awaitility;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -46,6 +47,7 @@ import static org.leafward.feeds.core.CareTaskFixture.aTask;
 import static org.mockito.ArgumentMatchers.any;
 import static org.mockito.BDDMockito.given;
 import static org.mockito.BDDMockito.then;
+import static org.mockito.BDDMockito.willAnswer;
 import static org.mockito.Mockito.clearInvocations;
 import static org.mockito.Mockito.mock;
 import static org.mockito.Mockito.never;
@@ -263,6 +265,33 @@ class FeedDocumentsTests {
 		done.countDown();
 		other.join(10_000);
 		assertThat(this.documents.rebuildStale(BOX)).isEqualTo(1);
+	}
+
+	/** Or the change would be in no document until the next day. */
+	@Test
+	void aChangeWhileADocumentIsBuiltFromTheTasksBeforeIsNotLost() throws Exception {
+		this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
+		CountDownLatch read = new CountDownLatch(1);
+		CountDownLatch go = new CountDownLatch(1);
+		willAnswer((call) -> {
+			read.countDown();
+			await(go);
+			return List.of(aTask().build());
+		}).given(this.tasks).ofSite(any(), any());
+		Thread builder = new Thread(() -> this.transaction
+			.executeWithoutResult((status) -> this.documents.buildNow(this.site.value(), this.person.value())));
+		builder.start();
+		await(read);
+		Thread change = new Thread(() -> this.documents.planChanged(this.site.value(), this.person.value()));
+		change.start();
+		Awaitility.await().until(() -> !change.isAlive() || this.database.sql("""
+				select count(*) from pg_stat_activity
+				where datname = current_database() and wait_event_type = 'Lock'
+				""").query(Long.class).single() > 0);
+		go.countDown();
+		builder.join(10_000);
+		change.join(10_000);
+		assertThat(column("stale")).isEqualTo(true);
 	}
 
 	@Test

@@ -124,7 +124,8 @@ public class DocumentTable {
 	}
 
 	/**
-	 * Marks documents stale, in one order everywhere.
+	 * Marks documents stale, in one order everywhere; also those that are stale already,
+	 * as one of them may be built just now from the tasks before.
 	 * @param site the site whose tasks changed
 	 * @param person whose site it is
 	 * @return how many show the site
@@ -133,7 +134,7 @@ public class DocumentTable {
 		return this.database.sql("""
 				update feeds.feed_document set stale = true where (feed_id, form) in (
 				select d.feed_id, d.form from feeds.feed f join feeds.feed_document d on d.feed_id = f.id
-				where f.revoked_at is null and not d.stale
+				where f.revoked_at is null
 				and (f.kind = 'SITE' and f.what = ? or f.kind = 'PERSON' and f.what = ?)
 				order by d.feed_id, d.form for update of d)
 				""").params(site, person).update();
