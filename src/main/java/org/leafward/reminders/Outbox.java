@@ -6,7 +6,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
 import org.leafward.measure.BadInput;
-import org.leafward.reminders.store.MailTable;
+import org.leafward.reminders.store.MessageTable;
 import org.springframework.stereotype.Service;
 
 /** Every mail that was made, whatever became of it. */
@@ -17,9 +17,9 @@ public class Outbox {
 
 	private static final int LARGEST_PAGE = 200;
 
-	private final MailTable table;
+	private final MessageTable table;
 
-	Outbox(MailTable table) {
+	Outbox(MessageTable table) {
 		this.table = table;
 	}
 
@@ -31,7 +31,7 @@ public class Outbox {
 	 * @return newest first
 	 * @throws BadInput if page or size are out of range
 	 */
-	public MailPage ofPerson(PersonId person, int page, int size) {
+	public MessagePage ofPerson(PersonId person, int page, int size) {
 		return page(person, page, size);
 	}
 
@@ -42,7 +42,7 @@ public class Outbox {
 	 * @return newest first
 	 * @throws BadInput if page or size are out of range
 	 */
-	public MailPage all(int page, int size) {
+	public MessagePage all(int page, int size) {
 		return page(null, page, size);
 	}
 
@@ -51,11 +51,11 @@ public class Outbox {
 	 * @param id its identifier
 	 * @return empty when there is none
 	 */
-	public Optional<Mail> find(UUID id) {
+	public Optional<Message> find(UUID id) {
 		return this.table.find(id);
 	}
 
-	private MailPage page(@Nullable PersonId person, int page, int size) {
+	private MessagePage page(@Nullable PersonId person, int page, int size) {
 		if (page < 0 || page > LAST_PAGE) {
 			throw new BadInput("page %d is not 0 to %d".formatted(page, LAST_PAGE), "page", "start at page 0");
 		}
@@ -63,8 +63,8 @@ public class Outbox {
 			throw new BadInput("size %d is not 1 to %d".formatted(size, LARGEST_PAGE), "size", "ask for fewer");
 		}
 		// One more than asked for tells whether there is a next page.
-		List<Mail> mails = this.table.newest(person, (long) page * size, size + 1);
-		return new MailPage(mails.subList(0, Math.min(size, mails.size())), page, mails.size() > size);
+		List<Message> mails = this.table.newest(person, (long) page * size, size + 1);
+		return new MessagePage(mails.subList(0, Math.min(size, mails.size())), page, mails.size() > size);
 	}
 
 }

@@ -54,7 +54,7 @@ final class PageSamples {
 	record Listed(Object id, String name, String more) {
 	}
 
-	record MailRow(Object id, String subject, String from, String to, Instant at, String atWords, String state,
+	record MessageRow(Object id, String subject, String from, String to, Instant at, String atWords, String state,
 			String reply, String messageId, String text) {
 	}
 
@@ -319,7 +319,7 @@ final class PageSamples {
 						choices("", "It doesn’t", "lamps", "under lamps")));
 		all.putAll(CalculatorSamples.all());
 		all.putAll(QuickSamples.all());
-		MailRow mail = new MailRow(ID, "Thu 12 Nov: Water deeply: hedge by the gate (common boxwood)",
+		MessageRow mail = new MessageRow(ID, "Thu 12 Nov: Water deeply: hedge by the gate (common boxwood)",
 				"Leafward <reminders@example.org>", "Nora Field <nora@example.org>",
 				Instant.parse("2026-11-12T13:00:00Z"), "Thu 12 Nov 2026, 07:00 (Central Time)",
 				"not taken yet, will be tried again", "451 4.7.1 come back in a while", "<6f8d0a52@example.org>",

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.leafward.measure.BadInput;
-import org.leafward.reminders.store.MailTable;
+import org.leafward.reminders.store.MessageTable;
 import org.leafward.reminders.store.ReminderTable;
 import org.leafward.support.TestDatabase;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -36,22 +36,22 @@ class OutboxTests {
 
 	@Test
 	void knowsWhetherThereIsAnotherPage() {
-		MailTable table = new MailTable(this.database);
+		MessageTable table = new MessageTable(this.database);
 		Outbox outbox = new Outbox(table);
 		for (int number = 0; number < 4; number++) {
-			table.save(new Mail(TaskFixture.id("m" + number), ADA, "a@b", "ada@b", "Ada", "s" + number, "t", "h",
-					"<" + number + "@b>", MailState.WAITING, Instant.ofEpochSecond(number), null, null));
+			table.save(new Message(TaskFixture.id("m" + number), ADA, "a@b", "ada@b", "Ada", "s" + number, "t", "h",
+					"<" + number + "@b>", MessageState.WAITING, Instant.ofEpochSecond(number), null, null));
 		}
-		assertThat(outbox.all(0, 2)).extracting((page) -> page.mails().size(), MailPage::more).containsExactly(2, true);
-		assertThat(outbox.ofPerson(ADA, 1, 2)).extracting((page) -> page.mails().get(0).subject(), MailPage::more)
+		assertThat(outbox.all(0, 2)).extracting((page) -> page.mails().size(), MessagePage::more).containsExactly(2, true);
+		assertThat(outbox.ofPerson(ADA, 1, 2)).extracting((page) -> page.mails().get(0).subject(), MessagePage::more)
 			.containsExactly("s1", false);
-		assertThat(outbox.all(2, 2)).isEqualTo(new MailPage(List.of(), 2, false));
+		assertThat(outbox.all(2, 2)).isEqualTo(new MessagePage(List.of(), 2, false));
 		assertThat(outbox.find(TaskFixture.id("m1"))).isPresent();
 	}
 
 	@Test
 	void isBounded() {
-		Outbox outbox = new Outbox(new MailTable(this.database));
+		Outbox outbox = new Outbox(new MessageTable(this.database));
 		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> outbox.all(-1, 10));
 		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> outbox.all(100_001, 10));
 		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> outbox.ofPerson(ADA, 0, 0));

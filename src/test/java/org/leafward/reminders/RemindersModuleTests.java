@@ -94,8 +94,8 @@ class RemindersModuleTests {
 		assertThat(this.dispatcher.run()).isOne();
 		assertThat(this.dispatcher.run()).isZero();
 		assertThat(this.outbox.ofPerson(ADA, 0, 10).mails()).singleElement()
-			.extracting(Mail::state, Mail::sender)
-			.containsExactly(MailState.KEPT, "Leafward <reminders@localhost>");
+			.extracting(Message::state, Message::sender)
+			.containsExactly(MessageState.KEPT, "Leafward <reminders@localhost>");
 	}
 
 	@Test

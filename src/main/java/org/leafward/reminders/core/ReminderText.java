@@ -34,14 +34,14 @@ public final class ReminderText {
 	 * @param baseUrl address of this server without a slash at its end
 	 * @return the mail's text; the same for the same tasks
 	 */
-	public static MailText of(List<ReminderItem> items, String baseUrl) {
+	public static MessageText of(List<ReminderItem> items, String baseUrl) {
 		List<ReminderItem> ordered = items.stream().sorted(ORDER).toList();
 		Map<Alike, List<ReminderItem>> alike = new LinkedHashMap<>();
 		ordered.forEach((item) -> alike.computeIfAbsent(Alike.of(item), (key) -> new ArrayList<>()).add(item));
 		List<TaskLines> tasks = alike.values().stream().map((group) -> TaskLines.of(group, baseUrl)).toList();
 		String opening = opening(ordered, tasks.size());
 		List<String> footer = footer(ordered, baseUrl);
-		return new MailText(subject(ordered, tasks), plain(opening, tasks, footer), html(opening, tasks, footer));
+		return new MessageText(subject(ordered, tasks), plain(opening, tasks, footer), html(opening, tasks, footer));
 	}
 
 	/** What makes the tasks of several plantings one piece of work, told once. */

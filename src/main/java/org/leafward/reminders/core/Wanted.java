@@ -2,24 +2,47 @@ package org.leafward.reminders.core;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.leafward.care.TaskId;
+import org.leafward.reminders.Topic;
 
 /**
- * A reminder that a task calls for.
+ * A reminder that the plan and the person's wishes call for.
  *
- * @param task the task
- * @param firstDay its first day
- * @param dueAt when the reminder is due
+ * @param channel code of the channel
+ * @param topic what it tells
+ * @param subject the task, or the person whose outlook it is
+ * @param firstDay first day of the task, or the day of the outlook or of the change
+ * @param bundle what goes out together
+ * @param dueAt when it is due
  * @param expiresAt from when it is no longer worth sending
  */
-public record Wanted(TaskId task, LocalDate firstDay, Instant dueAt, Instant expiresAt) {
+public record Wanted(String channel, Topic topic, UUID subject, LocalDate firstDay, String bundle, Instant dueAt,
+		Instant expiresAt) {
 
 	/**
-	 * The key that lets a task have one reminder for one first day.
-	 * @return task and first day
+	 * What has one reminder at a time.
+	 * @return channel and subject, and whether it is about a change
+	 */
+	public String line() {
+		return this.channel + ":" + ((this.topic == Topic.CHANGE) ? "change:" : "") + this.subject;
+	}
+
+	/**
+	 * The key that lets a task have one reminder for one first day and channel.
+	 * @return line and first day
 	 */
 	public String dedupKey() {
-		return this.task + "@" + this.firstDay;
+		return line() + "@" + this.firstDay;
+	}
+
+	/**
+	 * The task it is about.
+	 * @return null for an outlook
+	 */
+	public @Nullable TaskId task() {
+		return (this.topic == Topic.OUTLOOK) ? null : new TaskId(this.subject);
 	}
 
 }

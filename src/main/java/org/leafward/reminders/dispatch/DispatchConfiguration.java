@@ -7,7 +7,7 @@ import org.leafward.care.TaskCalendar;
 import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.core.SenderAddress;
 import org.leafward.reminders.store.ClaimTable;
-import org.leafward.reminders.store.MailTable;
+import org.leafward.reminders.store.MessageTable;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -18,7 +18,7 @@ import org.springframework.transaction.support.TransactionOperations;
 class DispatchConfiguration {
 
 	@Bean
-	Ledger reminderLedger(ClaimTable claims, MailTable mails, TransactionOperations transactions,
+	Ledger reminderLedger(ClaimTable claims, MessageTable mails, TransactionOperations transactions,
 			@Value("${leafward.mail.from}") String from, @Value("${leafward.base-url}") String baseUrl, Clock clock) {
 		return new Ledger(claims, mails, transactions, SenderAddress.of(from), baseUrl.replaceAll("/+$", ""),
 				() -> ThreadLocalRandom.current().nextDouble(), clock);

@@ -14,7 +14,7 @@ import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.TaskCalendar;
-import org.leafward.reminders.Mail;
+import org.leafward.reminders.Message;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.channel.Delivery;
@@ -157,7 +157,7 @@ public class Dispatcher {
 		if (sorted.good().isEmpty()) {
 			return null;
 		}
-		Optional<Mail> mail = this.ledger.open(token, person.get(), sorted);
+		Optional<Message> mail = this.ledger.open(token, person.get(), sorted);
 		if (mail.isEmpty()) {
 			return null;
 		}

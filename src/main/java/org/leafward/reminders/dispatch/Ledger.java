@@ -8,19 +8,19 @@ import java.util.UUID;
 import java.util.function.DoubleSupplier;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
-import org.leafward.reminders.Mail;
-import org.leafward.reminders.MailState;
+import org.leafward.reminders.Message;
+import org.leafward.reminders.MessageState;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.channel.Delivery;
 import org.leafward.reminders.channel.Delivery.Outcome;
 import org.leafward.reminders.core.BackOff;
-import org.leafward.reminders.core.MailText;
+import org.leafward.reminders.core.MessageText;
 import org.leafward.reminders.core.OneLine;
 import org.leafward.reminders.core.ReminderText;
 import org.leafward.reminders.core.SenderAddress;
 import org.leafward.reminders.store.ClaimTable;
 import org.leafward.reminders.store.Claimed;
-import org.leafward.reminders.store.MailTable;
+import org.leafward.reminders.store.MessageTable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.transaction.support.TransactionOperations;
@@ -32,7 +32,7 @@ public class Ledger {
 
 	private final ClaimTable claims;
 
-	private final MailTable mails;
+	private final MessageTable mails;
 
 	private final TransactionOperations transactions;
 
@@ -54,7 +54,7 @@ public class Ledger {
 	 * @param random values from 0 (inclusive) to 1 (exclusive), to spread tries
 	 * @param clock what time it is
 	 */
-	public Ledger(ClaimTable claims, MailTable mails, TransactionOperations transactions, SenderAddress sender,
+	public Ledger(ClaimTable claims, MessageTable mails, TransactionOperations transactions, SenderAddress sender,
 			String baseUrl, DoubleSupplier random, Clock clock) {
 		this.claims = claims;
 		this.mails = mails;
@@ -79,10 +79,10 @@ public class Ledger {
 	 * Writes the mail before it leaves.
 	 * @return empty when the claim has ended meanwhile
 	 */
-	Optional<Mail> open(UUID token, Person person, Sorted sorted) {
-		MailText text = ReminderText.of(sorted.items(), this.baseUrl);
+	Optional<Message> open(UUID token, Person person, Sorted sorted) {
+		MessageText text = ReminderText.of(sorted.items(), this.baseUrl);
 		UUID earlier = sorted.good().get(0).mail();
-		Mail mail = ((earlier != null) ? this.mails.find(earlier) : Optional.<Mail>empty())
+		Message mail = ((earlier != null) ? this.mails.find(earlier) : Optional.<Message>empty())
 			.map((known) -> mail(known.id(), known.messageId(), known.createdAt(), person, text))
 			.orElseGet(() -> {
 				UUID id = UUID.randomUUID();
@@ -104,12 +104,12 @@ public class Ledger {
 	}
 
 	/** Writes down what came of handing it on. */
-	void close(UUID token, Mail mail, List<Claimed> rows, Delivery delivery) {
+	void close(UUID token, Message mail, List<Claimed> rows, Delivery delivery) {
 		this.transactions.executeWithoutResult((status) -> {
 			if (delivery.outcome() == Outcome.LATER || delivery.outcome() == Outcome.UNREACHABLE) {
 				LOG.info("mail {} was not taken: {}", mail.id(), delivery.reason());
 				String reason = String.valueOf(delivery.reason());
-				this.mails.record(mail.id(), MailState.WAITING, null, reason);
+				this.mails.record(mail.id(), MessageState.WAITING, null, reason);
 				back(token, rows, reason);
 				this.mails.dropUnwanted(mail.person());
 				return;
@@ -155,9 +155,9 @@ public class Ledger {
 		}
 	}
 
-	private Mail mail(UUID id, String messageId, Instant createdAt, Person person, MailText text) {
-		return new Mail(id, person.id(), this.sender.line(), person.mailbox().orElseThrow(), OneLine.of(person.name()),
-				text.subject(), text.text(), text.html(), messageId, MailState.WAITING, createdAt, null, null);
+	private Message mail(UUID id, String messageId, Instant createdAt, Person person, MessageText text) {
+		return new Message(id, person.id(), this.sender.line(), person.mailbox().orElseThrow(), OneLine.of(person.name()),
+				text.subject(), text.text(), text.html(), messageId, MessageState.WAITING, createdAt, null, null);
 	}
 
 	private static List<UUID> ids(List<Claimed> rows) {
@@ -173,12 +173,12 @@ public class Ledger {
 		};
 	}
 
-	private static MailState mailState(Outcome outcome) {
+	private static MessageState mailState(Outcome outcome) {
 		return switch (outcome) {
-			case TAKEN -> MailState.SENT;
-			case KEPT -> MailState.KEPT;
-			case REFUSED -> MailState.FAILED;
-			case LATER, UNREACHABLE -> MailState.WAITING;
+			case TAKEN -> MessageState.SENT;
+			case KEPT -> MessageState.KEPT;
+			case REFUSED -> MessageState.FAILED;
+			case LATER, UNREACHABLE -> MessageState.WAITING;
 		};
 	}
 

@@ -13,7 +13,7 @@ import org.leafward.reminders.core.Changes;
 import org.leafward.reminders.core.DueTasks;
 import org.leafward.reminders.core.Known;
 import org.leafward.reminders.core.Wanted;
-import org.leafward.reminders.store.MailTable;
+import org.leafward.reminders.store.MessageTable;
 import org.leafward.reminders.store.ReminderTable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -34,7 +34,7 @@ public class Materialiser {
 
 	private final ReminderTable reminders;
 
-	private final MailTable mails;
+	private final MessageTable mails;
 
 	private final TransactionOperations transactions;
 
@@ -49,7 +49,7 @@ public class Materialiser {
 	 * @param transactions one for each person
 	 * @param clock what time it is
 	 */
-	public Materialiser(People people, TaskCalendar calendar, ReminderTable reminders, MailTable mails,
+	public Materialiser(People people, TaskCalendar calendar, ReminderTable reminders, MessageTable mails,
 			TransactionOperations transactions, Clock clock) {
 		this.people = people;
 		this.calendar = calendar;

@@ -9,8 +9,8 @@ import org.leafward.accounts.PersonId;
 import org.leafward.measure.NotThere;
 import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
-import org.leafward.reminders.Mail;
-import org.leafward.reminders.MailPage;
+import org.leafward.reminders.Message;
+import org.leafward.reminders.MessagePage;
 import org.leafward.reminders.Outbox;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -40,8 +40,8 @@ class OutboxPage {
 	String list(@RequestParam(defaultValue = "0") int page, Model model) {
 		Viewer viewer = this.viewers.current();
 		ZoneId zone = zone(viewer);
-		MailPage mails = page(viewer, page);
-		model.addAttribute("mails", mails.mails().stream().map((mail) -> MailRow.of(mail, zone)).toList());
+		MessagePage mails = page(viewer, page);
+		model.addAttribute("mails", mails.mails().stream().map((mail) -> MessageRow.of(mail, zone)).toList());
 		model.addAttribute("everybody", viewer.operator());
 		model.addAttribute("page", page);
 		model.addAttribute("hasNext", mails.more());
@@ -52,15 +52,15 @@ class OutboxPage {
 	@GetMapping("/outbox/{id}")
 	String mail(@PathVariable String id, Model model) {
 		Viewer viewer = this.viewers.current();
-		Mail mail = this.outbox.find(identifier(id))
+		Message mail = this.outbox.find(identifier(id))
 			.filter((found) -> viewer.mayOpen(found.person().value()))
 			.orElseThrow(() -> new NotThere("There is no such mail."));
 		model.addAttribute("section", "outbox");
-		model.addAttribute("mail", MailRow.of(mail, zone(viewer)));
+		model.addAttribute("mail", MessageRow.of(mail, zone(viewer)));
 		return "reminders/mail";
 	}
 
-	private MailPage page(Viewer viewer, int page) {
+	private MessagePage page(Viewer viewer, int page) {
 		if (viewer.operator()) {
 			return this.outbox.all(page, SIZE);
 		}

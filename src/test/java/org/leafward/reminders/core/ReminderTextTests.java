@@ -21,14 +21,14 @@ class ReminderTextTests {
 
 	private static final String BASE = "https://plants.example.org";
 
-	private static MailText of(CareTask... tasks) {
+	private static MessageText of(CareTask... tasks) {
 		return ReminderText.of(List.of(tasks).stream().map((task) -> new ReminderItem(task, 0)).toList(), BASE);
 	}
 
 	@Test
 	void saysWhatWhenWhereHowMuchAndWhy() {
 		CareTask task = task("one", DAY);
-		MailText mail = of(task);
+		MessageText mail = of(task);
 		assertThat(mail.subject())
 			.isEqualTo("Thu 12 Nov: Water deeply before the ground freezes: hedge by the gate (common boxwood)");
 		assertThat(mail.text()).isEqualTo("""
@@ -53,7 +53,7 @@ class ReminderTextTests {
 
 	@Test
 	void listsAllTasksOfOneMorning() {
-		MailText mail = of(task("b", DAY.plusDays(1)), task("a", DAY));
+		MessageText mail = of(task("b", DAY.plusDays(1)), task("a", DAY));
 		assertThat(mail.subject()).startsWith("Thu 12 Nov: 2 tasks, first Water deeply");
 		assertThat(mail.text()).startsWith("2 tasks, with first days from Thu 12 Nov to Fri 13 Nov.")
 			.containsSubsequence("/tasks/" + task("a", DAY).id(), "/tasks/" + task("b", DAY).id());
@@ -63,7 +63,7 @@ class ReminderTextTests {
 
 	@Test
 	void tellsTheSameWorkOnSeveralPlantingsOnce() {
-		MailText mail = of(task("b", DAY), task("a", DAY));
+		MessageText mail = of(task("b", DAY), task("a", DAY));
 		assertThat(mail.subject()).isEqualTo("Thu 12 Nov: Water deeply before the ground freezes: 2 plantings");
 		assertThat(mail.text()).startsWith("One task, from Thu 12 Nov on.")
 			.contains("Plants: hedge by the gate (common boxwood); hedge by the gate (common")
@@ -89,7 +89,7 @@ class ReminderTextTests {
 
 	@Test
 	void carriesTheCautionInBothParts() {
-		MailText mail = of(saying(task("one", DAY), new TaskText("Thin the crown", "Take out crossing wood.", null,
+		MessageText mail = of(saying(task("one", DAY), new TaskText("Thin the crown", "Take out crossing wood.", null,
 				"Light.", null, "Keep off ladders near power lines.")));
 		assertThat(mail.text()).contains("Caution: Keep off ladders near power lines.").doesNotContain("Amount");
 		assertThat(Jsoup.parse(mail.html()).select("dt:contains(Caution) + dd").text())
@@ -98,7 +98,7 @@ class ReminderTextTests {
 
 	@Test
 	void saysTheSameInHtml() {
-		MailText mail = of(task("a", DAY), task("b", DAY.plusDays(1)));
+		MessageText mail = of(task("a", DAY), task("b", DAY.plusDays(1)));
 		Document html = Jsoup.parse(mail.html());
 		assertThat(html.selectFirst("html").attr("lang")).isEqualTo("en");
 		assertThat(html.selectFirst("html").attr("dir")).isEqualTo("ltr");
@@ -111,7 +111,7 @@ class ReminderTextTests {
 
 	@Test
 	void letsNobodyWriteMarkupOrLines() {
-		MailText mail = of(saying(task("one", DAY), new TaskText("<b>\"Bold\" & 'new'\r\nBcc: x@example.org",
+		MessageText mail = of(saying(task("one", DAY), new TaskText("<b>\"Bold\" & 'new'\r\nBcc: x@example.org",
 				"What\r\n.\r\nQUIT", null, "<script>alert(1)</script>", null, null)));
 		assertThat(mail.subject()).doesNotContain("\r", "\n");
 		assertThat(mail.text()).contains("What . QUIT");
@@ -124,7 +124,7 @@ class ReminderTextTests {
 	@Test
 	void keepsLinesShort() {
 		String words = "a word or two ".repeat(60);
-		MailText mail = of(saying(task("one", DAY), new TaskText(words, words, words, words, words, words)));
+		MessageText mail = of(saying(task("one", DAY), new TaskText(words, words, words, words, words, words)));
 		assertThat(mail.text().lines()).allMatch((line) -> line.length() <= 78);
 		assertThat(mail.subject().length()).isLessThanOrEqualTo(120);
 	}

@@ -16,14 +16,14 @@ import java.util.List;
 import java.util.UUID;
 import org.leafward.care.CareTask;
 import org.leafward.reminders.Garden;
-import org.leafward.reminders.Mail;
+import org.leafward.reminders.Message;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.RowFixture;
 import org.leafward.reminders.SenderFixture;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.channel.mail.MailChannel;
-import org.leafward.reminders.store.MailTable;
+import org.leafward.reminders.store.MessageTable;
 import org.leafward.support.SettableClock;
 import org.leafward.support.TestDatabase;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -104,8 +104,8 @@ final class DispatchFixture implements AutoCloseable {
 		return RowFixture.state(this.database, RowFixture.row(this.database, task, day));
 	}
 
-	List<Mail> mails() {
-		return new MailTable(this.database).newest(null, 0, 100);
+	List<Message> mails() {
+		return new MessageTable(this.database).newest(null, 0, 100);
 	}
 
 	Instant nextTry(String task) {

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
-import org.leafward.reminders.Mail;
-import org.leafward.reminders.MailState;
+import org.leafward.reminders.Message;
+import org.leafward.reminders.MessageState;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.channel.Channel;
@@ -57,8 +57,8 @@ class DispatcherTests {
 		});
 		assertThat(this.house.state("one")).isEqualTo(ReminderState.SENT);
 		assertThat(this.house.mails()).singleElement()
-			.extracting(Mail::state, Mail::sentAt, Mail::person)
-			.containsExactly(MailState.SENT, DUE, ADA);
+			.extracting(Message::state, Message::sentAt, Message::person)
+			.containsExactly(MessageState.SENT, DUE, ADA);
 	}
 
 	@Test
@@ -107,7 +107,7 @@ class DispatcherTests {
 		for (int day = 0; day < 14; day++) {
 			runAt(DUE.plus(Duration.ofDays(day)));
 		}
-		assertThat(this.house.mails()).singleElement().extracting(Mail::text).asString().contains("Ramp: day 1 of 14");
+		assertThat(this.house.mails()).singleElement().extracting(Message::text).asString().contains("Ramp: day 1 of 14");
 	}
 
 	/** Directive 2000/84/EC: the clocks change at 01:00 GMT on these days. */

@@ -6,7 +6,7 @@ import org.leafward.reminders.Garden;
 import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.core.SenderAddress;
 import org.leafward.reminders.store.ClaimTable;
-import org.leafward.reminders.store.MailTable;
+import org.leafward.reminders.store.MessageTable;
 import org.leafward.reminders.store.ReminderTable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
@@ -18,7 +18,7 @@ record Node(Materialiser materialiser, Dispatcher dispatcher) {
 	static Node start(DataSource source, Garden garden, Channel channel, Clock clock) {
 		JdbcClient database = JdbcClient.create(source);
 		TransactionTemplate transactions = new TransactionTemplate(new JdbcTransactionManager(source));
-		MailTable mails = new MailTable(database);
+		MessageTable mails = new MessageTable(database);
 		ClaimTable claims = new ClaimTable(database);
 		Materialiser materialiser = new Materialiser(garden.people(), garden.calendar(), new ReminderTable(database),
 				mails, transactions, clock);

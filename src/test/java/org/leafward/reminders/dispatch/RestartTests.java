@@ -19,7 +19,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.leafward.accounts.PersonId;
-import org.leafward.reminders.Mail;
+import org.leafward.reminders.Message;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.RowFixture;
 import org.leafward.reminders.TaskFixture;
@@ -142,7 +142,7 @@ class RestartTests {
 		mails += this.house.node().dispatcher().run();
 		assertThat(mails).isEqualTo(persons);
 		Set<String> recipients = new TreeSet<>();
-		for (Mail mail : this.house.mails()) {
+		for (Message mail : this.house.mails()) {
 			recipients.add(mail.recipient());
 			assertThat(mail.text()).startsWith("One task, from ").contains(": 3 plantings");
 		}

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.leafward.care.CareTask;
-import org.leafward.reminders.Mail;
-import org.leafward.reminders.MailState;
+import org.leafward.reminders.Message;
+import org.leafward.reminders.MessageState;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.RowFixture;
 import org.leafward.reminders.ScriptedSmtp;
@@ -51,15 +51,15 @@ class TroubleTests {
 		assertThat(run()).isZero();
 		assertThat(this.house.state("one")).isEqualTo(ReminderState.PENDING);
 		assertThat(this.house.nextTry("one")).isEqualTo(DUE.plus(Duration.ofMinutes(5)));
-		Mail waiting = this.house.mails().get(0);
-		assertThat(waiting.state()).isEqualTo(MailState.WAITING);
+		Message waiting = this.house.mails().get(0);
+		assertThat(waiting.state()).isEqualTo(MessageState.WAITING);
 		assertThat(waiting.serverReply()).containsIgnoringCase("refused");
 		this.house.startMailServer();
 		assertThat(run()).isZero();
 		this.house.clock.set(DUE.plus(Duration.ofMinutes(5)));
 		assertThat(run()).isOne();
 		assertThat(this.house.receivedIds()).containsExactly(waiting.messageId());
-		assertThat(this.house.mails()).singleElement().extracting(Mail::state).isEqualTo(MailState.SENT);
+		assertThat(this.house.mails()).singleElement().extracting(Message::state).isEqualTo(MessageState.SENT);
 	}
 
 	@Test
@@ -92,7 +92,7 @@ class TroubleTests {
 		// DUE + 5 min + 15 min + 1 h + 3 h + 6 h ... to 15 November 23:00 UTC.
 		assertThat(tries).isEqualTo(5 + 14);
 		assertThat(this.house.state("one")).isEqualTo(ReminderState.EXPIRED);
-		assertThat(this.house.mails()).singleElement().extracting(Mail::state).isEqualTo(MailState.DROPPED);
+		assertThat(this.house.mails()).singleElement().extracting(Message::state).isEqualTo(MessageState.DROPPED);
 		this.house.startMailServer();
 		assertThat(run()).isZero();
 		assertThat(this.house.clock.instant()).isBefore(Instant.parse("2026-11-15T23:00:00Z"));
@@ -121,7 +121,7 @@ class TroubleTests {
 			assertThat(nodeTo(server).dispatcher().run()).isZero();
 			assertThat(this.house.state("one")).isEqualTo(ReminderState.FAILED);
 			assertThat(this.house.mails()).singleElement().satisfies((mail) -> {
-				assertThat(mail.state()).isEqualTo(MailState.FAILED);
+				assertThat(mail.state()).isEqualTo(MessageState.FAILED);
 				assertThat(mail.serverReply()).contains("550 5.1.1 no such person here");
 			});
 			server.say("RCPT", "250 ok");
@@ -154,8 +154,8 @@ class TroubleTests {
 		this.house.clock.set(DUE);
 		assertThat(this.house.node(new MailChannel(SenderFixture.none())).dispatcher().run()).isOne();
 		assertThat(this.house.state("one")).isEqualTo(ReminderState.KEPT);
-		Mail kept = this.house.mails().get(0);
-		assertThat(kept.state()).isEqualTo(MailState.KEPT);
+		Message kept = this.house.mails().get(0);
+		assertThat(kept.state()).isEqualTo(MessageState.KEPT);
 		assertThat(kept.sentAt()).isNull();
 		assertThat(kept.person()).isEqualTo(ADA);
 		assertThat(kept.text()).contains(task.id().toString());
@@ -170,7 +170,7 @@ class TroubleTests {
 		run();
 		this.house.garden.plan(TaskFixture.withdrawn(task));
 		this.house.node().materialiser().everybody();
-		assertThat(this.house.mails()).singleElement().extracting(Mail::state).isEqualTo(MailState.DROPPED);
+		assertThat(this.house.mails()).singleElement().extracting(Message::state).isEqualTo(MessageState.DROPPED);
 		assertThat(this.house.state("one")).isEqualTo(ReminderState.WITHDRAWN);
 	}
 

@@ -175,7 +175,7 @@ class ClaimTableTests {
 	@Test
 	void writesTheMailOnRowsUnderItsTokenOnly() {
 		UUID row = pending(ADA, "one");
-		UUID mail = MailTableTests.save(this.database, ADA, "mail", DUE);
+		UUID mail = MessageTableTests.save(this.database, ADA, "mail", DUE);
 		claim(DUE);
 		assertThat(this.table.attach(UUID.randomUUID(), List.of(row), mail)).isZero();
 		assertThat(this.table.attach(TOKEN, List.of(row), mail)).isOne();

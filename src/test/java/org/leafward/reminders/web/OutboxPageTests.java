@@ -23,9 +23,9 @@ import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
-import org.leafward.reminders.Mail;
-import org.leafward.reminders.MailPage;
-import org.leafward.reminders.MailState;
+import org.leafward.reminders.Message;
+import org.leafward.reminders.MessagePage;
+import org.leafward.reminders.MessageState;
 import org.leafward.reminders.Outbox;
 import org.leafward.reminders.TaskFixture;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -76,15 +76,15 @@ class OutboxPageTests {
 		Person ada = new Person(ADA, "Ada", "ada@example.org", ZoneId.of("America/Chicago"));
 		when(this.people.find(any())).thenReturn(Optional.empty());
 		when(this.people.find(ADA)).thenReturn(Optional.of(ada));
-		Mail mail = mail(MailState.KEPT);
+		Message mail = mail(MessageState.KEPT);
 		when(this.outbox.find(any())).thenReturn(Optional.empty());
 		when(this.outbox.find(mail.id())).thenReturn(Optional.of(mail));
-		when(this.outbox.ofPerson(ADA, 0, 25)).thenReturn(new MailPage(List.of(mail), 0, true));
-		when(this.outbox.all(1, 25)).thenReturn(new MailPage(List.of(mail), 1, false));
+		when(this.outbox.ofPerson(ADA, 0, 25)).thenReturn(new MessagePage(List.of(mail), 0, true));
+		when(this.outbox.all(1, 25)).thenReturn(new MessagePage(List.of(mail), 1, false));
 	}
 
-	private static Mail mail(MailState state) {
-		return new Mail(TaskFixture.id("mail"), ADA, "Leafward <reminders@example.org>", "ada@example.org", "Ada",
+	private static Message mail(MessageState state) {
+		return new Message(TaskFixture.id("mail"), ADA, "Leafward <reminders@example.org>", "ada@example.org", "Ada",
 				"Thu 12 Nov: <b>Water</b>", "One task begins.\n<script>", "<p>html</p>", "<1@example.org>", state,
 				Instant.parse("2026-11-12T13:00:00Z"), null, null);
 	}
@@ -105,7 +105,7 @@ class OutboxPageTests {
 		Document page = page(ADA_LOOKS, "/outbox");
 		assertThat(page.select("p.lead").text()).isEqualTo("Reminders to you, newest first.");
 		assertThat(page.select("li:has(time)")).hasSize(1);
-		assertThat(page.select("li:has(time) a").attr("href")).isEqualTo("/outbox/" + mail(MailState.KEPT).id());
+		assertThat(page.select("li:has(time) a").attr("href")).isEqualTo("/outbox/" + mail(MessageState.KEPT).id());
 		assertThat(page.select("li:has(time) .pick-name").text()).isEqualTo("Thu 12 Nov: <b>Water</b>");
 		// Chicago is at UTC-6 in November (15 U.S.C. 260a, 263).
 		assertThat(page.select("li time").text()).startsWith("Thu 12 Nov 2026, 07:00");
@@ -158,12 +158,12 @@ class OutboxPageTests {
 	}
 
 	@ParameterizedTest
-	@EnumSource(MailState.class)
-	void hasWordsForEachState(MailState state) throws Exception {
+	@EnumSource(MessageState.class)
+	void hasWordsForEachState(MessageState state) throws Exception {
 		UUID id = mail(state).id();
 		when(this.outbox.find(id)).thenReturn(Optional.of(mail(state)));
 		assertThat(page(ADA_LOOKS, "/outbox/" + id).select("main > p").first().text())
-			.isEqualTo("This mail: " + MailRow.words(state) + ".");
+			.isEqualTo("This mail: " + MessageRow.words(state) + ".");
 	}
 
 }

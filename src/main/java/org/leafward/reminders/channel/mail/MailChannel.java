@@ -3,7 +3,7 @@ package org.leafward.reminders.channel.mail;
 import jakarta.mail.MessagingException;
 import jakarta.mail.internet.MimeMessage;
 import java.io.UnsupportedEncodingException;
-import org.leafward.reminders.Mail;
+import org.leafward.reminders.Message;
 import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.channel.Delivery;
 import org.leafward.reminders.channel.Delivery.Outcome;
@@ -31,7 +31,7 @@ public class MailChannel implements Channel {
 	}
 
 	@Override
-	public Delivery deliver(Mail mail) {
+	public Delivery deliver(Message mail) {
 		JavaMailSender sender = this.senders.getIfAvailable();
 		if (sender == null) {
 			return Delivery.of(Outcome.KEPT);

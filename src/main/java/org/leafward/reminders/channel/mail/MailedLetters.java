@@ -8,8 +8,8 @@ import java.util.UUID;
 import org.leafward.accounts.Letter;
 import org.leafward.accounts.Letters;
 import org.leafward.accounts.PersonId;
-import org.leafward.reminders.Mail;
-import org.leafward.reminders.MailState;
+import org.leafward.reminders.Message;
+import org.leafward.reminders.MessageState;
 import org.leafward.reminders.core.OneLine;
 import org.leafward.reminders.core.SenderAddress;
 import org.slf4j.Logger;
@@ -71,8 +71,8 @@ class MailedLetters implements Letters {
 			return;
 		}
 		UUID id = UUID.randomUUID();
-		Mail mail = new Mail(id, NOBODY, this.sender.line(), letter.to(), OneLine.of(letter.name()), letter.subject(),
-				letter.text(), html(letter.text()), "<%s@%s>".formatted(id, this.sender.domain()), MailState.WAITING,
+		Message mail = new Message(id, NOBODY, this.sender.line(), letter.to(), OneLine.of(letter.name()), letter.subject(),
+				letter.text(), html(letter.text()), "<%s@%s>".formatted(id, this.sender.domain()), MessageState.WAITING,
 				this.clock.instant(), null, null);
 		try {
 			MimeMessage message = mails.createMimeMessage();

@@ -11,7 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import org.leafward.reminders.Mail;
+import org.leafward.reminders.Message;
 import org.leafward.reminders.core.OneLine;
 import org.leafward.reminders.core.SenderAddress;
 
@@ -35,7 +35,7 @@ final class MimeForm {
 	 * @throws MessagingException if the sender's or the recipient's address is none
 	 * @throws UnsupportedEncodingException never, since every Java has UTF-8
 	 */
-	static void write(Mail mail, MimeMessage message) throws MessagingException, UnsupportedEncodingException {
+	static void write(Message mail, MimeMessage message) throws MessagingException, UnsupportedEncodingException {
 		message.setFrom(sender(mail.sender()));
 		message.setRecipient(RecipientType.TO, recipient(mail));
 		message.setSubject(OneLine.of(mail.subject()), UTF_8);
@@ -62,7 +62,7 @@ final class MimeForm {
 		return sender;
 	}
 
-	private static InternetAddress recipient(Mail mail) throws MessagingException, UnsupportedEncodingException {
+	private static InternetAddress recipient(Message mail) throws MessagingException, UnsupportedEncodingException {
 		InternetAddress recipient = new InternetAddress(mail.recipient(), true);
 		recipient.setPersonal(OneLine.of(mail.recipientName()), UTF_8);
 		return recipient;

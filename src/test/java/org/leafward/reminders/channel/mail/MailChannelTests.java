@@ -16,8 +16,8 @@ import java.util.Date;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
-import org.leafward.reminders.Mail;
-import org.leafward.reminders.MailState;
+import org.leafward.reminders.Message;
+import org.leafward.reminders.MessageState;
 import org.leafward.reminders.SenderFixture;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.channel.Delivery;
@@ -32,17 +32,17 @@ class MailChannelTests {
 
 	private static final Instant MADE = Instant.parse("2026-11-12T06:00:00Z");
 
-	private static Mail mail(String recipient, String name, String subject, String text) {
-		return new Mail(TaskFixture.id("mail"), TaskFixture.ADA, "Gärten am Ort <reminders@example.org>", recipient,
+	private static Message mail(String recipient, String name, String subject, String text) {
+		return new Message(TaskFixture.id("mail"), TaskFixture.ADA, "Gärten am Ort <reminders@example.org>", recipient,
 				name, subject, text, "<!DOCTYPE html>\n<html lang=\"en\"><body><p>Grüße</p></body></html>\n",
-				"<7c1e@example.org>", MailState.WAITING, MADE, null, null);
+				"<7c1e@example.org>", MessageState.WAITING, MADE, null, null);
 	}
 
-	private static Delivery send(Mail mail) {
+	private static Delivery send(Message mail) {
 		return new MailChannel(SenderFixture.to(SERVER.getSmtp().getPort())).deliver(mail);
 	}
 
-	private static MimeMessage received(Mail mail) {
+	private static MimeMessage received(Message mail) {
 		assertThat(send(mail)).isEqualTo(Delivery.of(Outcome.TAKEN));
 		assertThat(SERVER.getReceivedMessages()).hasSize(1);
 		return SERVER.getReceivedMessages()[0];

@@ -8,8 +8,8 @@ import java.time.Instant;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.leafward.reminders.Mail;
-import org.leafward.reminders.MailState;
+import org.leafward.reminders.Message;
+import org.leafward.reminders.MessageState;
 import org.leafward.reminders.ScriptedSmtp;
 import org.leafward.reminders.SenderFixture;
 import org.leafward.reminders.TaskFixture;
@@ -18,8 +18,8 @@ import org.leafward.reminders.channel.Delivery.Outcome;
 
 class SmtpTroubleTests {
 
-	private static final Mail MAIL = new Mail(TaskFixture.id("mail"), TaskFixture.ADA, "a@example.org",
-			"ada@example.org", "Ada", "subject", "text", "<p>text</p>", "<1@example.org>", MailState.WAITING,
+	private static final Message MAIL = new Message(TaskFixture.id("mail"), TaskFixture.ADA, "a@example.org",
+			"ada@example.org", "Ada", "subject", "text", "<p>text</p>", "<1@example.org>", MessageState.WAITING,
 			Instant.parse("2026-11-12T06:00:00Z"), null, null);
 
 	private static Delivery deliver(int port) {

@@ -8,14 +8,14 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
-import org.leafward.reminders.Mail;
-import org.leafward.reminders.MailState;
+import org.leafward.reminders.Message;
+import org.leafward.reminders.MessageState;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /** The mail rows. */
 @Repository
-public class MailTable {
+public class MessageTable {
 
 	private final JdbcClient database;
 
@@ -23,7 +23,7 @@ public class MailTable {
 	 * Creates the table's door.
 	 * @param database where it lies
 	 */
-	public MailTable(JdbcClient database) {
+	public MessageTable(JdbcClient database) {
 		this.database = database;
 	}
 
@@ -32,7 +32,7 @@ public class MailTable {
 	 * keeps its Message-ID and its time, and gets the new words, as long as it waits.
 	 * @param mail the mail
 	 */
-	public void save(Mail mail) {
+	public void save(Message mail) {
 		this.database.sql("""
 				insert into reminders.mail
 				(id, person_id, sender, recipient, recipient_name, subject, body_text, body_html, message_id, state,
@@ -63,7 +63,7 @@ public class MailTable {
 	 * @param sentAt when a mail server took it
 	 * @param reply why it was not taken
 	 */
-	public void record(UUID id, MailState state, @Nullable Instant sentAt, @Nullable String reply) {
+	public void record(UUID id, MessageState state, @Nullable Instant sentAt, @Nullable String reply) {
 		this.database.sql("""
 				update reminders.mail set state = :state, sent_at = :sentAt, server_reply = :reply
 				where id = :id and state = 'WAITING'
@@ -93,10 +93,10 @@ public class MailTable {
 	 * @param id its identifier
 	 * @return empty when there is none
 	 */
-	public Optional<Mail> find(UUID id) {
+	public Optional<Message> find(UUID id) {
 		return this.database.sql("select * from reminders.mail where id = ?")
 			.param(id)
-			.query(MailTable::mail)
+			.query(MessageTable::mail)
 			.optional();
 	}
 
@@ -107,7 +107,7 @@ public class MailTable {
 	 * @param most how many at most
 	 * @return never null
 	 */
-	public List<Mail> newest(@Nullable PersonId person, long skip, int most) {
+	public List<Message> newest(@Nullable PersonId person, long skip, int most) {
 		JdbcClient.StatementSpec select = this.database
 			.sql("select * from reminders.mail %s order by created_at desc, id desc limit :most offset :skip"
 				.formatted((person != null) ? "where person_id = :person" : ""))
@@ -116,14 +116,14 @@ public class MailTable {
 		if (person != null) {
 			select = select.param("person", person.value());
 		}
-		return select.query(MailTable::mail).list();
+		return select.query(MessageTable::mail).list();
 	}
 
-	private static Mail mail(ResultSet row, int number) throws SQLException {
-		return new Mail(row.getObject("id", UUID.class), new PersonId(row.getObject("person_id", UUID.class)),
+	private static Message mail(ResultSet row, int number) throws SQLException {
+		return new Message(row.getObject("id", UUID.class), new PersonId(row.getObject("person_id", UUID.class)),
 				row.getString("sender"), row.getString("recipient"), row.getString("recipient_name"),
 				row.getString("subject"), row.getString("body_text"), row.getString("body_html"),
-				row.getString("message_id"), MailState.valueOf(row.getString("state")), Rows.time(row, "created_at"),
+				row.getString("message_id"), MessageState.valueOf(row.getString("state")), Rows.time(row, "created_at"),
 				Rows.timeOrNull(row, "sent_at"), row.getString("server_reply"));
 	}
 

@@ -9,9 +9,9 @@ import java.util.List;
  * @param page number of the page, from 0
  * @param more whether there are older ones
  */
-public record MailPage(List<Mail> mails, int page, boolean more) {
+public record MessagePage(List<Message> mails, int page, boolean more) {
 
-	public MailPage {
+	public MessagePage {
 		mails = List.copyOf(mails);
 	}
 

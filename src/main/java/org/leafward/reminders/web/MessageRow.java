@@ -7,8 +7,8 @@ import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.leafward.reminders.Mail;
-import org.leafward.reminders.MailState;
+import org.leafward.reminders.Message;
+import org.leafward.reminders.MessageState;
 
 /**
  * A mail as the pages show it.
@@ -24,20 +24,20 @@ import org.leafward.reminders.MailState;
  * @param messageId its Message-ID
  * @param text its plain text
  */
-record MailRow(UUID id, String subject, String from, String to, Instant at, String atWords, String state,
+record MessageRow(UUID id, String subject, String from, String to, Instant at, String atWords, String state,
 		@Nullable String reply, String messageId, String text) {
 
 	private static final DateTimeFormatter WORDS = DateTimeFormatter.ofPattern("EEE d MMM yyyy, HH:mm", Locale.ENGLISH);
 
-	static MailRow of(Mail mail, ZoneId zone) {
+	static MessageRow of(Message mail, ZoneId zone) {
 		String words = WORDS.format(mail.createdAt().atZone(zone)) + " ("
 				+ zone.getDisplayName(TextStyle.FULL, Locale.ENGLISH) + ")";
-		return new MailRow(mail.id(), mail.subject(), mail.sender(),
+		return new MessageRow(mail.id(), mail.subject(), mail.sender(),
 				mail.recipientName() + " <" + mail.recipient() + ">", mail.createdAt(), words, words(mail.state()),
 				mail.serverReply(), mail.messageId(), mail.text());
 	}
 
-	static String words(MailState state) {
+	static String words(MessageState state) {
 		return switch (state) {
 			case WAITING -> "not taken yet, will be tried again";
 			case SENT -> "sent";

@@ -15,15 +15,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.leafward.accounts.PersonId;
-import org.leafward.reminders.Mail;
-import org.leafward.reminders.MailState;
+import org.leafward.reminders.Message;
+import org.leafward.reminders.MessageState;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.RowFixture;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.support.TestDatabase;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-class MailTableTests {
+class MessageTableTests {
 
 	private static final Instant MADE = Instant.parse("2026-11-12T06:00:00Z");
 
@@ -33,23 +33,23 @@ class MailTableTests {
 
 	private JdbcClient database;
 
-	private MailTable table;
+	private MessageTable table;
 
 	static UUID save(JdbcClient database, PersonId person, String name, Instant made) {
-		new MailTable(database).save(mail(person, name, made, "words"));
+		new MessageTable(database).save(mail(person, name, made, "words"));
 		return TaskFixture.id(name);
 	}
 
-	private static Mail mail(PersonId person, String name, Instant made, String text) {
-		return new Mail(TaskFixture.id(name), person, "Leafward <a@b>", "ada@example.org", "Ada", "subject", text,
-				"<p>words</p>", "<%s@b>".formatted(name), MailState.WAITING, made, null, null);
+	private static Message mail(PersonId person, String name, Instant made, String text) {
+		return new Message(TaskFixture.id(name), person, "Leafward <a@b>", "ada@example.org", "Ada", "subject", text,
+				"<p>words</p>", "<%s@b>".formatted(name), MessageState.WAITING, made, null, null);
 	}
 
 	@BeforeEach
 	void freshDatabase() {
 		this.source = TestDatabase.fresh();
 		this.database = JdbcClient.create(this.source);
-		this.table = new MailTable(this.database);
+		this.table = new MessageTable(this.database);
 	}
 
 	@AfterEach
@@ -59,7 +59,7 @@ class MailTableTests {
 
 	@Test
 	void givesBackWhatWasSaved() {
-		Mail mail = mail(ADA, "one", MADE, "words");
+		Message mail = mail(ADA, "one", MADE, "words");
 		this.table.save(mail);
 		assertThat(this.table.find(mail.id())).contains(mail);
 		assertThat(this.table.find(UUID.randomUUID())).isEmpty();
@@ -68,24 +68,24 @@ class MailTableTests {
 	@Test
 	void keepsMessageIdAndTimeWhenSavedAgain() {
 		save(this.database, ADA, "one", MADE);
-		Mail again = new Mail(TaskFixture.id("one"), ADA, "Leafward <a@b>", "new@example.org", "Ada", "new", "new",
-				"new", "<new@b>", MailState.WAITING, MADE.plusSeconds(60), null, null);
+		Message again = new Message(TaskFixture.id("one"), ADA, "Leafward <a@b>", "new@example.org", "Ada", "new", "new",
+				"new", "<new@b>", MessageState.WAITING, MADE.plusSeconds(60), null, null);
 		this.table.save(again);
 		assertThat(this.table.find(again.id())).get()
-			.extracting(Mail::messageId, Mail::createdAt, Mail::text, Mail::recipient)
+			.extracting(Message::messageId, Message::createdAt, Message::text, Message::recipient)
 			.containsExactly("<one@b>", MADE, "new", "new@example.org");
 	}
 
 	@ParameterizedTest
 	@EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "WAITING")
-	void leavesAMailThatNoLongerWaits(MailState state) {
+	void leavesAMailThatNoLongerWaits(MessageState state) {
 		UUID id = save(this.database, ADA, "one", MADE);
 		this.table.record(id, state, MADE, "reply");
 		this.table.save(mail(ADA, "one", MADE, "other words"));
-		this.table.record(id, MailState.WAITING, null, null);
+		this.table.record(id, MessageState.WAITING, null, null);
 		this.table.dropUnwanted(ADA);
 		assertThat(this.table.find(id)).get()
-			.extracting(Mail::state, Mail::text, Mail::sentAt, Mail::serverReply)
+			.extracting(Message::state, Message::text, Message::sentAt, Message::serverReply)
 			.containsExactly(state, "words", MADE, "reply");
 	}
 
@@ -97,11 +97,11 @@ class MailTableTests {
 		this.database.sql("update reminders.reminder set mail_id = ?").param(id).update();
 		RowFixture.put(this.database, row, state, MADE);
 		this.table.dropUnwanted(BEN);
-		assertThat(this.table.find(id).orElseThrow().state()).isEqualTo(MailState.WAITING);
+		assertThat(this.table.find(id).orElseThrow().state()).isEqualTo(MessageState.WAITING);
 		this.table.dropUnwanted(ADA);
 		boolean awaited = Set.of(ReminderState.PENDING, ReminderState.CLAIMED).contains(state);
 		assertThat(this.table.find(id).orElseThrow().state())
-			.isEqualTo(awaited ? MailState.WAITING : MailState.DROPPED);
+			.isEqualTo(awaited ? MessageState.WAITING : MessageState.DROPPED);
 	}
 
 	@Test
@@ -115,8 +115,8 @@ class MailTableTests {
 		assertThat(ids(this.table.newest(ADA, 1, 10))).containsExactly(first);
 	}
 
-	private static List<UUID> ids(List<Mail> mails) {
-		return mails.stream().map(Mail::id).toList();
+	private static List<UUID> ids(List<Message> mails) {
+		return mails.stream().map(Message::id).toList();
 	}
 
 }

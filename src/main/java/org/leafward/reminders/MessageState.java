@@ -1,7 +1,7 @@
 package org.leafward.reminders;
 
 /** Where a mail stands. */
-public enum MailState {
+public enum MessageState {
 
 	/** Not yet taken by a mail server; it is tried again. */
 	WAITING,
