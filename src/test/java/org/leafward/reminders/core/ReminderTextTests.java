@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskText;
+import org.leafward.reminders.MessageText;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.Topic;
 
