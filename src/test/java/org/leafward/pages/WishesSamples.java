@@ -33,10 +33,11 @@ final class WishesSamples {
 	}
 
 	static Map<String, Map<String, Object>> all() {
-		Map<String, String> form = new LinkedHashMap<>(Map.of("morning", "5", "pausedUntil", "2027-02-01", "quietFrom",
-				"22:00", "quietTo", "06:00", "urgentAnyway", "true", "outlookDay", "monday", "language", "es", "units",
-				"both"));
-		List<Way> ways = List.of(way("mail", "E-mail", null, form), way("push", "Push messages", "/reminders/push", form),
+		Map<String, String> form = new LinkedHashMap<>(
+				Map.of("morning", "5", "pausedUntil", "2027-02-01", "quietFrom", "22:00", "quietTo", "06:00",
+						"urgentAnyway", "true", "outlookDay", "monday", "language", "es", "units", "both"));
+		List<Way> ways = List.of(way("mail", "E-mail", null, form),
+				way("push", "Push messages", "/reminders/push", form),
 				new Way("webhook", "Webhook", false, "/reminders/webhook", List.of()));
 		Map<String, Object> model = model("section", "reminders", "saved", true, "address", "nora@example.org",
 				"confirmed", true, "zone", "America/Chicago", "refused",
@@ -45,8 +46,8 @@ final class WishesSamples {
 				"form", form, "errors",
 				Map.of("morning", "'5' is no time of day: write hours and minutes, such as 07:00.", "push-to-do-ahead",
 						"99 days ahead is not 0 to 14: give 0 to be told on the day itself."),
-				"ways", ways, "days", choices("monday", "Monday"), "languages", choices("en", "English", "es", "español"),
-				"systems", choices("both", "both", "us", "US"), "next",
+				"ways", ways, "days", choices("monday", "Monday"), "languages",
+				choices("en", "English", "es", "español"), "systems", choices("both", "both", "us", "US"), "next",
 				List.of(new NextRow(Instant.parse("2026-11-16T13:00:00Z"), "Mon 16 Nov, 07:00", "E-mail",
 						List.of(new Line("Water deeply before the ground freezes",
 								"hedge by the gate (common boxwood), Alder Street schoolyard", "/tasks/1"),

@@ -66,8 +66,7 @@ class HowToTellTests {
 		this.howToTell.endPause(ADA);
 		this.howToTell.stop(ADA, "mail", Series.MORNING);
 		this.howToTell.resume(ADA, "mail", Series.MORNING);
-		assertThat(seen).extracting(Wishes::pausedUntil)
-			.containsExactly(LocalDate.of(2026, 12, 1), null, null, null);
+		assertThat(seen).extracting(Wishes::pausedUntil).containsExactly(LocalDate.of(2026, 12, 1), null, null, null);
 		assertThat(seen).extracting((one) -> one.stopped("mail", Series.MORNING))
 			.containsExactly(false, false, true, false);
 		verify(this.materialiser, times(4)).person(ADA);

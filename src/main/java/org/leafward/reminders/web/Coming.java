@@ -46,7 +46,8 @@ class Coming {
 		static Upcoming of(Reminder reminder, @Nullable CareTask task) {
 			String code = reminder.topic().code();
 			return (task == null)
-					? new Upcoming(reminder.dueAt(), reminder.channel(), code, null, null, null, null, reminder.firstDay())
+					? new Upcoming(reminder.dueAt(), reminder.channel(), code, null, null, null, null,
+							reminder.firstDay())
 					: new Upcoming(reminder.dueAt(), reminder.channel(), code, task.id().value(), task.text().title(),
 							task.plant(), task.siteName(), reminder.firstDay());
 		}

@@ -54,10 +54,11 @@ record NextRow(Instant at, String when, String by, List<Line> lines) {
 	static List<NextRow> of(List<Coming.Upcoming> coming, ZoneId zone, List<Channel> channels) {
 		Map<String, String> names = channels.stream().collect(Collectors.toMap(Channel::code, Channel::words));
 		Map<Sending, List<Line>> together = new LinkedHashMap<>();
-		coming.forEach((one) -> together
-			.computeIfAbsent(new Sending(one.dueAt(), names.getOrDefault(one.channel(), one.channel())),
-					(key) -> new ArrayList<>())
-			.add(Line.of(one)));
+		coming.forEach(
+				(one) -> together
+					.computeIfAbsent(new Sending(one.dueAt(), names.getOrDefault(one.channel(), one.channel())),
+							(key) -> new ArrayList<>())
+					.add(Line.of(one)));
 		return together.entrySet()
 			.stream()
 			.map((one) -> new NextRow(one.getKey().at(), WORDS.format(one.getKey().at().atZone(zone)),

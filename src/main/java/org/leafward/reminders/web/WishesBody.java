@@ -33,8 +33,9 @@ import org.leafward.reminders.Wishes;
  * @param stopped series that were left, by channel
  */
 record WishesBody(@Nullable String language, @Nullable String units, @Nullable String morning,
-		@Nullable String outlookDay, @Nullable String quietFrom, @Nullable String quietTo, @Nullable String urgentAnyway,
-		@Nullable String pausedUntil, @Nullable Map<String, @Nullable Map<String, @Nullable WishBody>> channels,
+		@Nullable String outlookDay, @Nullable String quietFrom, @Nullable String quietTo,
+		@Nullable String urgentAnyway, @Nullable String pausedUntil,
+		@Nullable Map<String, @Nullable Map<String, @Nullable WishBody>> channels,
 		@Nullable Map<String, @Nullable List<String>> stopped) {
 
 	/**

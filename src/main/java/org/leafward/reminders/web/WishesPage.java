@@ -185,7 +185,10 @@ class WishesPage {
 	}
 
 	private static Row row(String channel, Topic topic) {
-		List<Choice> choices = topic.manners().stream().map((one) -> new Choice(one.code(), words(topic, one))).toList();
+		List<Choice> choices = topic.manners()
+			.stream()
+			.map((one) -> new Choice(one.code(), words(topic, one)))
+			.toList();
 		return new Row(WishesFields.manner(channel, topic), topic.words(), choices,
 				WishesFields.AHEAD.contains(topic) ? WishesFields.ahead(channel, topic) : null);
 	}

@@ -51,8 +51,7 @@ class WishesTableTests {
 
 	private static final Wishes OWN = new Wishes(new Speech(Language.SPANISH, Units.US), LocalTime.of(5, 45),
 			DayOfWeek.FRIDAY, new QuietHours(LocalTime.of(21, 30), LocalTime.of(5, 15)), false,
-			LocalDate.of(2027, 2, 28),
-			Map.of("mail", Map.of(Topic.TO_DO, new Wish(Manner.SINGLE, 14)), "push",
+			LocalDate.of(2027, 2, 28), Map.of("mail", Map.of(Topic.TO_DO, new Wish(Manner.SINGLE, 14)), "push",
 					Map.of(Topic.LOOK_FOR, new Wish(Manner.MORNING, 0), Topic.TONIGHT, Wish.of(Manner.OFF))),
 			Map.of());
 
@@ -111,7 +110,8 @@ class WishesTableTests {
 			.flatMap((channel) -> Arrays.stream(Topic.values())
 				.flatMap((topic) -> topic.manners()
 					.stream()
-					.flatMap((manner) -> Stream.of(0, 1, 14).map((days) -> Arguments.of(channel, topic, manner, days)))));
+					.flatMap((manner) -> Stream.of(0, 1, 14)
+						.map((days) -> Arguments.of(channel, topic, manner, days)))));
 	}
 
 	@ParameterizedTest

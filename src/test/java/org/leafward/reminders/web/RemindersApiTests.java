@@ -105,8 +105,8 @@ class RemindersApiTests {
 	}
 
 	private static Wishes leaving(Wishes wishes, Map<String, Set<Series>> stopped) {
-		return new Wishes(wishes.speech(), wishes.morning(), wishes.outlookDay(), wishes.quiet(),
-				wishes.urgentAnyway(), wishes.pausedUntil(), wishes.chosen(), stopped);
+		return new Wishes(wishes.speech(), wishes.morning(), wishes.outlookDay(), wishes.quiet(), wishes.urgentAnyway(),
+				wishes.pausedUntil(), wishes.chosen(), stopped);
 	}
 
 	private JsonNode get() throws Exception {
@@ -195,9 +195,10 @@ class RemindersApiTests {
 
 	@Test
 	void allThatIsWrongIsToldAtOnce() throws Exception {
-		MvcTestResult result = put("""
-				{"morning": "x", "channels": {"fax": {}, "mail": {"to-do": {"manner": "x"}}}, "stopped": {"mail": ["x"]}}
-				""");
+		MvcTestResult result = put(
+				"""
+						{"morning": "x", "channels": {"fax": {}, "mail": {"to-do": {"manner": "x"}}}, "stopped": {"mail": ["x"]}}
+						""");
 		assertThat(result.getResponse().getContentAsString()).contains("no time of day", "no channel here",
 				"no way to be told", "no series");
 	}

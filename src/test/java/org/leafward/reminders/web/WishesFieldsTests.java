@@ -70,12 +70,13 @@ class WishesFieldsTests {
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "language, xx", "language, ''", "units, stones", "units, ''", "morning, ''", "morning, 7", "morning, 24:00",
-			"morning, 07:60", "morning, seven", "outlookDay, ''", "outlookDay, someday", "quietFrom, 25:00",
-			"quietFrom, ''", "quietTo, x", "quietTo, ''", "urgentAnyway, perhaps", "pausedUntil, tomorrow",
-			"pausedUntil, 2026-02-30", "mail-to-do, ''", "mail-to-do, always", "mail-tonight, weekly",
-			"mail-outlook, morning", "push-change, x", "mail-to-do-ahead, -1", "mail-to-do-ahead, 15",
-			"mail-hold-off-ahead, 1.5", "push-ramp-ahead, soon", "push-look-for-ahead, 2147483648" })
+	@CsvSource({ "language, xx", "language, ''", "units, stones", "units, ''", "morning, ''", "morning, 7",
+			"morning, 24:00", "morning, 07:60", "morning, seven", "outlookDay, ''", "outlookDay, someday",
+			"quietFrom, 25:00", "quietFrom, ''", "quietTo, x", "quietTo, ''", "urgentAnyway, perhaps",
+			"pausedUntil, tomorrow", "pausedUntil, 2026-02-30", "mail-to-do, ''", "mail-to-do, always",
+			"mail-tonight, weekly", "mail-outlook, morning", "push-change, x", "mail-to-do-ahead, -1",
+			"mail-to-do-ahead, 15", "mail-hold-off-ahead, 1.5", "push-ramp-ahead, soon",
+			"push-look-for-ahead, 2147483648" })
 	void aWrongFieldIsNamedWithWhatToDo(String field, String value) {
 		Map<String, String> refused = refused(with(field, value));
 		assertThat(refused).containsOnlyKeys(field);
@@ -107,7 +108,8 @@ class WishesFieldsTests {
 			assertThat(none.has(LocalTime.of(hour, 0))).isFalse();
 		}
 		Wishes without = read(fields);
-		assertThat(WishesFields.of(without, CHANNELS, TODAY)).containsEntry("quietFrom", "").containsEntry("quietTo", "");
+		assertThat(WishesFields.of(without, CHANNELS, TODAY)).containsEntry("quietFrom", "")
+			.containsEntry("quietTo", "");
 	}
 
 	@Test
@@ -165,8 +167,7 @@ class WishesFieldsTests {
 	@Test
 	void daysAheadMayStayEmpty() {
 		assertThat(read(with("mail-to-do-ahead", "")).of("mail", Topic.TO_DO).leadDays()).isZero();
-		assertThat(read(with("mail-to-do-ahead", "3")).of("mail", Topic.TO_DO))
-			.isEqualTo(new Wish(Manner.MORNING, 3));
+		assertThat(read(with("mail-to-do-ahead", "3")).of("mail", Topic.TO_DO)).isEqualTo(new Wish(Manner.MORNING, 3));
 	}
 
 }
