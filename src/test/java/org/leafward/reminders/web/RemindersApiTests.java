@@ -27,6 +27,7 @@ import org.leafward.accounts.Person;
 import org.leafward.measure.BadInput;
 import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
+import org.leafward.reminders.ChannelFixture;
 import org.leafward.reminders.HowToTell;
 import org.leafward.reminders.Manner;
 import org.leafward.reminders.Series;

@@ -1,4 +1,4 @@
-package org.leafward.reminders.web;
+package org.leafward.reminders;
 
 import java.util.Collection;
 import java.util.Map;
@@ -6,12 +6,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
-import org.leafward.reminders.Message;
 import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.channel.Delivery;
 
 /** A channel that reaches some people and sends nothing. */
-record ChannelFixture(String code, String words, Set<PersonId> reached) implements Channel {
+public record ChannelFixture(String code, String words, Set<PersonId> reached) implements Channel {
 
 	@Override
 	public Map<PersonId, String> addresses(Collection<Person> people) {
