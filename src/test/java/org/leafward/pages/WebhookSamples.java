@@ -13,7 +13,8 @@ final class WebhookSamples {
 
 	static Map<String, Object> webhook() {
 		return PageSamples.model("section", "me", "address", "http://example.org/garden", "errors",
-				Map.of("address", "the address does not begin with https://: write it like https://example.org/leafward.",
+				Map.of("address",
+						"the address does not begin with https://: write it like https://example.org/leafward.",
 						"trial", "you have sent 5 trials within an hour: wait an hour for the next one."),
 				"fresh", "whsec_" + "A".repeat(43) + "=", "webhook",
 				new Lines(false, "its server took nothing for 5 days; the last time: nobody answered at this address",

@@ -51,8 +51,7 @@ public class WebhookTable {
 	public Map<PersonId, URI> enabled(Collection<PersonId> people) {
 		Map<PersonId, URI> found = new HashMap<>();
 		if (!people.isEmpty()) {
-			this.database
-				.sql("select * from reminders.webhook where person_id in (:people) and disabled_at is null")
+			this.database.sql("select * from reminders.webhook where person_id in (:people) and disabled_at is null")
 				.param("people", people.stream().map(PersonId::value).toList())
 				.query(WebhookTable::webhook)
 				.list()
@@ -109,7 +108,9 @@ public class WebhookTable {
 	 * @return false when there was none
 	 */
 	public boolean remove(PersonId person) {
-		return this.database.sql("delete from reminders.webhook where person_id = ?").param(person.value()).update() == 1;
+		return this.database.sql("delete from reminders.webhook where person_id = ?")
+			.param(person.value())
+			.update() == 1;
 	}
 
 	/**

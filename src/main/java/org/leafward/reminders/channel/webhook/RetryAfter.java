@@ -27,8 +27,8 @@ final class RetryAfter {
 		}
 		String text = header.strip();
 		try {
-			Duration wait = text.matches("\\d{1,9}") ? Duration.ofSeconds(Long.parseLong(text)) : Duration.between(now,
-					Instant.from(DateTimeFormatter.RFC_1123_DATE_TIME.parse(text)));
+			Duration wait = text.matches("\\d{1,9}") ? Duration.ofSeconds(Long.parseLong(text))
+					: Duration.between(now, Instant.from(DateTimeFormatter.RFC_1123_DATE_TIME.parse(text)));
 			if (wait.isNegative() || wait.isZero()) {
 				return null;
 			}

@@ -8,9 +8,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param status HTTP status; 0 when there was no answer
  * @param words the same in words, with nothing of what the other side said
- * @param wait how long it asked to be left alone; null when it didn't
+ * @param pause how long it asked to be left alone; null when it didn't
  */
-record WebhookAnswer(int status, String words, @Nullable Duration wait) {
+record WebhookAnswer(int status, String words, @Nullable Duration pause) {
 
 	private static final int GONE = 410;
 

@@ -69,8 +69,8 @@ class WebhookAttempts {
 	}
 
 	private void note(WebhookRow webhook, WebhookAnswer answer, Instant now) {
-		Duration wait = answer.wait();
-		this.webhooks.failed(webhook, now, answer.words(), (wait != null) ? now.plus(wait) : null);
+		Duration pause = answer.pause();
+		this.webhooks.failed(webhook, now, answer.words(), (pause != null) ? now.plus(pause) : null);
 		String because = answer.gone() ? GONE : DEAD.formatted(PATIENCE.toDays(), answer.words());
 		boolean ended = answer.gone() ? this.webhooks.disable(webhook, now, because)
 				: this.webhooks.disableIfFailing(webhook, now, now.minus(PATIENCE), FAILURES, because);
@@ -84,15 +84,14 @@ class WebhookAttempts {
 			.ifPresent((address) -> this.letters.stream()
 				.filter(Letters::canSend)
 				.findFirst()
-				.ifPresent((mail) -> mail
-					.send(new Letter(address, person.name(), "Your webhook at Leafward is off", """
-							Leafward sends nothing to your webhook any more: %s.
+				.ifPresent((mail) -> mail.send(new Letter(address, person.name(), "Your webhook at Leafward is off", """
+						Leafward sends nothing to your webhook any more: %s.
 
-							When its server is well again, send it a trial from this page. What is taken switches the
-							webhook on:
+						When its server is well again, send it a trial from this page. What is taken switches the
+						webhook on:
 
-							%s
-							""".formatted(because, page())))));
+						%s
+						""".formatted(because, page())))));
 	}
 
 	/** The page on which somebody looks after their webhook. */

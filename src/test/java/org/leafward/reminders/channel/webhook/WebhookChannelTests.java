@@ -25,7 +25,10 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.leafward.reminders.channel.webhook.WebhookFixture.NORA;
 import static org.leafward.reminders.channel.webhook.WebhookFixture.SECRET_PATH;
 
-/** Messages to webhooks, over real connections; signatures are checked by a reference library. */
+/**
+ * Messages to webhooks, over real connections; signatures are checked by a reference
+ * library.
+ */
 class WebhookChannelTests {
 
 	private static final JsonMapper JSON = JsonMapper.builder().build();
@@ -64,9 +67,8 @@ class WebhookChannelTests {
 		new Webhook(secret).verify(call.body(), call.forLibrary());
 		assertThatExceptionOfType(WebhookVerificationException.class)
 			.isThrownBy(() -> new Webhook(secret).verify(call.body().replace("due", "duo"), call.forLibrary()));
-		assertThatExceptionOfType(WebhookVerificationException.class)
-			.isThrownBy(() -> new Webhook(WebhookSecret.shown(WebhookSecret.make())).verify(call.body(),
-					call.forLibrary()));
+		assertThatExceptionOfType(WebhookVerificationException.class).isThrownBy(
+				() -> new Webhook(WebhookSecret.shown(WebhookSecret.make())).verify(call.body(), call.forLibrary()));
 		assertThat(call.header("Content-Type")).isEqualTo("application/json");
 		assertThat(call.header("User-Agent")).startsWith("Leafward");
 	}
@@ -192,7 +194,9 @@ class WebhookChannelTests {
 		assertThat(deliver()).isEqualTo(new Delivery(Outcome.LATER, "nobody answered at this address"));
 	}
 
-	/** Without the operator's leave this machine is none that a stranger may have us call. */
+	/**
+	 * Without the operator's leave this machine is none that a stranger may have us call.
+	 */
 	@ParameterizedTest
 	@ValueSource(strings = { "localhost", "127.0.0.1", "[::1]", "[::ffff:127.0.0.1]", "0.0.0.0", "169.254.169.254",
 			"10.0.0.1", "[fd00:ec2::254]" })
@@ -201,8 +205,7 @@ class WebhookChannelTests {
 		this.fixture.answering(LocalServer.status(204));
 		this.fixture.webhooks.set(NORA,
 				"http://%s:%d%s".formatted(host, this.fixture.server.address("/").getPort(), SECRET_PATH));
-		assertThat(deliver())
-			.isEqualTo(new Delivery(Outcome.LATER, "no server in the public Internet has this name"));
+		assertThat(deliver()).isEqualTo(new Delivery(Outcome.LATER, "no server in the public Internet has this name"));
 		assertThat(this.fixture.server.asked()).isEmpty();
 	}
 
@@ -256,8 +259,8 @@ class WebhookChannelTests {
 		this.fixture.clock.advance(Duration.ofHours(24));
 		deliver();
 		Call one = this.fixture.calls.get(1);
-		assertThat(one.header("webhook-signature")).isEqualTo(new Webhook(secret)
-			.sign(one.header("webhook-id"), Long.parseLong(one.header("webhook-timestamp")), one.body()));
+		assertThat(one.header("webhook-signature")).isEqualTo(new Webhook(secret).sign(one.header("webhook-id"),
+				Long.parseLong(one.header("webhook-timestamp")), one.body()));
 		assertThat(this.fixture.webhooks.find(NORA).orElseThrow().formerUntil()).isNull();
 	}
 
@@ -271,8 +274,8 @@ class WebhookChannelTests {
 	@Test
 	void addressesNameTheServerOnly() {
 		this.fixture.set();
-		assertThat(this.fixture.channel.addresses(List.of(WebhookFixture.nora()))).isEqualTo(
-				Map.of(NORA, "http://127.0.0.1:%d".formatted(this.fixture.server.address("/").getPort())));
+		assertThat(this.fixture.channel.addresses(List.of(WebhookFixture.nora())))
+			.isEqualTo(Map.of(NORA, "http://127.0.0.1:%d".formatted(this.fixture.server.address("/").getPort())));
 		assertThat(this.fixture.channel.code()).isEqualTo("webhook");
 	}
 

@@ -160,8 +160,7 @@ final class WebhookFixture implements AutoCloseable {
 	private void note(HttpExchange exchange) throws IOException {
 		Map<String, List<String>> headers = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
 		headers.putAll(exchange.getRequestHeaders());
-		this.calls.add(
-				new Call(headers, new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8)));
+		this.calls.add(new Call(headers, new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8)));
 	}
 
 	static Message message(String id, String content) {

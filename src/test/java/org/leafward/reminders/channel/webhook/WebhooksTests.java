@@ -110,8 +110,8 @@ class WebhooksTests {
 		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> this.webhooks.trial(NORA));
 		assertThat(this.fixture.calls).hasSize(5);
 		this.fixture.clock.advance(Duration.ofMinutes(11));
-		assertThat(this.webhooks.trial(NORA).lastOkAt()).isEqualTo(this.fixture.clock.instant()
-			.truncatedTo(ChronoUnit.MICROS));
+		assertThat(this.webhooks.trial(NORA).lastOkAt())
+			.isEqualTo(this.fixture.clock.instant().truncatedTo(ChronoUnit.MICROS));
 		assertThat(this.fixture.calls).hasSize(6);
 		assertThat(this.fixture.server.asked()).allMatch((path) -> path.startsWith(SECRET_PATH));
 	}
