@@ -105,7 +105,7 @@ final class WebhookFixture implements AutoCloseable {
 
 	private static People people() {
 		People people = mock(People.class);
-		when(people.find(any())).thenReturn(Optional.empty());
+		when(people.find(any(PersonId.class))).thenReturn(Optional.empty());
 		when(people.find(NORA)).thenReturn(Optional.of(nora()));
 		return people;
 	}
