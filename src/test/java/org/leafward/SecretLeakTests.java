@@ -102,8 +102,8 @@ import static org.awaitility.Awaitility.await;
 @SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT,
 		properties = { "leafward.operator-token=" + SecretLeakTests.OPERATOR, "leafward.rate-limits=false",
 				"leafward.base-url=" + SecretLeakTests.BASE, "spring.quartz.auto-startup=false",
-				"leafward.http.plain=true", "leafward.http.private-addresses=true",
-				"logging.level.root=info", "logging.level.org.leafward=debug", "server.tomcat.accesslog.enabled=true",
+				"leafward.http.plain=true", "leafward.http.private-addresses=true", "logging.level.root=info",
+				"logging.level.org.leafward=debug", "server.tomcat.accesslog.enabled=true",
 				"server.tomcat.accesslog.buffered=false", "management.endpoints.web.exposure.include=*" })
 @ContextConfiguration(initializers = { TestDatabase.class, SecretLeakTests.Lines.class })
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -438,8 +438,7 @@ class SecretLeakTests {
 			.showing("webhook address");
 		try (LocalServer receiver = LocalServer.start()) {
 			receiver.on("/" + path, LocalServer.status(204));
-			Exchange made = browser
-				.post("a webhook is made", page, "address", receiver.address("/" + path).toString())
+			Exchange made = browser.post("a webhook is made", page, "address", receiver.address("/" + path).toString())
 				.answers(200);
 			signs("webhook secret", made.page().getElementById("secret").text());
 			made.showing("webhook address", "webhook secret");
@@ -465,7 +464,8 @@ class SecretLeakTests {
 
 	private void aWebhookByApi(Browser browser) throws Exception {
 		Exchange made = browser
-			.post("another token is made", "/me/tokens", "name", "Hook", "scope", "read", "scope", "write", "days", "30")
+			.post("another token is made", "/me/tokens", "name", "Hook", "scope", "read", "scope", "write", "days",
+					"30")
 			.answers(200);
 		String token = made.page().getElementById("token").text();
 		know("another token", token);
@@ -474,8 +474,9 @@ class SecretLeakTests {
 		String api = "/api/v1/reminders/webhook";
 		send("looked at", api("GET", api).header("Authorization", bearer)).answers(200).showing("webhook address");
 		send("misspelt",
-				request(api).PUT(BodyPublishers.ofString("{\"url\": \"https://example.org/%s\"}".formatted(
-						this.wholes.get("webhook address"))))
+				request(api)
+					.PUT(BodyPublishers.ofString(
+							"{\"url\": \"https://example.org/%s\"}".formatted(this.wholes.get("webhook address"))))
 					.header("Content-Type", "application/json")
 					.header("Authorization", bearer))
 			.answers(400);

@@ -69,9 +69,9 @@ class StrangersHttpTests {
 	 * numbers in octal it reads as decimal, so they lead elsewhere.
 	 */
 	@ParameterizedTest
-	@ValueSource(strings = { "127.1", "2130706433", "0x7f000001", "localhost", "127.0.0.1", "0.0.0.0",
-			"[::1]", "[::]", "[::ffff:127.0.0.1]", "[::ffff:7f00:1]", "[::127.0.0.1]", "169.254.169.254", "10.0.0.1",
-			"192.168.0.1", "172.16.0.1", "100.64.0.1", "[fe80::1]", "[fd00:ec2::254]", "[64:ff9b::7f00:1]" })
+	@ValueSource(strings = { "127.1", "2130706433", "0x7f000001", "localhost", "127.0.0.1", "0.0.0.0", "[::1]", "[::]",
+			"[::ffff:127.0.0.1]", "[::ffff:7f00:1]", "[::127.0.0.1]", "169.254.169.254", "10.0.0.1", "192.168.0.1",
+			"172.16.0.1", "100.64.0.1", "[fe80::1]", "[fd00:ec2::254]", "[64:ff9b::7f00:1]" })
 	void reachesNobodyHere(String host) {
 		int port = this.server.address("/").getPort();
 		for (String scheme : List.of("http", "https")) {

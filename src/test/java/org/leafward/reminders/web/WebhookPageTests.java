@@ -118,8 +118,8 @@ class WebhookPageTests {
 		assertThat(page.select("dd").eachText()).containsExactly("Thu 12 Nov 2026, 07:00",
 				"Sat 21 Nov 2026, 07:00: nobody answered at this address", "Sat 14 Nov 2026, 07:00",
 				"signs too until Sun 22 Nov 2026, 07:00");
-		assertThat(page.select("main form").eachAttr("action")).containsExactly(PAGE, PAGE + "/trial",
-				PAGE + "/secret", PAGE + "/remove");
+		assertThat(page.select("main form").eachAttr("action")).containsExactly(PAGE, PAGE + "/trial", PAGE + "/secret",
+				PAGE + "/remove");
 	}
 
 	@Test
