@@ -327,6 +327,7 @@ final class PageSamples {
 		all.put("reminders/outbox", model("section", "outbox", "everybody", true, "mails", List.of(mail, mail), "page",
 				0, "hasNext", true));
 		all.put("reminders/mail", model("section", "outbox", "mail", mail));
+		all.put("reminders/webhook", WebhookSamples.webhook());
 		all.put("climate/stations",
 				model("section", "stations", "lead", "Every date begins at one of these.", "stations",
 						List.of(new Listed("XXW00000001", "Maple Hill", "256 m (840 ft), 1995 to 2024")), "page", 0,
