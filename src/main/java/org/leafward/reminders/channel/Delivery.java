@@ -25,8 +25,20 @@ public record Delivery(Outcome outcome, @Nullable String reason) {
 		/** Nobody could be reached, so other mails would fare no better. */
 		UNREACHABLE,
 
-		/** Never. */
-		REFUSED
+		/**
+		 * It was handed on whole, and then there was no word of what came of it (RFC 1047). It
+		 * may have arrived, so it is tried once more at most, under the same name.
+		 */
+		UNCERTAIN,
+
+		/** Never, for a reason that lies with whoever should have got it. */
+		REFUSED,
+
+		/**
+		 * Never, for a reason that lies with us: how the server is set up, what is thought of it
+		 * or what it wrote. The operator has to know, and the address is as good as before.
+		 */
+		OUR_FAULT
 
 	}
 
