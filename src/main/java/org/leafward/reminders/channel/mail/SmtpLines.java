@@ -79,6 +79,19 @@ class SmtpLines implements DisposableBean {
 	}
 
 	/**
+	 * The mail server.
+	 * @return host and port; empty when none is set up
+	 */
+	String where() {
+		JavaMailSenderImpl sender = this.senders.getIfAvailable();
+		if (sender == null) {
+			return "";
+		}
+		return (sender.getPort() > 0) ? "%s:%d".formatted(sender.getHost(), sender.getPort())
+				: String.valueOf(sender.getHost());
+	}
+
+	/**
 	 * Hands a mail on. Waits for a connection for a minute at most; each step after that is
 	 * bounded by the time-outs of the mail client.
 	 * @param message the mail
