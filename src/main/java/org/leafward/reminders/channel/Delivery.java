@@ -26,18 +26,15 @@ public record Delivery(Outcome outcome, @Nullable String reason) {
 		UNREACHABLE,
 
 		/**
-		 * It was handed on whole, and then there was no word of what came of it (RFC 1047). It
-		 * may have arrived, so it is tried once more at most, under the same name.
+		 * It left, and the connection was lost before the other side said whether it took
+		 * it.
 		 */
 		UNCERTAIN,
 
-		/** Never, for a reason that lies with whoever should have got it. */
+		/** Never, to this address. */
 		REFUSED,
 
-		/**
-		 * Never, for a reason that lies with us: how the server is set up, what is thought of it
-		 * or what it wrote. The operator has to know, and the address is as good as before.
-		 */
+		/** Never, for a reason that lies with this server; the operator has to look. */
 		OUR_FAULT
 
 	}

@@ -19,10 +19,9 @@ import org.leafward.reminders.Garden;
 import org.leafward.reminders.Message;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.RowFixture;
-import org.leafward.reminders.SenderFixture;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.channel.Channel;
-import org.leafward.reminders.channel.mail.MailChannel;
+import org.leafward.reminders.channel.mail.MailChannels;
 import org.leafward.reminders.store.MessageTable;
 import org.leafward.support.SettableClock;
 import org.leafward.support.TestDatabase;
@@ -63,7 +62,7 @@ final class DispatchFixture implements AutoCloseable {
 	}
 
 	Channel smtp() {
-		return new MailChannel(SenderFixture.to(this.port));
+		return MailChannels.to(this.port, this.source, this.clock);
 	}
 
 	Node node() {

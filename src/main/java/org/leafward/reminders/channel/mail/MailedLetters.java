@@ -72,7 +72,8 @@ class MailedLetters implements Letters {
 			return;
 		}
 		UUID id = UUID.randomUUID();
-		MessageText words = new MessageText(letter.subject(), letter.text(), html(letter.text()), "", "", "{}");
+		MessageText words = new MessageText(letter.subject(), letter.text(), html(letter.text()), letter.subject(), "",
+				"{}");
 		Message mail = new Message(id, NOBODY, Wishes.MAIL, Series.SINGLE, this.settings.from().line(), letter.to(),
 				OneLine.of(letter.name()), words, null, "<%s@%s>".formatted(id, this.settings.from().domain()),
 				MessageState.WAITING, this.clock.instant(), null, null, 0);

@@ -1,7 +1,5 @@
 package org.leafward.reminders.channel.mail;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import com.icegreen.greenmail.junit5.GreenMailExtension;
 import com.icegreen.greenmail.util.GreenMailUtil;
 import com.icegreen.greenmail.util.ServerSetup;
@@ -40,6 +38,8 @@ import org.leafward.reminders.store.SuppressionTable;
 import org.leafward.support.SettableClock;
 import org.leafward.support.TestDatabase;
 import org.springframework.jdbc.core.simple.JdbcClient;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 /** What arrives at another implementation of SMTP (GreenMail). */
 class MailChannelTests {
