@@ -2,6 +2,8 @@ package org.leafward.reminders.channel.mail;
 
 import jakarta.mail.internet.AddressException;
 import jakarta.mail.internet.InternetAddress;
+import java.io.UnsupportedEncodingException;
+import java.nio.charset.StandardCharsets;
 import org.jspecify.annotations.Nullable;
 import org.leafward.reminders.core.SenderAddress;
 
@@ -30,9 +32,12 @@ record MailSettings(SenderAddress from, @Nullable InternetAddress replyTo, @Null
 
 	private static InternetAddress address(String line) {
 		try {
-			return new InternetAddress(line.strip(), true);
+			InternetAddress address = new InternetAddress(line.strip(), true);
+			// Read from a line, the name would go into the header as it is.
+			address.setPersonal(address.getPersonal(), StandardCharsets.UTF_8.name());
+			return address;
 		}
-		catch (AddressException ex) {
+		catch (AddressException | UnsupportedEncodingException ex) {
 			throw new IllegalArgumentException(
 					"leafward.mail.reply-to is '%s'; write it like Help <help@example.org>".formatted(line), ex);
 		}
