@@ -20,7 +20,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A mail server that says what it is told to (RFC 5321). Steps are GREETING, EHLO, AUTH,
- * MAIL, RCPT, DATA and END, the last dot; the rest of a script is a server that takes all.
+ * MAIL, RCPT, DATA and END, the last dot; the rest of a script is a server that takes
+ * all.
  */
 public final class ScriptedSmtp implements AutoCloseable {
 

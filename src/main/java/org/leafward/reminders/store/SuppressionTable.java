@@ -80,7 +80,9 @@ public class SuppressionTable {
 	 * @return whether it got nothing before
 	 */
 	public boolean lift(String address) {
-		return this.database.sql("delete from reminders.suppressed where address = lower(?)").param(address).update() > 0;
+		return this.database.sql("delete from reminders.suppressed where address = lower(?)")
+			.param(address)
+			.update() > 0;
 	}
 
 }

@@ -32,8 +32,9 @@ class BouncesApi {
 	}
 
 	/** Takes the mail as the raw body, whatever its content type says. */
-	@Operation(summary = "Read a mail that came to the return address; a delivery report ends reminders to an address "
-			+ "at which nobody is",
+	@Operation(
+			summary = "Read a mail that came to the return address; a delivery report ends reminders to an address "
+					+ "at which nobody is",
 			requestBody = @io.swagger.v3.oas.annotations.parameters.RequestBody(required = true,
 					description = "the mail as it came, headers first, at most 1 MB, whatever the content type says",
 					content = @Content(mediaType = "message/rfc822",

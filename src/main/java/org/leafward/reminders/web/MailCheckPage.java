@@ -54,7 +54,9 @@ class MailCheckPage {
 		return show(this.doctor.settings(), false, page, model);
 	}
 
-	/** Asks the mail server and name servers, so it is no page that is opened by the way. */
+	/**
+	 * Asks the mail server and name servers, so it is no page that is opened by the way.
+	 */
 	@PostMapping("/mail-check")
 	String outside(Model model) {
 		List<MailFinding> all = new ArrayList<>(this.doctor.settings());

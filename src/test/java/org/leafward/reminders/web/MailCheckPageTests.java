@@ -56,8 +56,8 @@ class MailCheckPageTests {
 		when(this.viewers.current()).thenReturn(new Viewer(null, "Operator", true, false));
 		when(this.doctor.settings()).thenReturn(List.of(new MailFinding(Level.BAD, "Sender", "Nobody takes <it>.")));
 		when(this.doctor.outside()).thenReturn(List.of(new MailFinding(Level.GOOD, "Connection", "It answers.")));
-		when(this.suppressions.list(anyInt(), anyInt())).thenReturn(List
-			.of(new Suppressed("ada@example.org", "550 5.1.1 gone", Instant.parse("2026-11-12T06:00:00Z"))));
+		when(this.suppressions.list(anyInt(), anyInt())).thenReturn(
+				List.of(new Suppressed("ada@example.org", "550 5.1.1 gone", Instant.parse("2026-11-12T06:00:00Z"))));
 	}
 
 	@Test
@@ -91,13 +91,16 @@ class MailCheckPageTests {
 			assertThat(new String(call.getArgument(0, InputStream.class).readAllBytes())).isEqualTo("To: x=1&y");
 			return Bounces.Bounce.NO_REPORT;
 		});
-		for (MediaType type : List.of(MediaType.APPLICATION_FORM_URLENCODED, MediaType.parseMediaType("message/rfc822"))) {
-			assertThat(this.mvc.post().uri("/api/v1/reminders/bounces").contentType(type).content("To: x=1&y")).hasStatusOk()
+		for (MediaType type : List.of(MediaType.APPLICATION_FORM_URLENCODED,
+				MediaType.parseMediaType("message/rfc822"))) {
+			assertThat(this.mvc.post().uri("/api/v1/reminders/bounces").contentType(type).content("To: x=1&y"))
+				.hasStatusOk()
 				.bodyJson()
 				.extractingPath("$.result")
 				.isEqualTo("no-report");
 		}
-		when(this.bounces.read(any(InputStream.class))).thenThrow(new BadInput("too long", "request body", "shorten it"));
+		when(this.bounces.read(any(InputStream.class)))
+			.thenThrow(new BadInput("too long", "request body", "shorten it"));
 		assertThat(this.mvc.post().uri("/api/v1/reminders/bounces").content("x")).hasStatus(400);
 	}
 

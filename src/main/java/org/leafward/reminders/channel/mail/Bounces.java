@@ -83,7 +83,8 @@ public class Bounces {
 	 * Reads a mail that came to the return address.
 	 * @param in the mail as it came, headers first
 	 * @return what it was
-	 * @throws BadInput if no return address is set up, if it is longer than 1 MB or no mail
+	 * @throws BadInput if no return address is set up, if it is longer than 1 MB or no
+	 * mail
 	 * @throws IOException if it can't be read to its end
 	 */
 	public Bounce read(InputStream in) throws IOException {
@@ -108,7 +109,9 @@ public class Bounces {
 	}
 
 	private Bounce judge(DeliveryReport report) {
-		Optional<Message> mail = report.mail().flatMap(this.messages::find).filter((one) -> one.channel().equals(Wishes.MAIL));
+		Optional<Message> mail = report.mail()
+			.flatMap(this.messages::find)
+			.filter((one) -> one.channel().equals(Wishes.MAIL));
 		if (mail.isEmpty()) {
 			return Bounce.UNKNOWN;
 		}

@@ -29,8 +29,8 @@ import org.jspecify.annotations.Nullable;
 record DeliveryReport(Optional<UUID> mail, List<SmtpReply> failures) {
 
 	/**
-	 * How much of a mail is looked at, in octets; behind it comes the mail that was sent. The
-	 * library takes a minute for a megabyte of tiny parts.
+	 * How much of a mail is looked at, in octets; behind it comes the mail that was sent.
+	 * The library takes a minute for a megabyte of tiny parts.
 	 */
 	private static final int LOOKED_AT = 64 * 1024;
 
@@ -40,7 +40,10 @@ record DeliveryReport(Optional<UUID> mail, List<SmtpReply> failures) {
 
 	private static final int MOST_ADDRESSES = 50;
 
-	/** To is what RFC 3464 section 2 asks for; the others are added by servers that hand a mail to a program. */
+	/**
+	 * To is what RFC 3464 section 2 asks for; the others are added by servers that hand a
+	 * mail to a program.
+	 */
 	private static final String[] ADDRESSED = { "To", "Delivered-To", "X-Original-To", "Envelope-To" };
 
 	private static final Pattern STATUS = Pattern.compile("5\\.\\d{1,3}\\.\\d{1,3}");
@@ -60,7 +63,8 @@ record DeliveryReport(Optional<UUID> mail, List<SmtpReply> failures) {
 	 * @throws IOException if a part of it can't be read
 	 */
 	static Optional<DeliveryReport> read(byte[] mail, ReturnPath path) throws MessagingException, IOException {
-		MimeMessage message = new MimeMessage(null, new ByteArrayInputStream(mail, 0, Math.min(LOOKED_AT, mail.length)));
+		MimeMessage message = new MimeMessage(null,
+				new ByteArrayInputStream(mail, 0, Math.min(LOOKED_AT, mail.length)));
 		if (!message.isMimeType("multipart/report") || !(message.getContent() instanceof MimeMultipart parts)) {
 			return Optional.empty();
 		}
@@ -87,7 +91,10 @@ record DeliveryReport(Optional<UUID> mail, List<SmtpReply> failures) {
 		return Optional.empty();
 	}
 
-	/** RFC 3464 section 2.1: groups of fields with empty lines between, the first about the mail as a whole. */
+	/**
+	 * RFC 3464 section 2.1: groups of fields with empty lines between, the first about
+	 * the mail as a whole.
+	 */
 	private static List<SmtpReply> failures(Part part) throws MessagingException, IOException {
 		List<SmtpReply> failures = new ArrayList<>();
 		try (InputStream in = part.getInputStream()) {
@@ -109,8 +116,10 @@ record DeliveryReport(Optional<UUID> mail, List<SmtpReply> failures) {
 		Matcher said = DIAGNOSTIC.matcher(diagnostic);
 		SmtpReply reply = said.matches() ? SmtpReply.of(Integer.parseInt(said.group(2)), said.group(1))
 				: SmtpReply.of(550, "550 %s %s".formatted(code.group(), diagnostic));
-		// RFC 3464 section 2.3.4: the status is there always, an enhanced code in the reply is not.
-		return Optional.of(reply.enhanced().isEmpty() ? new SmtpReply(reply.code(), code.group(), reply.words()) : reply);
+		// RFC 3464 section 2.3.4: the status is there always, an enhanced code in the
+		// reply is not.
+		return Optional
+			.of(reply.enhanced().isEmpty() ? new SmtpReply(reply.code(), code.group(), reply.words()) : reply);
 	}
 
 	private static String value(InternetHeaders fields, String name) {

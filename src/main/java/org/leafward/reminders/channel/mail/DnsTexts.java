@@ -11,8 +11,8 @@ import javax.naming.directory.Attribute;
 import javax.naming.directory.InitialDirContext;
 
 /**
- * Looks up TXT records (RFC 1035 section 3.3.14). A question takes two seconds at most for
- * each name server.
+ * Looks up TXT records (RFC 1035 section 3.3.14). A question takes two seconds at most
+ * for each name server.
  *
  * @param servers the name servers as JNDI wants them; {@code dns:} for those of the
  * machine

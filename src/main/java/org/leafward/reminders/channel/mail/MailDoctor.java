@@ -56,9 +56,10 @@ public class MailDoctor {
 		if (named(domain())) {
 			found.add(spf());
 			found.add(dmarc());
-			found.add(MailFinding.look("Signature", "Whether the mail server signs mails (DKIM, RFC 6376) can't be seen "
-					+ "from here. Let it sign for %s, with List-Unsubscribe and List-Unsubscribe-Post among the signed headers."
-						.formatted(domain())));
+			found
+				.add(MailFinding.look("Signature", "Whether the mail server signs mails (DKIM, RFC 6376) can't be seen "
+						+ "from here. Let it sign for %s, with List-Unsubscribe and List-Unsubscribe-Post among the signed headers."
+							.formatted(domain())));
 		}
 		return found;
 	}
@@ -71,9 +72,11 @@ public class MailDoctor {
 	}
 
 	private MailFinding sender() {
-		return named(domain()) ? MailFinding.good("Sender", "Mails come from %s.".formatted(this.settings.from().line()))
-				: MailFinding.bad("Sender", "Nobody takes mail from %s. Set leafward.mail.from to an address of your own domain."
-					.formatted(domain()));
+		return named(domain())
+				? MailFinding.good("Sender", "Mails come from %s.".formatted(this.settings.from().line()))
+				: MailFinding.bad("Sender",
+						"Nobody takes mail from %s. Set leafward.mail.from to an address of your own domain."
+							.formatted(domain()));
 	}
 
 	private MailFinding oneClick() {
@@ -95,7 +98,9 @@ public class MailDoctor {
 		String theirs = path.domain().toLowerCase(Locale.ROOT);
 		// RFC 7489 section 3.1.2, without the list of public suffixes.
 		boolean aligned = own.equals(theirs) || own.endsWith("." + theirs) || theirs.endsWith("." + own);
-		return aligned ? MailFinding.good(what, "Failures come to an address of their own for each mail, at %s.".formatted(theirs))
+		return aligned
+				? MailFinding.good(what,
+						"Failures come to an address of their own for each mail, at %s.".formatted(theirs))
 				: MailFinding.look(what, "%s is another domain than the sender's, %s, so SPF alone won't do for DMARC."
 					.formatted(theirs, own));
 	}
@@ -117,12 +122,12 @@ public class MailDoctor {
 				.filter((text) -> text.matches("(?is)v=spf1( .*)?"))
 				.toList();
 			if (records.isEmpty()) {
-				return MailFinding.bad(what, "%s has no such record; many servers refuse its mail or take it for spam."
-					.formatted(domain));
+				return MailFinding.bad(what,
+						"%s has no such record; many servers refuse its mail or take it for spam.".formatted(domain));
 			}
 			return (records.size() == 1) ? MailFinding.good(what, domain + ": " + OneLine.of(records.get(0), LONGEST))
-					: MailFinding.bad(what, "%s has %d such records, so none counts. Leave one.".formatted(domain,
-							records.size()));
+					: MailFinding.bad(what,
+							"%s has %d such records, so none counts. Leave one.".formatted(domain, records.size()));
 		}
 		catch (NamingException ex) {
 			return unknown(what, domain);
@@ -142,8 +147,9 @@ public class MailDoctor {
 				}
 				domain = domain.substring(domain.indexOf('.') + 1);
 			}
-			return MailFinding.look(what, "_dmarc.%s has no such record; large mail providers ask for one. v=DMARC1; p=none is enough."
-				.formatted(domain()));
+			return MailFinding.look(what,
+					"_dmarc.%s has no such record; large mail providers ask for one. v=DMARC1; p=none is enough."
+						.formatted(domain()));
 		}
 		catch (NamingException ex) {
 			return unknown(what, domain);

@@ -43,8 +43,8 @@ class MailedLetters implements Letters {
 
 	private final Clock clock;
 
-	MailedLetters(ObjectProvider<JavaMailSender> senders, TaskExecutor applicationTaskExecutor,
-			MailSettings settings, Clock clock) {
+	MailedLetters(ObjectProvider<JavaMailSender> senders, TaskExecutor applicationTaskExecutor, MailSettings settings,
+			Clock clock) {
 		this.senders = senders;
 		this.executor = applicationTaskExecutor;
 		this.settings = settings;
@@ -79,7 +79,8 @@ class MailedLetters implements Letters {
 				MessageState.WAITING, this.clock.instant(), null, null, 0);
 		try {
 			MimeMessage message = mails.createMimeMessage();
-			// It is no list that one could leave, and it goes where reminders don't go any more.
+			// It is no list that one could leave, and it goes where reminders don't go
+			// any more.
 			MimeForm.write(mail, message, this.settings.replyTo());
 			mails.send(message);
 		}

@@ -30,7 +30,10 @@ final class MimeForm {
 	private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEE, d MMM yyyy HH:mm:ss Z",
 			Locale.ENGLISH);
 
-	/** RFC 5322 section 3.6.4; what isn't one would break the header for those who read it. */
+	/**
+	 * RFC 5322 section 3.6.4; what isn't one would break the header for those who read
+	 * it.
+	 */
 	private static final Pattern MESSAGE_ID = Pattern.compile("<[^\\s<>@]{1,200}@[^\\s<>@]{1,200}>");
 
 	/** An address that needs no encoding in a header (RFC 3986 section 2). */
@@ -60,9 +63,8 @@ final class MimeForm {
 
 		};
 		write(mail, message, settings.replyTo());
-		message.setHeader("List-Id",
-				"%s <%s.reminders.%s>".formatted(listName(mail.series()), mail.series().code(),
-						SenderAddress.of(mail.sender()).domain()));
+		message.setHeader("List-Id", "%s <%s.reminders.%s>".formatted(listName(mail.series()), mail.series().code(),
+				SenderAddress.of(mail.sender()).domain()));
 		leave(message, stop);
 		thread(message, mail);
 		if (settings.bounces() != null) {
@@ -103,9 +105,9 @@ final class MimeForm {
 	}
 
 	/**
-	 * RFC 2369 section 3.2 and RFC 8058 section 3.1, which asks for https; the address stands
-	 * alone, since some programs take the first of several only. On one line: a folded
-	 * header has broken signatures that others made.
+	 * RFC 2369 section 3.2 and RFC 8058 section 3.1, which asks for https; the address
+	 * stands alone, since some programs take the first of several only. On one line: a
+	 * folded header has broken signatures that others made.
 	 */
 	private static void leave(MimeMessage message, String stop) throws MessagingException {
 		if (!LINK.matcher(stop).matches()) {
@@ -144,7 +146,8 @@ final class MimeForm {
 
 	private static InternetAddress recipient(Message mail) throws MessagingException, UnsupportedEncodingException {
 		if (!mail.recipient().chars().allMatch((one) -> one > ' ' && one < 0x7f)) {
-			// Without SMTPUTF8 (RFC 6531) the library would cut each letter to an octet and write to somebody else.
+			// Without SMTPUTF8 (RFC 6531) the library would cut each letter to an octet
+			// and write to somebody else.
 			throw new AddressException("the address has characters beyond ASCII", OneLine.of(mail.recipient(), 100));
 		}
 		InternetAddress recipient = new InternetAddress(mail.recipient(), true);

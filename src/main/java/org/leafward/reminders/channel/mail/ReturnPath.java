@@ -22,8 +22,9 @@ record ReturnPath(String local, String domain) {
 
 	/**
 	 * Reads the setting.
-	 * @param address an address without a plus; what stands before the at sign has at most
-	 * 31 characters, so that 64 are enough for all of it (RFC 5321 section 4.5.3.1.1)
+	 * @param address an address without a plus; what stands before the at sign has at
+	 * most 31 characters, so that 64 are enough for all of it (RFC 5321 section
+	 * 4.5.3.1.1)
 	 * @return the return path
 	 * @throws IllegalArgumentException if it is none
 	 */
@@ -51,13 +52,14 @@ record ReturnPath(String local, String domain) {
 	 */
 	Optional<UUID> mail(String text) {
 		// Some servers write addresses in small letters.
-		Matcher ours = Pattern.compile("(?<![a-z0-9._+-])%s\\+([0-9a-f]{8})([0-9a-f]{4})([0-9a-f]{4})([0-9a-f]{4})([0-9a-f]{12})@%s(?![a-z0-9.-])"
-			.formatted(Pattern.quote(this.local.toLowerCase(Locale.ROOT)),
-					Pattern.quote(this.domain.toLowerCase(Locale.ROOT))))
+		Matcher ours = Pattern.compile(
+				"(?<![a-z0-9._+-])%s\\+([0-9a-f]{8})([0-9a-f]{4})([0-9a-f]{4})([0-9a-f]{4})([0-9a-f]{12})@%s(?![a-z0-9.-])"
+					.formatted(Pattern.quote(this.local.toLowerCase(Locale.ROOT)),
+							Pattern.quote(this.domain.toLowerCase(Locale.ROOT))))
 			.matcher(text.toLowerCase(Locale.ROOT));
 		return ours.find()
-				? Optional.of(UUID.fromString(String.join("-", ours.group(1), ours.group(2), ours.group(3),
-						ours.group(4), ours.group(5))))
+				? Optional.of(UUID.fromString(
+						String.join("-", ours.group(1), ours.group(2), ours.group(3), ours.group(4), ours.group(5))))
 				: Optional.empty();
 	}
 

@@ -45,7 +45,10 @@ class SmtpLines implements DisposableBean {
 
 	private final Clock clock;
 
-	/** The one used last comes first, so that the others grow old when there is little to do. */
+	/**
+	 * The one used last comes first, so that the others grow old when there is little to
+	 * do.
+	 */
 	private final ConcurrentLinkedDeque<SmtpLine> idle = new ConcurrentLinkedDeque<>();
 
 	private @Nullable ScheduledExecutorService tidier;
@@ -92,8 +95,8 @@ class SmtpLines implements DisposableBean {
 	}
 
 	/**
-	 * Hands a mail on. Waits for a connection for a minute at most; each step after that is
-	 * bounded by the time-outs of the mail client.
+	 * Hands a mail on. Waits for a connection for a minute at most; each step after that
+	 * is bounded by the time-outs of the mail client.
 	 * @param message the mail
 	 * @param to who gets it
 	 * @return null when the mail server has taken it
@@ -158,7 +161,8 @@ class SmtpLines implements DisposableBean {
 		}
 		catch (MessagingException ex) {
 			SmtpReply refusal = line.refusal();
-			// A mail that couldn't be written to its end leaves the server waiting for the rest.
+			// A mail that couldn't be written to its end leaves the server waiting for
+			// the rest.
 			whole = refusal != null && !refusal.hangsUp();
 			return (refusal != null) ? SmtpTrouble.refused(line.step(), refusal) : SmtpTrouble.lost(line.step(), ex);
 		}

@@ -1,5 +1,7 @@
 package org.leafward.reminders.channel.mail;
 
+import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.leafward.reminders.core.OneLine;
@@ -22,15 +24,18 @@ record SmtpReply(int code, String enhanced, String words) {
 			Pattern.DOTALL);
 
 	/** RFC 3463 sections 3.2 and 3.3, with the codes that RFC 7505 and RFC 7504 added. */
-	private static final Pattern NOBODY = Pattern.compile("5\\.1\\.(?:0|1|2|3|6|10)|5\\.2\\.1");
+	private static final Pattern NOBODY = Pattern.compile("5\\.1\\.(?:1|2|3|6|10)|5\\.2\\.1");
 
-	/** The state of a mailbox or of the system that it lies on, which may be another tomorrow. */
+	/**
+	 * The state of a mailbox or of the system that it lies on, which may be another
+	 * tomorrow.
+	 */
 	private static final Pattern THEIRS = Pattern.compile("5\\.[234]\\.\\d{1,3}");
 
 	/** What a refusal without an enhanced code says when it isn't about the mailbox. */
-	private static final Pattern POLICY = Pattern.compile(
-			"(?i)relay|polic|spam|block|black|reject listed|reputation|spf|dkim|dmarc|authenti|denied|not allowed|"
-					+ "permi|sender|helo|tls|rdns|reverse");
+	private static final Pattern POLICY = Pattern
+		.compile("(?i)relay|polic|spam|block|black|reject listed|reputation|spf|dkim|dmarc|authenti|denied|not allowed|"
+				+ "permi|sender|helo|tls|rdns|reverse");
 
 	/**
 	 * Reads a reply.
@@ -59,18 +64,24 @@ record SmtpReply(int code, String enhanced, String words) {
 
 	/**
 	 * Whether it says that the mailbox is none and won't be one again. The code 550 alone
-	 * says so too, except that it is also used for policy (RFC 5321 section 4.2.3); then the
-	 * words tell.
+	 * says so too, except that it is also used for policy (RFC 5321 section 4.2.3); then
+	 * the words tell.
 	 * @return false when in doubt
 	 */
 	boolean nobodyThere() {
 		if (passes()) {
 			return false;
 		}
-		if (!this.enhanced.isEmpty() && !this.enhanced.equals("5.0.0")) {
-			return NOBODY.matcher(this.enhanced).matches();
+		if (vague()) {
+			return (this.code == 550 || this.code == 551 || this.code == 553) && !POLICY.matcher(this.words).find();
 		}
-		return (this.code == 550 || this.code == 551 || this.code == 553) && !POLICY.matcher(this.words).find();
+		// Postfix tells only at RCPT what it thinks of the sender.
+		return NOBODY.matcher(this.enhanced).matches() && !this.words.toLowerCase(Locale.ROOT).contains("sender");
+	}
+
+	/** Whether only the three digits and the words say what it is about. */
+	boolean vague() {
+		return GENERAL.contains(this.enhanced);
 	}
 
 	/** Whether it is about the mailbox or its system, and not about us. */

@@ -18,7 +18,9 @@ enum SmtpStep {
 	/** Parts of it may have left; without its end it counts as never sent. */
 	BODY,
 
-	/** The last dot may have left; without a word about it nobody knows what came of it. */
+	/**
+	 * The last dot may have left; without a word about it nobody knows what came of it.
+	 */
 	END
 
 }

@@ -46,11 +46,13 @@ record SmtpTrouble(Delivery delivery, boolean nobodyThere, boolean alarm) {
 	static SmtpTrouble lost(SmtpStep step, MessagingException trouble) {
 		Outcome outcome = switch (step) {
 			case CONNECTED, MAIL -> Outcome.UNREACHABLE;
-			// It may be this mail at which the server stumbles, so others must not wait behind it.
+			// It may be this mail at which the server stumbles, so others must not wait
+			// behind it.
 			case RCPT, DATA, BODY -> Outcome.LATER;
 			case END -> Outcome.UNCERTAIN;
 		};
-		String what = (step == SmtpStep.END) ? "the connection ended before the mail server said whether it took the mail"
+		String what = (step == SmtpStep.END)
+				? "the connection ended before the mail server said whether it took the mail"
 				: "the connection to the mail server ended";
 		return new SmtpTrouble(delivery(outcome, what + ": " + deepest(trouble)), false, false);
 	}
@@ -69,12 +71,13 @@ record SmtpTrouble(Delivery delivery, boolean nobodyThere, boolean alarm) {
 					delivery(Outcome.UNREACHABLE, "the mail server wants us to sign in: " + reply.words()), false,
 					true);
 		}
-		// Before RCPT the server can't speak of the recipient. After DATA it does so by its code only: 550 there is about
+		// Before RCPT the server can't speak of the recipient. After DATA it does so by
+		// its code only: 550 there is about
 		// the words.
 		boolean theirs = switch (step) {
 			case CONNECTED, MAIL -> false;
 			case RCPT -> reply.theirs();
-			case DATA, BODY, END -> reply.theirs() && !reply.enhanced().isEmpty() && !reply.enhanced().equals("5.0.0");
+			case DATA, BODY, END -> reply.theirs() && !reply.vague();
 		};
 		return new SmtpTrouble(delivery(theirs ? Outcome.REFUSED : Outcome.OUR_FAULT, reply.words()),
 				theirs && reply.nobodyThere(), false);

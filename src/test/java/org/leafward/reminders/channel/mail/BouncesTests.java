@@ -23,7 +23,6 @@ import org.leafward.reminders.store.MessageTable;
 import org.leafward.reminders.store.SuppressionTable;
 import org.leafward.support.SettableClock;
 import org.leafward.support.TestDatabase;
-import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -44,7 +43,7 @@ class BouncesTests {
 	static void open() {
 		source = TestDatabase.fresh();
 		suppressed = new SuppressionTable(JdbcClient.create(source), new SettableClock(MailChannels.MADE));
-		MessageTable messages = new MessageTable(new JdbcTemplate(source));
+		MessageTable messages = new MessageTable(JdbcClient.create(source));
 		messages.save(List.of(MailChannels.mail("one", "Ada@example.org")));
 		bounces = new Bounces(messages, suppressed,
 				MailSettings.of("reminders@example.org", "", "bounce@mail.example.org"));
@@ -60,7 +59,9 @@ class BouncesTests {
 		suppressed.lift("ada@example.org");
 	}
 
-	/** In the shape of RFC 3464 appendix E: a notice, the status, the headers of the mail. */
+	/**
+	 * In the shape of RFC 3464 appendix E: a notice, the status, the headers of the mail.
+	 */
 	private static String report(String to, String recipient) {
 		return """
 				Date: Thu, 12 Nov 2026 07:00:00 +0000
@@ -110,15 +111,15 @@ class BouncesTests {
 	}
 
 	/**
-	 * The first two are fields of RFC 3464 appendix E.2; the others are as Postfix, Exchange
-	 * and Exim write them.
+	 * The first two are fields of RFC 3464 appendix E.2; the others are as Postfix,
+	 * Exchange and Exim write them.
 	 */
 	@ParameterizedTest
-	@CsvSource(delimiter = '|', value = {
-			"5.0.0 (permanent failure)|smtp; 550 'arathib@vnet.IBM.COM' is not a registered gateway user",
-			"5.1.1|smtp;550 5.1.1 <ada@example.org>: Recipient address rejected: User unknown",
-			"5.1.1|X-Postfix; unknown user: \"ada\"", "5.1.10|smtp;550 5.1.10 RESOLVER.ADR.RecipientNotFound",
-			"5.0.0|smtp; 550 no such address here", "5.1.2|X-Unix; host unknown" })
+	@CsvSource(delimiter = '|',
+			value = { "5.0.0 (permanent failure)|smtp; 550 'arathib@vnet.IBM.COM' is not a registered gateway user",
+					"5.1.1|smtp;550 5.1.1 <ada@example.org>: Recipient address rejected: User unknown",
+					"5.1.1|X-Postfix; unknown user: \"ada\"", "5.1.10|smtp;550 5.1.10 RESOLVER.ADR.RecipientNotFound",
+					"5.0.0|smtp; 550 no such address here", "5.1.2|X-Unix; host unknown" })
 	void anAddressAtWhichNobodyIsGetsNoMore(String status, String diagnostic) throws IOException {
 		assertThat(read(report(OURS, failed(status, diagnostic)))).isEqualTo(Bounce.SUPPRESSED);
 		assertThat(suppressed.list(0, 10)).extracting(Suppressed::address).containsExactly("ada@example.org");
@@ -134,11 +135,14 @@ class BouncesTests {
 		assertThat(suppressed.list(0, 10)).isEmpty();
 	}
 
-	/** RFC 3464 section 2.3.3: delayed, delivered, relayed and expanded are no failures. */
+	/**
+	 * RFC 3464 section 2.3.3: delayed, delivered, relayed and expanded are no failures.
+	 */
 	@ParameterizedTest
 	@ValueSource(strings = { "delayed", "delivered", "relayed", "expanded" })
 	void whatDidNotFailEndsNothing(String action) throws IOException {
-		assertThat(read(report(OURS, "Final-Recipient: rfc822;ada@example.org\nAction: %s\nStatus: 4.0.0".formatted(action))))
+		assertThat(read(
+				report(OURS, "Final-Recipient: rfc822;ada@example.org\nAction: %s\nStatus: 4.0.0".formatted(action))))
 			.isEqualTo(Bounce.PASSES);
 		// RFC 3464 appendix E.1: failed, with a status that passes.
 		assertThat(read(report(OURS, failed("4.0.0", "smtp; 426 connection timed out")))).isEqualTo(Bounce.PASSES);
@@ -147,7 +151,8 @@ class BouncesTests {
 
 	@Test
 	void eachRecipientCounts() throws IOException {
-		assertThat(read(report(OURS, failed("5.7.1", "smtp; 550 5.7.1 no") + "\n\n" + failed("5.1.1", "smtp; 550 5.1.1 no"))))
+		assertThat(read(
+				report(OURS, failed("5.7.1", "smtp; 550 5.7.1 no") + "\n\n" + failed("5.1.1", "smtp; 550 5.1.1 no"))))
 			.isEqualTo(Bounce.SUPPRESSED);
 	}
 
@@ -216,7 +221,7 @@ class BouncesTests {
 
 	@Test
 	void withoutAReturnAddressNothingIsRead() {
-		Bounces none = new Bounces(new MessageTable(new JdbcTemplate(source)), suppressed, MailChannels.PLAIN);
+		Bounces none = new Bounces(new MessageTable(JdbcClient.create(source)), suppressed, MailChannels.PLAIN);
 		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> none.read(stream("")))
 			.satisfies((ex) -> assertThat(ex.where()).isEqualTo("leafward.mail.bounces"));
 	}

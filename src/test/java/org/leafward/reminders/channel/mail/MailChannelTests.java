@@ -65,8 +65,8 @@ class MailChannelTests {
 	}
 
 	private static MessageText words(String subject, String text) {
-		return new MessageText(subject, text,
-				"<!DOCTYPE html>\n<html lang=\"en\"><body><p>Grüße</p></body></html>\n", "", "/", "{}");
+		return new MessageText(subject, text, "<!DOCTYPE html>\n<html lang=\"en\"><body><p>Grüße</p></body></html>\n",
+				"", "/", "{}");
 	}
 
 	private static Message mail(String recipient, String name, String subject, String text) {
@@ -126,8 +126,8 @@ class MailChannelTests {
 	}
 
 	/**
-	 * RFC 8058 section 3.1: one https URI at least, and the other header to the letter. On
-	 * one line, as a fold breaks signatures that others make.
+	 * RFC 8058 section 3.1: one https URI at least, and the other header to the letter.
+	 * On one line, as a fold breaks signatures that others make.
 	 */
 	@Test
 	void canBeStoppedByOneClick() {
@@ -155,7 +155,9 @@ class MailChannelTests {
 		assertThat(SERVER.getReceivedMessages()).isEmpty();
 	}
 
-	/** RFC 2919 section 2: a name and a dot-atom in angle brackets, one for each series. */
+	/**
+	 * RFC 2919 section 2: a name and a dot-atom in angle brackets, one for each series.
+	 */
 	@ParameterizedTest
 	@CsvSource({ "MORNING,Care in the morning <morning.reminders.example.org>",
 			"OUTLOOK,Care outlook <outlook.reminders.example.org>",
@@ -198,8 +200,8 @@ class MailChannelTests {
 		MimeMessage message = received(mail(Series.SINGLE, null),
 				MailSettings.of("Gardens <reminders@example.org>", "Hilfe für Gärten <help@example.org>", ""),
 				"https://plants.example.org");
-		assertThat(message.getHeader("Reply-To", null)).isEqualTo(
-				"=?UTF-8?Q?Hilfe_f=C3=BCr_G=C3=A4rten?= <help@example.org>");
+		assertThat(message.getHeader("Reply-To", null))
+			.isEqualTo("=?UTF-8?Q?Hilfe_f=C3=BCr_G=C3=A4rten?= <help@example.org>");
 	}
 
 	/** RFC 5321 section 4.4: what MAIL FROM says is where failures are told. */
@@ -213,10 +215,11 @@ class MailChannelTests {
 					.deliver(mail(Series.SINGLE, null))).isEqualTo(Delivery.of(Outcome.TAKEN));
 				lines.destroy();
 			}
-			assertThat(server.commands().stream().filter((one) -> one.startsWith("MAIL"))).containsExactly(
-					"MAIL FROM:<bounce+%s@mail.example.org>"
-						.formatted(TaskFixture.id("7c1e").toString().replace("-", "")),
-					"MAIL FROM:<reminders@example.org>");
+			assertThat(server.commands().stream().filter((one) -> one.startsWith("MAIL")))
+				.containsExactly(
+						"MAIL FROM:<bounce+%s@mail.example.org>"
+							.formatted(TaskFixture.id("7c1e").toString().replace("-", "")),
+						"MAIL FROM:<reminders@example.org>");
 			// Whom it comes from doesn't change.
 			assertThat(server.messages()).allMatch((one) -> one.contains("<reminders@example.org>\r\n"))
 				.noneMatch((one) -> one.contains("bounce+"));
@@ -290,8 +293,7 @@ class MailChannelTests {
 		Person ben = new Person(new PersonId(TaskFixture.id("ben")), "Ben", "ben@example.org", ZoneOffset.UTC, false);
 		Person cy = new Person(new PersonId(TaskFixture.id("cy")), "Cy", "cy@example.ORG", ZoneOffset.UTC);
 		Person dee = new Person(new PersonId(TaskFixture.id("dee")), "Dee", null, ZoneOffset.UTC, true);
-		assertThat(channel.addresses(List.of(ada, ben, cy, dee)))
-			.isEqualTo(Map.of(TaskFixture.ADA, "ada@example.org"));
+		assertThat(channel.addresses(List.of(ada, ben, cy, dee))).isEqualTo(Map.of(TaskFixture.ADA, "ada@example.org"));
 		suppressed.lift("cy@example.org");
 		assertThat(channel.addresses(List.of(ada, cy))).hasSize(2);
 		assertThat(channel.addresses(List.of())).isEmpty();

@@ -32,9 +32,8 @@ class MailDoctorTests {
 	@Test
 	void allIsWell() throws Exception {
 		try (ScriptedSmtp server = new ScriptedSmtp();
-				NameServer names = new NameServer(
-						Map.of("mail.example.org", List.of("google-site=1", "v=spf1 mx -all"), "_dmarc.example.org",
-								List.of("v=DMARC1; p=none; rua=mailto:dmarc@example.org")))) {
+				NameServer names = new NameServer(Map.of("mail.example.org", List.of("google-site=1", "v=spf1 mx -all"),
+						"_dmarc.example.org", List.of("v=DMARC1; p=none; rua=mailto:dmarc@example.org")))) {
 			MailDoctor doctor = doctor(server.port(), "https://plants.example.org",
 					MailSettings.of("Gardens <reminders@mail.example.org>", "", "bounce@mail.example.org"),
 					names.address());
@@ -52,8 +51,8 @@ class MailDoctorTests {
 
 	@Test
 	void aTrialIsToldWhatItLacks() {
-		MailDoctor doctor = doctor(0, "http://localhost:8080", MailSettings.of("Leafward <reminders@localhost>", "", ""),
-				"dns://127.0.0.1:1");
+		MailDoctor doctor = doctor(0, "http://localhost:8080",
+				MailSettings.of("Leafward <reminders@localhost>", "", ""), "dns://127.0.0.1:1");
 		assertThat(levels(doctor.settings())).isEqualTo(Map.of("Mail server", Level.BAD, "Sender", Level.BAD,
 				"Leaving by one click", Level.LOOK, "Return address", Level.LOOK));
 		// Nobody is asked about a domain that is none.
@@ -78,8 +77,8 @@ class MailDoctorTests {
 	@Test
 	void aReturnAddressElsewhereIsTold() {
 		MailSettings settings = MailSettings.of("reminders@example.org", "", "bounce@example.net");
-		assertThat(levels(doctor(0, "https://a.example", settings, "dns:").settings()))
-			.containsEntry("Return address", Level.LOOK);
+		assertThat(levels(doctor(0, "https://a.example", settings, "dns:").settings())).containsEntry("Return address",
+				Level.LOOK);
 	}
 
 	@Test

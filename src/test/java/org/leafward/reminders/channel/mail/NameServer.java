@@ -52,7 +52,8 @@ final class NameServer implements AutoCloseable {
 		StringBuilder name = new StringBuilder();
 		int at = 12;
 		while (query[at] != 0) {
-			name.append((name.length() > 0) ? "." : "").append(new String(query, at + 1, query[at], StandardCharsets.US_ASCII));
+			name.append((name.length() > 0) ? "." : "")
+				.append(new String(query, at + 1, query[at], StandardCharsets.US_ASCII));
 			at += query[at] + 1;
 		}
 		int end = at + 5;

@@ -30,15 +30,17 @@ class OtherReadersTests {
 
 	private static final String STOP = "https://plants.example.org/u/Zx3-kQ";
 
-	private static final String LONG = "Gießen: 30 l je Quadratmeter, bevor der Boden friert – 🌱 und Wurzelraum. ".repeat(40);
+	private static final String LONG = "Gießen: 30 l je Quadratmeter, bevor der Boden friert – 🌱 und Wurzelraum. "
+		.repeat(40);
 
 	private static byte[] octets(String name, String subject, String text, String html) throws Exception {
 		MessageText words = new MessageText(subject, text, html, "", "/", "{}");
 		ByteArrayOutputStream out = new ByteArrayOutputStream();
-		MimeForm.reminder(
-				MailChannels.mail("7c1e", "ada@example.org", name, words, Series.SINGLE, "<task-1@example.org>", 0),
-				Session.getInstance(new Properties()),
-				MailSettings.of("x@example.org", "Hilfe für Gärten <help@example.org>", ""), STOP)
+		MimeForm
+			.reminder(
+					MailChannels.mail("7c1e", "ada@example.org", name, words, Series.SINGLE, "<task-1@example.org>", 0),
+					Session.getInstance(new Properties()),
+					MailSettings.of("x@example.org", "Hilfe für Gärten <help@example.org>", ""), STOP)
 			.writeTo(out);
 		return out.toByteArray();
 	}

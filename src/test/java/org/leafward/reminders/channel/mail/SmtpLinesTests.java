@@ -145,7 +145,10 @@ class SmtpLinesTests {
 		assertThat(this.server.messages()).hasSize(2);
 	}
 
-	/** RFC 5321 section 3.8: a server that has waited too long says 421 to the next command. */
+	/**
+	 * RFC 5321 section 3.8: a server that has waited too long says 421 to the next
+	 * command.
+	 */
 	@Test
 	void a421OfAnOldConnectionIsNoAnswerToTheMail() {
 		sendAll(0, 1);
@@ -195,8 +198,7 @@ class SmtpLinesTests {
 	@ParameterizedTest
 	@ValueSource(ints = { 0, -1, 51 })
 	void theNumberOfConnectionsHasBounds(int most) {
-		assertThatIllegalArgumentException()
-			.isThrownBy(() -> new SmtpLines(SenderFixture.none(), most, this.clock))
+		assertThatIllegalArgumentException().isThrownBy(() -> new SmtpLines(SenderFixture.none(), most, this.clock))
 			.withMessageContaining("leafward.mail.connections");
 	}
 

@@ -13,13 +13,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SmtpReplyTests {
 
 	@ParameterizedTest
-	@CsvSource(delimiter = '|', value = { "550 5.1.1 <ada@example.org>: Recipient address rejected: User unknown",
-			"550 5.1.2 Bad destination system address", "553 5.1.3 Bad destination mailbox address syntax",
-			"551 5.1.6 mailbox has moved, no forwarding address", "556 5.1.10 Recipient address has null MX",
-			"550 5.1.10 RESOLVER.ADR.RecipientNotFound; Recipient not found by SMTP address lookup",
-			"550 5.2.1 The email account that you tried to reach is disabled", "550 No such user here",
-			"550 Unrouteable address", "553 sorry, no mailbox here by that name", "550 5.0.0 unknown user",
-			"550-5.1.1 The email account that you tried to reach does not exist" })
+	@CsvSource(delimiter = '|',
+			value = { "550 5.1.1 <ada@example.org>: Recipient address rejected: User unknown",
+					"550 5.1.2 Bad destination system address", "553 5.1.3 Bad destination mailbox address syntax",
+					"551 5.1.6 mailbox has moved, no forwarding address", "556 5.1.10 Recipient address has null MX",
+					"550 5.1.10 RESOLVER.ADR.RecipientNotFound; Recipient not found by SMTP address lookup",
+					"550 5.2.1 The email account that you tried to reach is disabled", "550 No such user here",
+					"550 Unrouteable address", "553 sorry, no mailbox here by that name", "550 5.0.0 unknown user", "550 5.1.0 <ada@example.org> address unknown",
+					"550-5.1.1 The email account that you tried to reach does not exist" })
 	void nobodyIsThere(String text) {
 		SmtpReply reply = SmtpReply.of(Integer.parseInt(text.substring(0, 3)), text + "\n");
 		assertThat(reply.nobodyThere()).isTrue();
@@ -27,8 +28,9 @@ class SmtpReplyTests {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = '|', value = { "552 5.2.2 mailbox full", "552 Requested mail action aborted: storage exceeded",
-			"554 5.3.0 system trouble", "550 5.4.1 no answer from host", "550 5.4.6 routing loop" })
+	@CsvSource(delimiter = '|',
+			value = { "552 5.2.2 mailbox full", "552 Requested mail action aborted: storage exceeded",
+					"554 5.3.0 system trouble", "550 5.4.1 no answer from host", "550 5.4.6 routing loop" })
 	void somebodyIsThereWhoCantTakeIt(String text) {
 		SmtpReply reply = SmtpReply.of(Integer.parseInt(text.substring(0, 3)), text);
 		assertThat(reply.nobodyThere()).isFalse();
@@ -36,11 +38,14 @@ class SmtpReplyTests {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = '|', value = { "550 5.7.1 Relaying denied", "554 5.7.1 Service unavailable; Client host blocked",
-			"550 5.7.26 unauthenticated mail is not accepted", "550 relay not permitted", "550 Sender verify failed",
-			"550 SPF check failed", "550 rejected because of policy", "553 5.1.8 sender's system is none",
-			"553 5.1.7 Bad sender's mailbox address syntax", "554 Transaction failed", "501 5.5.4 invalid arguments",
-			"554 5.6.0 content" })
+	@CsvSource(delimiter = '|',
+			value = { "550 5.7.1 Relaying denied", "554 5.7.1 Service unavailable; Client host blocked",
+					"550 5.7.26 unauthenticated mail is not accepted", "550 relay not permitted",
+					"550 Sender verify failed", "550 SPF check failed", "550 rejected because of policy",
+					"550 5.1.0 <us@example.org>: Sender address rejected: User unknown",
+			"550 5.1.1 <us@example.org>: Sender address rejected: User unknown",
+			"553 5.1.8 sender's system is none", "553 5.1.7 Bad sender's mailbox address syntax",
+					"554 Transaction failed", "501 5.5.4 invalid arguments", "554 5.6.0 content" })
 	void itIsAboutUs(String text) {
 		SmtpReply reply = SmtpReply.of(Integer.parseInt(text.substring(0, 3)), text);
 		assertThat(reply.nobodyThere()).isFalse();

@@ -72,8 +72,7 @@ class SmtpTroubleTests {
 					"DATA|451 4.3.0 not now|LATER|false", "END|554 5.7.1 not such words|OUR_FAULT|false",
 					"END|550 not such words|OUR_FAULT|false", "END|550 5.1.10 RecipientNotFound|REFUSED|true",
 					"END|552 5.2.2 mailbox full|REFUSED|false", "END|451 4.3.2 disk full|LATER|false",
-					"GREETING|421 4.3.2 closing|UNREACHABLE|false",
-					"GREETING|554 5.3.2 no service|UNREACHABLE|false" })
+					"GREETING|421 4.3.2 closing|UNREACHABLE|false", "GREETING|554 5.3.2 no service|UNREACHABLE|false" })
 	void goesByDigitCodeAndStep(String step, String reply, Outcome outcome, boolean nobody) throws Exception {
 		try (ScriptedSmtp server = new ScriptedSmtp().say(step, reply)) {
 			Delivery delivery = deliver(server.port());
