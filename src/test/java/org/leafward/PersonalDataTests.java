@@ -152,7 +152,7 @@ class PersonalDataTests {
 					"accounts.one_time_link", "register.site", "register.planting", "register.watering",
 					"register.soil_test", "care.task", "care.log", "care.site_plan", "feeds.feed", "reminders.reminder",
 					"reminders.message", "reminders.wishes", "reminders.wish", "reminders.stopped",
-					"reminders.webhook", "reminders.webhook_trial");
+					"reminders.webhook", "reminders.webhook_trial", "reminders.suppressed");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
 		this.replanning.tidy();
@@ -236,6 +236,9 @@ class PersonalDataTests {
 						message_id, state, created_at)
 					values (?, ?, 'us@example.org', ?, ?, 'Today', ?, '', ?, 'SENT', now())""")
 			.params(mail, id.value(), email, name, "at " + siteName, "<" + mail + "@example.org>")
+			.update();
+		this.database.sql("insert into reminders.suppressed (address, reason, since) values (lower(?), 'gone', now())")
+			.param(email)
 			.update();
 		this.database.sql("""
 				insert into reminders.reminder (id, person_id, task_id, first_day, dedup_key, due_at, expires_at, state,
