@@ -136,6 +136,7 @@ class PersonalDataTests {
 			.containsKeys("accounts.person", "accounts.role", "accounts.audit", "accounts.session",
 					"accounts.one_time_link", "register.site", "register.planting", "register.watering",
 					"register.soil_test", "care.task", "care.log", "care.site_plan", "feeds.feed", "reminders.reminder",
+					"reminders.push_subscription",
 					"reminders.mail");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
@@ -200,6 +201,11 @@ class PersonalDataTests {
 					next_try_at, mail_id)
 				values (?, ?, ?, current_date, ?, now(), now(), 'SENT', now(), ?)""")
 			.params(UUID.randomUUID(), id.value(), tasks.get(0).id().value(), UUID.randomUUID().toString(), mail)
+			.update();
+		this.database.sql("""
+				insert into reminders.push_subscription (id, person_id, endpoint, p256dh, auth, label, created_at)
+				values (?, ?, ?, decode(repeat('04', 65), 'hex'), decode(repeat('00', 16), 'hex'), ?, now())""")
+			.params(UUID.randomUUID(), id.value(), "https://push.example.net/" + UUID.randomUUID(), "at " + siteName)
 			.update();
 		this.database.sql("""
 				insert into accounts.one_time_link (token_hash, email, person, expires_at)

@@ -372,6 +372,7 @@ final class PageSamples {
 		all.put("accounts/sent", model("section", "sign-in", "shown", null, "minutes", 10));
 		all.put("accounts/once", model("section", "sign-in", "token", "a".repeat(43)));
 		all.put("accounts/tokens", AccessSamples.tokens());
+		all.put("reminders/push", AccessSamples.push());
 		all.put("accounts/accounts",
 				model("section", "accounts", "page", 0, "hasNext", true, "roles", List.of(), "people",
 						List.of(Map.of("id", ID, "name", "Nora Field", "address", "nora@example.org", "grants",
