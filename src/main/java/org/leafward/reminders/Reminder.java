@@ -19,6 +19,6 @@ import org.leafward.care.TaskId;
  * @param dueAt when it is due
  * @param state where it stands
  */
-public record Reminder(UUID id, PersonId person, String channel, Topic topic, @Nullable TaskId task,
-		LocalDate firstDay, Instant dueAt, ReminderState state) {
+public record Reminder(UUID id, PersonId person, String channel, Topic topic, @Nullable TaskId task, LocalDate firstDay,
+		Instant dueAt, ReminderState state) {
 }

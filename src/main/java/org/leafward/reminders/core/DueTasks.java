@@ -51,8 +51,7 @@ public record DueTasks(PersonId person, ZoneId zone, Instant now, Wishes wishes)
 	 * @return {@value DueTimes#LATE_DAYS} days back to 28 days ahead
 	 */
 	public static DayWindow firstDays(LocalDate today) {
-		return new DayWindow(today.minusDays(DueTimes.LATE_DAYS),
-				today.plusDays(AHEAD_DAYS + Wish.MOST_LEAD_DAYS));
+		return new DayWindow(today.minusDays(DueTimes.LATE_DAYS), today.plusDays(AHEAD_DAYS + Wish.MOST_LEAD_DAYS));
 	}
 
 	/**
@@ -62,8 +61,7 @@ public record DueTasks(PersonId person, ZoneId zone, Instant now, Wishes wishes)
 	 */
 	public static DayWindow onRecord(LocalDate today) {
 		DayWindow days = firstDays(today);
-		return new DayWindow(today.minusDays(WATCHED_DAYS + Changes.SAME_DAYS),
-				days.to().plusDays(Changes.SAME_DAYS));
+		return new DayWindow(today.minusDays(WATCHED_DAYS + Changes.SAME_DAYS), days.to().plusDays(Changes.SAME_DAYS));
 	}
 
 	/**

@@ -12,14 +12,14 @@ import org.leafward.reminders.ReminderState;
  * A reminder that is already on record.
  *
  * @param id its row
- * @param task what it is about; null for an outlook
+ * @param about the task; null for an outlook
  * @param dedupKey what it was made for, see {@link Wanted#dedupKey()}
  * @param bundle what it goes out with
  * @param firstDay first day of the task when the reminder was made
  * @param dueAt when it is or was due
  * @param state where it stands
  */
-public record Known(UUID id, @Nullable UUID task, String dedupKey, String bundle, LocalDate firstDay, Instant dueAt,
+public record Known(UUID id, @Nullable UUID about, String dedupKey, String bundle, LocalDate firstDay, Instant dueAt,
 		ReminderState state) {
 
 	/** Marks, in a line, what a person asked to be told again. */
@@ -57,7 +57,7 @@ public record Known(UUID id, @Nullable UUID task, String dedupKey, String bundle
 	 * @return empty when it tells of none or of a change
 	 */
 	public Optional<TaskId> task() {
-		return (this.task == null || change()) ? Optional.empty() : Optional.of(new TaskId(this.task));
+		return (this.about == null || change()) ? Optional.empty() : Optional.of(new TaskId(this.about));
 	}
 
 	/**

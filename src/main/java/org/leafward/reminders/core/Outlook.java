@@ -55,7 +55,8 @@ public record Outlook(LocalDate today, List<CareTask> thisWeek, List<CareTask> n
 		Predicate<CareTask> held = (task) -> task.kind() == TaskKind.HOLD_OFF;
 		Predicate<CareTask> begins = stands.and(held.negate())
 			.and((task) -> task.kind() != TaskKind.RAMP_DAY || task.occurrence() == 1);
-		Predicate<CareTask> open = stands.and((task) -> task.kind() == TaskKind.DO && task.window().from().isBefore(today));
+		Predicate<CareTask> open = stands
+			.and((task) -> task.kind() == TaskKind.DO && task.window().from().isBefore(today));
 		Predicate<CareTask> fell = fresh.and((task) -> task.state() == TaskState.WITHDRAWN
 				&& !task.changedAt().isBefore(now.minus(Duration.ofDays(WEEK))));
 		return new Outlook(today, some(tasks, begins.and((task) -> first.contains(task.window().from()))),

@@ -126,7 +126,8 @@ class Drafts {
 			}
 		}
 		Map<String, Map<PersonId, String>> all = new HashMap<>();
-		wanted.forEach((code, people) -> all.put(code, this.channels.get(code).addresses(people)));
+		wanted.forEach(
+				(code, people) -> all.put(code, Objects.requireNonNull(this.channels.get(code)).addresses(people)));
 		return all;
 	}
 

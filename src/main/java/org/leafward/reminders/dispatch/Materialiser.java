@@ -138,8 +138,7 @@ public class Materialiser {
 		Map<String, Set<PersonId>> reached = this.channels.stream()
 			.collect(Collectors.toMap(Channel::code, (channel) -> channel.addresses(found.values()).keySet()));
 		// The earliest and the latest day that it is anywhere.
-		DayWindow days = new DayWindow(
-				DueTasks.onRecord(LocalDate.ofInstant(now, ZoneOffset.ofHours(-18))).from(),
+		DayWindow days = new DayWindow(DueTasks.onRecord(LocalDate.ofInstant(now, ZoneOffset.ofHours(-18))).from(),
 				DueTasks.onRecord(LocalDate.ofInstant(now, ZoneOffset.ofHours(18))).to());
 		Map<PersonId, List<Known>> known = this.reminders.known(ids, days);
 		Map<PersonId, List<Beginning>> tasks = tasks(ids, days, known.values());

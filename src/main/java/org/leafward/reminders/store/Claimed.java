@@ -23,6 +23,6 @@ import org.leafward.reminders.Topic;
  * @param attempts tries so far, this one included
  * @param message the message of an earlier try
  */
-public record Claimed(UUID id, PersonId person, String channel, Topic topic, @Nullable TaskId task,
-		LocalDate firstDay, boolean later, String bundle, Instant expiresAt, int attempts, @Nullable UUID message) {
+public record Claimed(UUID id, PersonId person, String channel, Topic topic, @Nullable TaskId task, LocalDate firstDay,
+		boolean later, String bundle, Instant expiresAt, int attempts, @Nullable UUID message) {
 }

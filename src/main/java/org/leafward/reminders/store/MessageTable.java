@@ -42,18 +42,20 @@ public class MessageTable {
 	 * @param messages the messages
 	 */
 	public void save(Collection<Message> messages) {
-		this.batches.batchUpdate("""
-				insert into reminders.message
-				(id, person_id, channel, series, sender, recipient, recipient_name, subject, body_text, body_html, brief,
-				link, content, thread, message_id, state, created_at)
-				values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'WAITING', ?)
-				on conflict (id) do update
-				set series = excluded.series, sender = excluded.sender, recipient = excluded.recipient,
-					recipient_name = excluded.recipient_name, subject = excluded.subject,
-					body_text = excluded.body_text, body_html = excluded.body_html, brief = excluded.brief,
-					link = excluded.link, content = excluded.content, thread = excluded.thread
-				where message.state = 'WAITING'
-				""", messages.stream().map(MessageTable::columns).toList());
+		this.batches.batchUpdate(
+				"""
+						insert into reminders.message
+						(id, person_id, channel, series, sender, recipient, recipient_name, subject, body_text, body_html, brief,
+						link, content, thread, message_id, state, created_at)
+						values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'WAITING', ?)
+						on conflict (id) do update
+						set series = excluded.series, sender = excluded.sender, recipient = excluded.recipient,
+							recipient_name = excluded.recipient_name, subject = excluded.subject,
+							body_text = excluded.body_text, body_html = excluded.body_html, brief = excluded.brief,
+							link = excluded.link, content = excluded.content, thread = excluded.thread
+						where message.state = 'WAITING'
+						""",
+				messages.stream().map(MessageTable::columns).toList());
 	}
 
 	private static Object[] columns(Message message) {
@@ -160,9 +162,8 @@ public class MessageTable {
 		return new Message(row.getObject("id", UUID.class), new PersonId(row.getObject("person_id", UUID.class)),
 				row.getString("channel"), Series.of(row.getString("series")), row.getString("sender"),
 				row.getString("recipient"), row.getString("recipient_name"), words, row.getString("thread"),
-				row.getString("message_id"), MessageState.valueOf(row.getString("state")),
-				Rows.time(row, "created_at"), Rows.timeOrNull(row, "sent_at"), row.getString("server_reply"),
-				row.getInt("uncertain"));
+				row.getString("message_id"), MessageState.valueOf(row.getString("state")), Rows.time(row, "created_at"),
+				Rows.timeOrNull(row, "sent_at"), row.getString("server_reply"), row.getInt("uncertain"));
 	}
 
 }

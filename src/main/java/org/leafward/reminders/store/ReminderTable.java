@@ -2,6 +2,8 @@ package org.leafward.reminders.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -50,10 +52,11 @@ public class ReminderTable {
 	 * @param people whose rows
 	 */
 	public void lock(Collection<PersonId> people) {
-		this.database.sql("""
-				select count(pg_advisory_xact_lock(k)) from (
-					select hashtextextended('reminders ' || p, 0) as k from unnest(:people::text[]) as p order by k) keys
-				""")
+		this.database
+			.sql("""
+					select count(pg_advisory_xact_lock(k)) from (
+						select hashtextextended('reminders ' || p, 0) as k from unnest(:people::text[]) as p order by k) keys
+					""")
 			.param("people", people.stream().map(PersonId::toString).toArray(String[]::new))
 			.query(Long.class)
 			.single();
@@ -114,13 +117,15 @@ public class ReminderTable {
 		List<Object[]> rows = new ArrayList<>();
 		changes.forEach((person, each) -> each.add().forEach((wanted) -> rows.add(row(person, wanted, now))));
 		if (!rows.isEmpty()) {
-			this.batches.batchUpdate("""
-					insert into reminders.reminder
-					(id, person_id, channel, topic, bundle, task_id, first_day, dedup_key, due_at, expires_at, next_try_at,
-						state)
-					values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PENDING')
-					on conflict (dedup_key) do nothing
-					""", rows);
+			this.batches.batchUpdate(
+					"""
+							insert into reminders.reminder
+							(id, person_id, channel, topic, bundle, task_id, first_day, dedup_key, due_at, expires_at, next_try_at,
+								state)
+							values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PENDING')
+							on conflict (dedup_key) do nothing
+							""",
+					rows);
 		}
 	}
 

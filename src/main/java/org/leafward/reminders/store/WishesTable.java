@@ -206,9 +206,8 @@ public class WishesTable {
 	}
 
 	private static Wishes whole(Wishes plain, Map<String, Map<Topic, Wish>> chosen, Map<String, Set<Series>> stopped) {
-		return (chosen.isEmpty() && stopped.isEmpty()) ? plain
-				: new Wishes(plain.speech(), plain.morning(), plain.outlookDay(), plain.quiet(), plain.urgentAnyway(),
-						plain.pausedUntil(), chosen, stopped);
+		return (chosen.isEmpty() && stopped.isEmpty()) ? plain : new Wishes(plain.speech(), plain.morning(),
+				plain.outlookDay(), plain.quiet(), plain.urgentAnyway(), plain.pausedUntil(), chosen, stopped);
 	}
 
 }
