@@ -179,13 +179,6 @@ class ArchitectureTests {
 		.resideInAnyPackage("org.apache.hc..");
 
 	@ArchTest
-	static final ArchRule onePackageSeesThePushLibrary = noClasses().that()
-		.resideOutsideOfPackage("org.leafward.reminders.channel.push..")
-		.should()
-		.dependOnClassesThat()
-		.resideInAnyPackage("com.zerodeplibs..");
-
-	@ArchTest
 	static final ArchRule quartzStaysInJobs = noClasses().that()
 		.resideOutsideOfPackages("..job..", "org.leafward.platform..")
 		.should()

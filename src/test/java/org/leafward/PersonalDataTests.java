@@ -136,8 +136,7 @@ class PersonalDataTests {
 			.containsKeys("accounts.person", "accounts.role", "accounts.audit", "accounts.session",
 					"accounts.one_time_link", "register.site", "register.planting", "register.watering",
 					"register.soil_test", "care.task", "care.log", "care.site_plan", "feeds.feed", "reminders.reminder",
-					"reminders.push_subscription",
-					"reminders.mail");
+					"reminders.push_subscription", "reminders.mail");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
 		this.replanning.tidy();

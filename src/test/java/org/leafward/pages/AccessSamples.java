@@ -36,12 +36,11 @@ final class AccessSamples {
 		model.put("tried", "A trial message is on its way.");
 		model.put("key", "B" + "A".repeat(86));
 		model.put("most", 10);
-		model.put("rows",
-				List.of(new PushRow(UUID.randomUUID(), "phone", "added Thu 12 Nov 2026, last message Fri 13 Nov 2026",
+		model.put("rows", List.of(
+				new PushRow(UUID.randomUUID(), "phone", "added Thu 12 Nov 2026, last message Fri 13 Nov 2026",
 						"0".repeat(64)),
-						new PushRow(UUID.randomUUID(), "laptop in the shed",
-								"added Thu 12 Nov 2026, no message yet, could not be reached the last time",
-								"1".repeat(64))));
+				new PushRow(UUID.randomUUID(), "laptop in the shed",
+						"added Thu 12 Nov 2026, no message yet, could not be reached the last time", "1".repeat(64))));
 		return model;
 	}
 

@@ -19,8 +19,8 @@ import org.springframework.util.unit.DataSize;
  */
 @ConfigurationProperties("leafward.http")
 public record HttpSettings(@DefaultValue("5s") Duration connectTimeout, @DefaultValue("20s") Duration readTimeout,
-		@DefaultValue("32MB") DataSize maxBody, @DefaultValue("") String contact,
-		@DefaultValue("false") boolean plain, @DefaultValue("false") boolean privateAddresses) {
+		@DefaultValue("32MB") DataSize maxBody, @DefaultValue("") String contact, @DefaultValue("false") boolean plain,
+		@DefaultValue("false") boolean privateAddresses) {
 
 	public HttpSettings {
 		if (!contact.chars().allMatch((symbol) -> symbol >= ' ' && symbol <= '~')) {

@@ -78,8 +78,8 @@ final class PublicAddresses {
 	 * @param name the name
 	 * @param addresses its addresses
 	 * @return the same
-	 * @throws UnknownHostException if one of them is not public; said in the same words as
-	 * of a name that doesn't exist, so that nobody learns which names exist here
+	 * @throws UnknownHostException if one of them is not public; said in the same words
+	 * as of a name that doesn't exist, so that nobody learns which names exist here
 	 */
 	static InetAddress[] check(String name, InetAddress[] addresses) throws UnknownHostException {
 		if (addresses.length == 0 || !Arrays.stream(addresses).allMatch(PublicAddresses::has)) {

@@ -86,7 +86,8 @@ final class ShortExchange implements ExecChainHandler, AutoCloseable {
 			return;
 		}
 		byte[] first = beginning(entity);
-		// Closing the answer would read it to its end, so there is no connection any more.
+		// Closing the answer would read it to its end, so there is no connection any
+		// more.
 		scope.execRuntime.discardEndpoint();
 		answer.setEntity(new ByteArrayEntity(first, ContentType.parseLenient(entity.getContentType())));
 	}

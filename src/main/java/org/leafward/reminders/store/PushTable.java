@@ -93,11 +93,9 @@ public class PushTable {
 			this.database.sql("""
 					select person_id, string_agg(label, ', ' order by created_at, id) as labels
 					from reminders.push_subscription where person_id = any (:people) group by person_id
-					""")
-				.param("people", people.stream().map(PersonId::value).toArray(UUID[]::new))
-				.query((row) -> {
-					labels.put(new PersonId(row.getObject("person_id", UUID.class)), row.getString("labels"));
-				});
+					""").param("people", people.stream().map(PersonId::value).toArray(UUID[]::new)).query((row) -> {
+				labels.put(new PersonId(row.getObject("person_id", UUID.class)), row.getString("labels"));
+			});
 		}
 		return labels;
 	}

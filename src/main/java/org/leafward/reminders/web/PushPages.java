@@ -82,8 +82,8 @@ class PushPages {
 		static Row of(PushSubscription one, ZoneId zone) {
 			String last = (one.lastOkAt() != null) ? "last message " + day(one.lastOkAt(), zone) : "no message yet";
 			String trouble = (one.failures() > 0) ? ", could not be reached the last time" : "";
-			return new Row(one.id(), one.label(),
-					"added %s, %s%s".formatted(day(one.createdAt(), zone), last, trouble), print(one.endpoint()));
+			return new Row(one.id(), one.label(), "added %s, %s%s".formatted(day(one.createdAt(), zone), last, trouble),
+					print(one.endpoint()));
 		}
 
 	}
@@ -132,16 +132,16 @@ class PushPages {
 	/** What came of a trial, for the person. */
 	static String words(Delivery delivery) {
 		return switch (delivery.outcome()) {
-			case TAKEN, KEPT -> "A trial message is on its way. When it does not come within a minute, look whether "
+			case TAKEN, KEPT, UNCERTAIN -> "A trial message is on its way. When it does not come within a minute, look whether "
 					+ "the device may show messages of this browser.";
-			case LATER, UNREACHABLE -> "The trial message could not be handed on: %s. Try again later."
-				.formatted(delivery.reason());
-			case REFUSED -> "The trial message could not be handed on: %s. Remove the browser and add it again."
+			case LATER, UNREACHABLE ->
+				"The trial message could not be handed on: %s. Try again later.".formatted(delivery.reason());
+			case REFUSED, OUR_FAULT -> "The trial message could not be handed on: %s. Remove the browser and add it again."
 				.formatted(delivery.reason());
 		};
 	}
 
-	private static String print(String endpoint) {
+	private static String hash(String endpoint) {
 		try {
 			return HexFormat.of()
 				.formatHex(MessageDigest.getInstance("SHA-256").digest(endpoint.getBytes(StandardCharsets.UTF_8)));

@@ -65,8 +65,8 @@ class StrangersHttpTests {
 	}
 
 	/**
-	 * Ways to write this machine and its neighbours; the first four are no host at all for
-	 * Java.
+	 * Ways to write this machine and its neighbours; the first four are no host at all
+	 * for Java.
 	 */
 	@ParameterizedTest
 	@ValueSource(strings = { "127.1", "2130706433", "0x7f000001", "0177.0.0.1", "localhost", "127.0.0.1", "0.0.0.0",
@@ -96,7 +96,10 @@ class StrangersHttpTests {
 		assertThat(this.server.asked()).isEmpty();
 	}
 
-	/** Once a harmless address, from then on another: the name is asked once for each call. */
+	/**
+	 * Once a harmless address, from then on another: the name is asked once for each
+	 * call.
+	 */
 	@Test
 	void aNameThatChangesGainsNothing() throws Exception {
 		InetAddress here = InetAddress.getByName("127.0.0.1");

@@ -18,7 +18,8 @@ class PushEndpointTests {
 	@ParameterizedTest
 	@CsvSource({ "https://push.example.net/a/b?c=d, https://push.example.net",
 			"HTTPS://Push.Example.Net:443/a, https://push.example.net",
-			"https://push.example.net:8443/a, https://push.example.net:8443", "https://[2001:db8::1]/a, https://[2001:db8::1]" })
+			"https://push.example.net:8443/a, https://push.example.net:8443",
+			"https://[2001:db8::1]/a, https://[2001:db8::1]" })
 	void knowsItsOrigin(String endpoint, String origin) {
 		assertThat(PushEndpoint.of(endpoint, false).origin()).isEqualTo(origin);
 	}
@@ -44,7 +45,8 @@ class PushEndpointTests {
 
 	@Test
 	void tellsNoSecretByAccident() {
-		assertThat(PushEndpoint.of("https://push.example.net/secret", false)).hasToString("PushEndpoint[push.example.net]");
+		assertThat(PushEndpoint.of("https://push.example.net/secret", false))
+			.hasToString("PushEndpoint[push.example.net]");
 		assertThat(PushKeys.of("A".repeat(87), "A".repeat(22)).toString()).doesNotContain("A", "0");
 	}
 
@@ -68,7 +70,8 @@ class PushEndpointTests {
 	void aContactIsAMailOrHttpsAddress(String contact, String home, String expected) {
 		assertThat(ServerContact.of(contact, home, SenderAddress.of("Leafward <reminders@example.org>")))
 			.isEqualTo(expected);
-		assertThat(ServerContact.of("", "http://a", SenderAddress.of("us@example.org"))).isEqualTo("mailto:us@example.org");
+		assertThat(ServerContact.of("", "http://a", SenderAddress.of("us@example.org")))
+			.isEqualTo("mailto:us@example.org");
 	}
 
 }

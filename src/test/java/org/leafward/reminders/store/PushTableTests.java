@@ -91,8 +91,7 @@ class PushTableTests {
 					&& Instant.ofEpochSecond(2).equals(one.lastOkAt()));
 		save(BEN, "shared", 5);
 		assertThat(this.table.of(ADA)).isEmpty();
-		assertThat(this.table.of(BEN)).singleElement()
-			.matches((one) -> one.id().equals(id) && one.lastOkAt() == null);
+		assertThat(this.table.of(BEN)).singleElement().matches((one) -> one.id().equals(id) && one.lastOkAt() == null);
 	}
 
 	@Test

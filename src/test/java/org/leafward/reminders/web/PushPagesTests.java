@@ -39,8 +39,8 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 
 /**
  * From the page to the push service and back, through the filters, the tables and the
- * client for strangers' addresses. The push service is a server on this machine, which the
- * settings allow here.
+ * client for strangers' addresses. The push service is a server on this machine, which
+ * the settings allow here.
  */
 @SpringBootTest(properties = { "leafward.http.plain=true", "leafward.http.private-addresses=true",
 		"spring.quartz.auto-startup=false" })
@@ -124,8 +124,8 @@ class PushPagesTests {
 	@Test
 	void onlyThisPageMayRunTheScriptOfTheHouse() throws Exception {
 		MockHttpServletResponse answer = answer(get(PAGE).with(as(this.nora)));
-		assertThat(answer.getHeader("Content-Security-Policy")).contains("default-src 'none'", "script-src 'self'",
-				"worker-src 'self'")
+		assertThat(answer.getHeader("Content-Security-Policy"))
+			.contains("default-src 'none'", "script-src 'self'", "worker-src 'self'")
 			.doesNotContain("unsafe", "connect-src", "http:", "https:");
 		Document page = Jsoup.parse(answer.getContentAsString());
 		assertThat(page.select("script").eachAttr("src")).containsExactly("/js/push.js");
@@ -198,7 +198,8 @@ class PushPagesTests {
 			.with(csrf()));
 		assertThat(answer.getStatus()).isEqualTo(400);
 		Document page = Jsoup.parse(answer.getContentAsString());
-		assertThat(page.select(".problem a").eachAttr("href")).containsExactly("#endpoint", "#p256dh", "#auth", "#label");
+		assertThat(page.select(".problem a").eachAttr("href")).containsExactly("#endpoint", "#p256dh", "#auth",
+				"#label");
 		assertThat(page.getElementById("label").attr("aria-invalid")).isEqualTo("true");
 		PushReceiver off = PushReceiver.make();
 		String point = off.p256dh().substring(0, 60) + "A".repeat(27);
@@ -258,8 +259,8 @@ class PushPagesTests {
 		});
 		// As PushSubscription.toJSON() writes it (W3C Push API), with a label.
 		String body = """
-				{"endpoint": "%s", "keys": {"p256dh": "%s", "auth": "%s"}, "label": "shed"}""".formatted(
-				this.service.address("/p/api"), program.p256dh(), program.auth());
+				{"endpoint": "%s", "keys": {"p256dh": "%s", "auth": "%s"}, "label": "shed"}"""
+			.formatted(this.service.address("/p/api"), program.p256dh(), program.auth());
 		MockHttpServletResponse made = answer(post(API).header("Authorization", token)
 			.contentType(MediaType.APPLICATION_JSON)
 			.content(body.getBytes(StandardCharsets.UTF_8)));
@@ -272,9 +273,10 @@ class PushPagesTests {
 		assertThat(answer(delete(API + "/" + id).header("Authorization", token)).getStatus()).isEqualTo(204);
 		assertThat(answer(get(API).header("Authorization", token)).getContentAsString())
 			.contains("\"subscriptions\":[]", "\"key\":\"B");
-		assertThat(answer(
-				post(API).header("Authorization", token).contentType(MediaType.APPLICATION_JSON).content("{}"))
-			.getStatus()).isEqualTo(400);
+		assertThat(
+				answer(post(API).header("Authorization", token).contentType(MediaType.APPLICATION_JSON).content("{}"))
+					.getStatus())
+			.isEqualTo(400);
 	}
 
 }

@@ -33,8 +33,8 @@ record PushAnswer(Outcome outcome, boolean gone, @Nullable String reason) {
 	}
 
 	/**
-	 * No answer came. The address is a stranger's, so it says nothing about other people's
-	 * push services.
+	 * No answer came. The address is a stranger's, so it says nothing about other
+	 * people's push services.
 	 * @param host the push service
 	 * @param what what happened, in a few words
 	 */

@@ -77,9 +77,8 @@ public class PushChannel implements Channel {
 	 * @return what came of it
 	 */
 	public Delivery trial(PersonId person) {
-		return send(person,
-				new PushNote("A trial message", "Messages about your plants will look like this one.",
-						"/reminders/push", "trial", true, this.clock.instant().plus(TRIAL_LASTS)));
+		return send(person, new PushNote("A trial message", "Messages about your plants will look like this one.",
+				"/reminders/push", "trial", true, this.clock.instant().plus(TRIAL_LASTS)));
 	}
 
 	/**
@@ -129,8 +128,8 @@ public class PushChannel implements Channel {
 			.filter(Objects::nonNull)
 			.distinct()
 			.collect(Collectors.joining("; "));
-		return new Delivery(later ? Outcome.LATER : Outcome.REFUSED, answers.isEmpty()
-				? "no browser takes messages any more" : OneLine.of(reasons, LONGEST_REASON));
+		return new Delivery(later ? Outcome.LATER : Outcome.REFUSED,
+				answers.isEmpty() ? "no browser takes messages any more" : OneLine.of(reasons, LONGEST_REASON));
 	}
 
 }

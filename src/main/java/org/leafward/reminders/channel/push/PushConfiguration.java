@@ -19,8 +19,9 @@ class PushConfiguration {
 	PushChannel pushChannel(PushTable table, ServerKeyTable keys, @Qualifier("strangers") RestClient.Builder http,
 			@Value("${leafward.http.contact:}") String contact, @Value("${leafward.base-url}") String baseUrl,
 			@Value("${leafward.mail.from}") String from, Clock clock) {
-		return new PushChannel(table, new PushPost(http.build(), keys,
-				ServerContact.of(contact, baseUrl, SenderAddress.of(from)), clock), clock);
+		return new PushChannel(table,
+				new PushPost(http.build(), keys, ServerContact.of(contact, baseUrl, SenderAddress.of(from)), clock),
+				clock);
 	}
 
 }

@@ -44,8 +44,8 @@ public class PushSubscriptions {
 
 	/**
 	 * Adds a browser. One that is known already is a new person's from then on, and keeps
-	 * one row. When a person has more than {@value PushSubscription#MOST}, the one that was
-	 * not used for longest goes.
+	 * one row. When a person has more than {@value PushSubscription#MOST}, the one that
+	 * was not used for longest goes.
 	 * @param person whose it is
 	 * @param endpoint the push service's address for it
 	 * @param p256dh its public key in base64url

@@ -1,20 +1,21 @@
 package org.leafward.reminders.channel.push;
 
-import com.zerodeplibs.webpush.VAPIDKeyPair;
-import com.zerodeplibs.webpush.VAPIDKeyPairs;
-import com.zerodeplibs.webpush.jwt.VAPIDJWTParam;
-import com.zerodeplibs.webpush.key.PrivateKeySources;
-import com.zerodeplibs.webpush.key.PublicKeySources;
 import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
+import java.security.KeyFactory;
 import java.security.KeyPair;
-import java.security.KeyPairGenerator;
-import java.security.interfaces.ECPublicKey;
-import java.security.spec.ECGenParameterSpec;
+import java.security.PrivateKey;
+import java.security.Signature;
+import java.security.spec.PKCS8EncodedKeySpec;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.Base64;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.leafward.reminders.core.PushEndpoint;
+import tools.jackson.databind.json.JsonMapper;
 
 /**
  * What tells push services that a message comes from the server that the browser trusts
@@ -22,38 +23,37 @@ import org.leafward.reminders.core.PushEndpoint;
  */
 final class ServerIdentity {
 
-	/** Longest would be 24 hours (RFC 8292, section 2); some time for clocks that differ. */
+	/**
+	 * Longest would be 24 hours (RFC 8292, section 2); some time for clocks that differ.
+	 */
 	static final Duration LASTS = Duration.ofHours(12);
 
-	/** A point of P-256 in uncompressed form. */
-	private static final int POINT = 65;
+	private static final JsonMapper JSON = new JsonMapper();
 
-	private final VAPIDKeyPair keys;
+	private static final String HEAD = base64url(
+			"{\"typ\":\"JWT\",\"alg\":\"ES256\"}".getBytes(StandardCharsets.UTF_8));
+
+	private final String publicKey;
+
+	private final PrivateKey privateKey;
 
 	private final String contact;
 
-	private ServerIdentity(VAPIDKeyPair keys, String contact) {
-		this.keys = keys;
+	private ServerIdentity(byte[] point, PrivateKey privateKey, String contact) {
+		this.publicKey = base64url(point);
+		this.privateKey = privateKey;
 		this.contact = contact;
 	}
 
 	/**
 	 * Makes a new pair of keys.
-	 * @return the public key in uncompressed form, then the private one as PKCS #8
+	 * @return the public key as a point in uncompressed form, then the private one as
+	 * PKCS #8
 	 */
 	static byte[] make() {
-		try {
-			KeyPairGenerator generator = KeyPairGenerator.getInstance("EC");
-			generator.initialize(new ECGenParameterSpec("secp256r1"));
-			KeyPair pair = generator.generateKeyPair();
-			byte[] point = PublicKeySources.ofECPublicKey((ECPublicKey) pair.getPublic())
-				.extractBytesInUncompressedForm();
-			byte[] secret = pair.getPrivate().getEncoded();
-			return ByteBuffer.allocate(point.length + secret.length).put(point).put(secret).array();
-		}
-		catch (GeneralSecurityException ex) {
-			throw new IllegalStateException("every Java has P-256", ex);
-		}
+		KeyPair pair = P256.make();
+		byte[] secret = pair.getPrivate().getEncoded();
+		return ByteBuffer.allocate(P256.POINT + secret.length).put(P256.point(pair.getPublic())).put(secret).array();
 	}
 
 	/**
@@ -62,15 +62,19 @@ final class ServerIdentity {
 	 * @param contact whom a push service may write to, a mailto or https address
 	 */
 	static ServerIdentity of(byte[] stored, String contact) {
-		return new ServerIdentity(
-				VAPIDKeyPairs.of(PrivateKeySources.ofPKCS8Bytes(Arrays.copyOfRange(stored, POINT, stored.length)),
-						PublicKeySources.ofUncompressedBytes(Arrays.copyOf(stored, POINT))),
-				contact);
+		try {
+			PrivateKey secret = KeyFactory.getInstance("EC")
+				.generatePrivate(new PKCS8EncodedKeySpec(Arrays.copyOfRange(stored, P256.POINT, stored.length)));
+			return new ServerIdentity(Arrays.copyOf(stored, P256.POINT), secret, contact);
+		}
+		catch (GeneralSecurityException ex) {
+			throw new IllegalStateException("the stored key for push services can't be read", ex);
+		}
 	}
 
 	/** The public key for browsers, a point in uncompressed form as base64url. */
 	String publicKey() {
-		return this.keys.extractPublicKeyInUncompressedFormAsString();
+		return this.publicKey;
 	}
 
 	/**
@@ -80,11 +84,29 @@ final class ServerIdentity {
 	 * @return good for twelve hours at that push service
 	 */
 	String authorization(PushEndpoint endpoint, Instant now) {
-		return this.keys.generateAuthorizationHeaderValue(VAPIDJWTParam.getBuilder()
-			.resourceURLString(endpoint.origin())
-			.expirationTime(now.plus(LASTS))
-			.subject(this.contact)
-			.build());
+		Map<String, Object> claims = new LinkedHashMap<>();
+		claims.put("aud", endpoint.origin());
+		claims.put("exp", now.plus(LASTS).getEpochSecond());
+		claims.put("sub", this.contact);
+		String proof = HEAD + "." + base64url(JSON.writeValueAsBytes(claims));
+		return "vapid t=%s.%s, k=%s".formatted(proof, base64url(sign(proof)), this.publicKey);
+	}
+
+	/** RFC 7518, section 3.4: the two numbers one after the other. */
+	private byte[] sign(String text) {
+		try {
+			Signature signature = Signature.getInstance("SHA256withECDSAinP1363Format");
+			signature.initSign(this.privateKey);
+			signature.update(text.getBytes(StandardCharsets.US_ASCII));
+			return signature.sign();
+		}
+		catch (GeneralSecurityException ex) {
+			throw new IllegalStateException("every Java signs with P-256", ex);
+		}
+	}
+
+	private static String base64url(byte[] octets) {
+		return Base64.getUrlEncoder().withoutPadding().encodeToString(octets);
 	}
 
 }

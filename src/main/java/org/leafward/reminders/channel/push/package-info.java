@@ -1,7 +1,4 @@
-/**
- * Messages to browsers by push services (RFC 8030, 8291, 8292); the only place that knows
- * the library for them.
- */
+/** Messages to browsers by push services (RFC 8030, 8291, 8292). */
 @NullMarked
 package org.leafward.reminders.channel.push;
 

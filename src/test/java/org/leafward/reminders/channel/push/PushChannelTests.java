@@ -40,7 +40,9 @@ import tools.jackson.databind.json.JsonMapper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.leafward.reminders.TaskFixture.ADA;
 
-/** The channel in conversation with a push service on this machine, and with real tables. */
+/**
+ * The channel in conversation with a push service on this machine, and with real tables.
+ */
 class PushChannelTests {
 
 	private static final Instant NOW = Instant.parse("2026-11-12T12:00:00Z");
@@ -71,10 +73,8 @@ class PushChannelTests {
 		JdkClientHttpRequestFactory http = new JdkClientHttpRequestFactory(
 				HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(2)).build());
 		http.setReadTimeout(Duration.ofMillis(700));
-		this.channel = new PushChannel(this.table,
-				new PushPost(RestClient.builder().requestFactory(http).build(), new ServerKeyTable(database),
-						"mailto:garden@example.org", this.clock),
-				this.clock);
+		this.channel = new PushChannel(this.table, new PushPost(RestClient.builder().requestFactory(http).build(),
+				new ServerKeyTable(database), "mailto:garden@example.org", this.clock), this.clock);
 	}
 
 	@AfterEach
@@ -100,8 +100,8 @@ class PushChannelTests {
 	}
 
 	private static Message message(Series series, String subject, String brief) {
-		return new Message(TaskFixture.id("message"), ADA, PushChannel.CODE, series,
-				"Leafward <reminders@example.org>", "phone", "Ada",
+		return new Message(TaskFixture.id("message"), ADA, PushChannel.CODE, series, "Leafward <reminders@example.org>",
+				"phone", "Ada",
 				new MessageText(subject, "text", "<p>html</p>", brief, "https://example.org/tasks/1", "{}"), null,
 				"<1@example.org>", MessageState.WAITING, NOW, null, null, 0);
 	}
@@ -155,7 +155,8 @@ class PushChannelTests {
 	void theLongestWordsFit() throws Exception {
 		PushReceiver phone = browser(ADA, "/phone", 201);
 		Message longest = new Message(UUID.randomUUID(), ADA, PushChannel.CODE, Series.SINGLE, "a@example.org", "phone",
-				"Ada", new MessageText("🌱".repeat(5000), "", "", "\"\u0001\\🌱".repeat(5000), "/" + "x".repeat(5000), "{}"),
+				"Ada",
+				new MessageText("🌱".repeat(5000), "", "", "\"\u0001\\🌱".repeat(5000), "/" + "x".repeat(5000), "{}"),
 				null, "<1@example.org>", MessageState.WAITING, NOW, null, null, 0);
 		assertThat(this.channel.deliver(longest).outcome()).isEqualTo(Outcome.TAKEN);
 		JsonNode note = new JsonMapper().readTree(phone.open(this.pushed.get(0).body()));
@@ -219,7 +220,9 @@ class PushChannelTests {
 		assertThat(this.table.of(ADA)).extracting(PushSubscription::failures).containsExactly(1, 1);
 	}
 
-	/** Twenty failures in a row are a bad day; over more than a month they are the end. */
+	/**
+	 * Twenty failures in a row are a bad day; over more than a month they are the end.
+	 */
 	@Test
 	void aBrowserThatNeverAnswersIsGivenUpAfterAMonth() {
 		browser(ADA, "/dead", 500);
@@ -252,7 +255,10 @@ class PushChannelTests {
 		assertThat(this.channel.trial(BEN).outcome()).isEqualTo(Outcome.REFUSED);
 	}
 
-	/** The key that browsers were told is the one that is used, on all nodes and after a restart. */
+	/**
+	 * The key that browsers were told is the one that is used, on all nodes and after a
+	 * restart.
+	 */
 	@Test
 	void theServersKeyStays() {
 		browser(ADA, "/phone", 201);

@@ -27,7 +27,7 @@ import org.leafward.reminders.PushKeys;
 
 /**
  * A browser that opens what was sealed for it. Written from RFC 8291 and RFC 8188 with
- * Java alone, so that it knows nothing of the library that seals.
+ * Java alone, and of a message uses nothing that sealing wrote down elsewhere.
  */
 public final class PushReceiver {
 
@@ -44,13 +44,7 @@ public final class PushReceiver {
 	 * @param auth secret in base64url
 	 */
 	PushReceiver(String secret, String point, String auth) {
-		try {
-			this.secret = (ECPrivateKey) KeyFactory.getInstance("EC")
-				.generatePrivate(new ECPrivateKeySpec(new BigInteger(1, octets(secret)), curve()));
-		}
-		catch (GeneralSecurityException ex) {
-			throw new IllegalStateException(ex);
-		}
+		this.secret = secret(secret);
 		this.point = octets(point);
 		this.auth = octets(auth);
 	}
@@ -64,6 +58,17 @@ public final class PushReceiver {
 			.put(coordinate(point.getAffineY()))
 			.array();
 		this.auth = auth;
+	}
+
+	/** A private key, 32 octets in base64url. */
+	static ECPrivateKey secret(String secret) {
+		try {
+			return (ECPrivateKey) KeyFactory.getInstance("EC")
+				.generatePrivate(new ECPrivateKeySpec(new BigInteger(1, octets(secret)), curve()));
+		}
+		catch (GeneralSecurityException ex) {
+			throw new IllegalStateException(ex);
+		}
 	}
 
 	/** A browser with new keys. */
@@ -120,8 +125,9 @@ public final class PushReceiver {
 		header.position(21 + (header.get() & 0xff));
 		byte[] sealed = new byte[header.remaining()];
 		header.get(sealed);
-		if (sealed.length > recordSize || recordSize < 18) {
-			throw new GeneralSecurityException("more than one record, or a record too short");
+		// RFC 8291, section 4: more than the record takes.
+		if (sealed.length >= recordSize) {
+			throw new GeneralSecurityException("more than one record");
 		}
 		byte[] prk = hmac(salt, ikm);
 		byte[] key = expand(prk, text("Content-Encoding: aes128gcm\0"), 16);

@@ -2,6 +2,7 @@ package org.leafward.reminders.channel.push;
 
 import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
+import java.security.KeyPair;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
@@ -38,6 +39,19 @@ class SealingTests {
 		assertThat(new String(walrus, StandardCharsets.UTF_8)).isEqualTo("I am the walrus");
 	}
 
+	@Test
+	void sealsThePublishedExampleToTheOctet() throws Exception {
+		// RFC 8291, Appendix A: the sender's keys for this message, and the salt.
+		KeyPair sender = new KeyPair(
+				PushReceiver.key(PushReceiver
+					.octets("BP4z9KsN6nGRTbVYI_c7VJSPQTBtkgcy27mlmlMoZIIgDll6e3vCYLocInmYWAmS6TlzAC8wEqKK6PBru3jl7A8")),
+				PushReceiver.secret("yfWPiYE-n46HLnH0KqZOF1fJJU3MYrct3AELtAQ-oRw"));
+		byte[] sealed = Sealing.seal(PUBLISHED_RECEIVER.keys(),
+				"When I grow up, I want to be a watermelon".getBytes(StandardCharsets.UTF_8), sender,
+				PushReceiver.octets("DGv6ra1nlYgDCS1FRnbzlw"));
+		assertThat(PushReceiver.base64url(sealed)).isEqualTo(PUBLISHED);
+	}
+
 	@ParameterizedTest
 	@ValueSource(ints = { 0, 1, 15, 16, 17, 255, 256, 2999, 3000 })
 	void whatIsSealedIsOpened(int length) throws Exception {
@@ -56,8 +70,7 @@ class SealingTests {
 	void anotherBrowserOrAChangedOctetOpensNothing() {
 		PushReceiver mine = PushReceiver.make();
 		byte[] sealed = Sealing.seal(mine.keys(), "for one only".getBytes(StandardCharsets.UTF_8));
-		assertThatExceptionOfType(GeneralSecurityException.class)
-			.isThrownBy(() -> PushReceiver.make().open(sealed));
+		assertThatExceptionOfType(GeneralSecurityException.class).isThrownBy(() -> PushReceiver.make().open(sealed));
 		byte[] changed = sealed.clone();
 		changed[changed.length - 20] ^= 1;
 		assertThatExceptionOfType(GeneralSecurityException.class).isThrownBy(() -> mine.open(changed));
@@ -85,7 +98,9 @@ class SealingTests {
 			.isThrownBy(() -> Sealing.seal(keys, new byte[Sealing.MOST + 1]));
 	}
 
-	/** RFC 8291, section 7, and NIST SP 800-56A, section 5.6.2.3: the point is checked. */
+	/**
+	 * RFC 8291, section 7, and NIST SP 800-56A, section 5.6.2.3: the point is checked.
+	 */
 	@Test
 	void aPointOffTheCurveIsNoKey() {
 		byte[] point = PushReceiver.octets(PUBLISHED_RECEIVER.p256dh());

@@ -14,7 +14,9 @@ import org.leafward.reminders.core.PushEndpoint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-/** The server's proof of who it is, read by Nimbus JOSE + JWT, which had no part in it. */
+/**
+ * The server's proof of who it is, read by Nimbus JOSE + JWT, which had no part in it.
+ */
 class ServerIdentityTests {
 
 	private static final Instant NOW = Instant.parse("2026-11-12T12:00:00Z");
