@@ -83,7 +83,7 @@ class PushPages {
 			String last = (one.lastOkAt() != null) ? "last message " + day(one.lastOkAt(), zone) : "no message yet";
 			String trouble = (one.failures() > 0) ? ", could not be reached the last time" : "";
 			return new Row(one.id(), one.label(), "added %s, %s%s".formatted(day(one.createdAt(), zone), last, trouble),
-					print(one.endpoint()));
+					hash(one.endpoint()));
 		}
 
 	}
@@ -132,12 +132,14 @@ class PushPages {
 	/** What came of a trial, for the person. */
 	static String words(Delivery delivery) {
 		return switch (delivery.outcome()) {
-			case TAKEN, KEPT, UNCERTAIN -> "A trial message is on its way. When it does not come within a minute, look whether "
-					+ "the device may show messages of this browser.";
+			case TAKEN, KEPT, UNCERTAIN ->
+				"A trial message is on its way. When it does not come within a minute, look whether "
+						+ "the device may show messages of this browser.";
 			case LATER, UNREACHABLE ->
 				"The trial message could not be handed on: %s. Try again later.".formatted(delivery.reason());
-			case REFUSED, OUR_FAULT -> "The trial message could not be handed on: %s. Remove the browser and add it again."
-				.formatted(delivery.reason());
+			case REFUSED, OUR_FAULT ->
+				"The trial message could not be handed on: %s. Remove the browser and add it again."
+					.formatted(delivery.reason());
 		};
 	}
 
