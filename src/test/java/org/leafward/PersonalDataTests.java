@@ -152,7 +152,8 @@ class PersonalDataTests {
 					"accounts.one_time_link", "register.site", "register.planting", "register.watering",
 					"register.soil_test", "care.task", "care.log", "care.site_plan", "feeds.feed", "reminders.reminder",
 					"reminders.message", "reminders.wishes", "reminders.wish", "reminders.stopped",
-					"reminders.webhook", "reminders.webhook_trial", "reminders.suppressed");
+					"reminders.webhook", "reminders.webhook_trial", "reminders.suppressed",
+					"reminders.push_subscription");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
 		this.replanning.tidy();
@@ -253,6 +254,11 @@ class PersonalDataTests {
 			.update();
 		this.database.sql("insert into reminders.webhook_trial (person_id, since, trials) values (?, now(), 1)")
 			.param(id.value())
+			.update();
+		this.database.sql("""
+				insert into reminders.push_subscription (id, person_id, endpoint, p256dh, auth, label, created_at)
+				values (?, ?, ?, decode(repeat('04', 65), 'hex'), decode(repeat('00', 16), 'hex'), ?, now())""")
+			.params(UUID.randomUUID(), id.value(), "https://push.example.net/" + UUID.randomUUID(), "at " + siteName)
 			.update();
 		this.database.sql("""
 				insert into accounts.one_time_link (token_hash, email, person, expires_at)

@@ -36,6 +36,8 @@ import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
 import org.leafward.reminders.channel.mail.MailFinding;
+import org.leafward.reminders.store.QueueTable.Depth;
+import org.leafward.reminders.store.QueueTable.Trouble;
 
 /** A model for every template, all of it invented. */
 final class PageSamples {
@@ -386,6 +388,7 @@ final class PageSamples {
 		all.put("accounts/sent", model("section", "sign-in", "shown", null, "minutes", 10));
 		all.put("accounts/once", model("section", "sign-in", "token", "a".repeat(43)));
 		all.put("accounts/tokens", AccessSamples.tokens());
+		all.put("reminders/push", AccessSamples.push());
 		all.put("accounts/accounts",
 				model("section", "accounts", "page", 0, "hasNext", true, "roles", List.of(), "people",
 						List.of(Map.of("id", ID, "name", "Nora Field", "address", "nora@example.org", "grants",

@@ -28,6 +28,8 @@ final class RateLimitFilter extends OncePerRequestFilter {
 	 */
 	private static final Pattern GUESSED = Pattern.compile("/sign-in(/once)?|/quick/manage.*");
 
+	private static final Pattern TRIAL = Pattern.compile("(/api/v1)?/reminders/[a-z]+/trial");
+
 	private static final Set<String> HARMLESS = Set.of("GET", "HEAD", "OPTIONS");
 
 	private static final int LARGE = 64 << 10;
@@ -64,6 +66,9 @@ final class RateLimitFilter extends OncePerRequestFilter {
 	}
 
 	private long changes(HttpServletRequest request, String path, String who, boolean api, boolean known) {
+		if (known && TRIAL.matcher(path).matches()) {
+			return this.limits.waitFor(Kind.TRIALS, who);
+		}
 		if (api && known && request.getContentLengthLong() < LARGE && !request.getMethod().equals("PUT")) {
 			return this.limits.waitFor(Kind.CALLS, who);
 		}

@@ -1,5 +1,7 @@
 package org.leafward.accounts.web;
 
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
 import java.time.Duration;
 import org.leafward.accounts.signin.Arrivals;
@@ -28,6 +30,7 @@ import org.springframework.security.web.authentication.ott.OneTimeTokenAuthentic
 import org.springframework.security.web.authentication.logout.HeaderWriterLogoutHandler;
 import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter;
 import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter.Directive;
+import org.springframework.security.web.header.writers.ContentSecurityPolicyHeaderWriter;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 
@@ -45,6 +48,11 @@ class SecurityConfiguration {
 
 	private static final String CONTENT_POLICY = "default-src 'none'; object-src 'none'; style-src 'self'; img-src 'self' data:; "
 			+ "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+	/** The page that asks a browser for a subscription; no other runs a script. */
+	private static final String PUSH_PAGE = "/reminders/push";
+
+	private static final String PUSH_POLICY = CONTENT_POLICY + "; script-src 'self'; worker-src 'self'";
 
 	private static final String SIGN_IN = "/sign-in";
 
@@ -97,6 +105,7 @@ class SecurityConfiguration {
 			@Value("${leafward.accounts.longest-session:90d}") Duration longest) {
 		String signIn = this.demo ? "/people" : SIGN_IN;
 		http.authorizeHttpRequests((opens) -> {
+			opens.requestMatchers(HttpMethod.GET, "/js/push.js", "/push-worker.js").permitAll();
 			opens.requestMatchers("/css/**", "/actuator/health", SIGN_IN, SIGN_IN + "/*", "/error").permitAll();
 			opens.requestMatchers(HttpMethod.GET, "/calculators", "/calculators/*").permitAll();
 			opens.requestMatchers("/quick", "/quick/**", "/regions/map.svg").permitAll();
@@ -107,6 +116,7 @@ class SecurityConfiguration {
 			opens.requestMatchers("/workshop", "/workshop/**").hasRole("SPECIALIST");
 			opens
 				.requestMatchers("/replanning", "/accounts", "/accounts/**", "/audit", "/mail-check", "/mail-check/**",
+						"/post-room", "/post-room/**",
 						"/actuator", "/actuator/**")
 				.hasRole("OPERATOR");
 			opens.anyRequest().hasAnyRole("GARDENER", "OPERATOR");
@@ -129,7 +139,7 @@ class SecurityConfiguration {
 				.logoutSuccessUrl(signIn)
 				.addLogoutHandler(new HeaderWriterLogoutHandler(
 						new ClearSiteDataHeaderWriter(Directive.CACHE, Directive.COOKIES, Directive.STORAGE))))
-			.headers((headers) -> headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY))
+			.headers((headers) -> headers.addHeaderWriter(SecurityConfiguration::contentPolicy)
 				.referrerPolicy(SecurityConfiguration::keptFromOthers)
 				.crossOriginOpenerPolicy((opener) -> opener.policy(CrossOriginOpenerPolicy.SAME_ORIGIN)));
 		if (doors.any()) {
@@ -137,6 +147,13 @@ class SecurityConfiguration {
 					(login) -> login.loginPage(SIGN_IN).successHandler(openId).failureHandler(new RefusedSignIn()));
 		}
 		return http.build();
+	}
+
+	/** An answer may come with a policy of its own. */
+	private static void contentPolicy(HttpServletRequest request, HttpServletResponse response) {
+		String path = request.getRequestURI().substring(request.getContextPath().length());
+		boolean asks = path.equals(PUSH_PAGE) || path.equals(PUSH_PAGE + "/trial");
+		new ContentSecurityPolicyHeaderWriter(asks ? PUSH_POLICY : CONTENT_POLICY).writeHeaders(request, response);
 	}
 
 	/** Nothing here asks where somebody comes from, and addresses can hold secrets. */

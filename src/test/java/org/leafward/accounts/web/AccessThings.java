@@ -64,6 +64,10 @@ class AccessThings {
 
 	static final String STATION = "XX000000001";
 
+	/** The base point of P-256 (FIPS 186-4, D.1.2.3): a public key that fits. */
+	private static final String POINT = "046b17d1f2e12c4247f8bce6e563a440f277037d812deb33a0f4a13945d898c296"
+			+ "4fe342e2fe1a7f9b8ee7eb4a7c0f9e162bce33576b315ececbb6406837bf51f5";
+
 	/** A variable of an address, and what stands before it. */
 	private static final Pattern VARIABLE = Pattern.compile("([^/]+)/\\{[^}]+}");
 
@@ -206,6 +210,16 @@ class AccessThings {
 		return this.feeds.createForSite(of.site(), of.owner(), FeedOptions.USUAL).id().value();
 	}
 
+	/** Its push service is this machine, which is never called. */
+	private UUID browser(PersonId owner) {
+		UUID id = UUID.randomUUID();
+		this.database.sql("""
+				insert into reminders.push_subscription (id, person_id, endpoint, p256dh, auth, label, created_at)
+				values (?, ?, ?, decode(?, 'hex'), decode(repeat('00', 16), 'hex'), 'phone', now())
+				""").params(id, owner.value(), "https://127.0.0.1:9/" + id, POINT).update();
+		return id;
+	}
+
 	private UUID token(PersonId owner) {
 		return token(owner, Set.of(Scope.READ), PersonalTokens.PREFIX + Secret.make(), Duration.ofDays(1)).id();
 	}
@@ -268,6 +282,7 @@ class AccessThings {
 			case "observations" -> (ends ? observation(having.site()) : having.observation()).toString();
 			case "feeds", "subscribe" -> (ends ? feed(having) : having.feed()).toString();
 			case "f" -> having.secret();
+			case "push" -> browser(having.owner()).toString();
 			case "outbox" -> having.mail().toString();
 			case "tokens" -> (ends ? token(having.owner()) : having.token()).toString();
 			case "people", "accounts" -> having.owner().toString();
