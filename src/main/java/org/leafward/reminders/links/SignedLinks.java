@@ -1,6 +1,7 @@
 package org.leafward.reminders.links;
 
 import java.security.SecureRandom;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +12,9 @@ import org.leafward.reminders.core.Links;
 import org.leafward.reminders.store.ServerKeyTable;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.TransactionDefinition;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /**
  * The addresses in messages. Those that need no sign-in carry their own secret; the key
@@ -25,6 +29,8 @@ public class SignedLinks implements Links {
 
 	private final ServerKeyTable keys;
 
+	private final TransactionTemplate transaction;
+
 	private final String home;
 
 	private volatile @Nullable LinkTokens tokens;
@@ -32,10 +38,15 @@ public class SignedLinks implements Links {
 	/**
 	 * Creates the links.
 	 * @param keys where the key is kept
+	 * @param transactions a key stays when the caller's transaction fails: it may be in
+	 * use by then
 	 * @param baseUrl address of this server
 	 */
-	public SignedLinks(ServerKeyTable keys, @Value("${leafward.base-url}") String baseUrl) {
+	public SignedLinks(ServerKeyTable keys, PlatformTransactionManager transactions,
+			@Value("${leafward.base-url}") String baseUrl) {
 		this.keys = keys;
+		this.transaction = new TransactionTemplate(transactions);
+		this.transaction.setPropagationBehavior(TransactionDefinition.PROPAGATION_REQUIRES_NEW);
 		this.home = baseUrl.replaceFirst("/+$", "");
 	}
 
@@ -97,7 +108,8 @@ public class SignedLinks implements Links {
 		LinkTokens ready = this.tokens;
 		if (ready == null) {
 			// Two threads may both come here; the table has one key for both.
-			ready = new LinkTokens(this.keys.of(KEY, SignedLinks::freshKey));
+			ready = Objects.requireNonNull(this.transaction
+				.execute((status) -> new LinkTokens(this.keys.of(KEY, SignedLinks::freshKey))));
 			this.tokens = ready;
 		}
 		return ready;
