@@ -59,7 +59,7 @@ public record About(Told told, List<CareTask> tasks, Map<TaskId, TaskNow> now, L
 		return switch (act) {
 			case DONE -> this.now.values().stream().anyMatch(TaskNow::mayDo);
 			case SKIP -> this.now.values().stream().anyMatch(TaskNow::maySkip);
-			case LATER -> !this.later.isEmpty();
+			case LATER -> !this.later.isEmpty() && !this.later.get(0).day().equals(this.laterDay);
 		};
 	}
 

@@ -154,24 +154,11 @@ public class MessageActs {
 		switch (act) {
 			case DONE -> this.log.done(about.ids(), WorkDone.on(today(site(about)), ""), person);
 			case SKIP -> this.log.skip(about.ids(), LEFT_OUT, person);
-			case LATER -> {
-				return tellLater(about);
-			}
+			case LATER -> this.transactions.executeWithoutResult((status) -> {
+				this.reminders.lock(person);
+				about.later().forEach((later) -> this.rows.add(person, later));
+			});
 		}
-		// The plan would take them away as well, a moment later.
-		withdrawLaters(about);
-		return true;
-	}
-
-	private boolean tellLater(About about) {
-		PersonId person = about.told().person();
-		if (about.later().get(0).day().equals(about.laterDay())) {
-			return false;
-		}
-		this.transactions.executeWithoutResult((status) -> {
-			this.reminders.lock(person);
-			about.later().forEach((later) -> this.rows.add(person, later));
-		});
 		return true;
 	}
 
@@ -185,19 +172,15 @@ public class MessageActs {
 			this.log.undo(fresh(about.tasks(), about.now()), about.told().person());
 			return true;
 		}
+		PersonId person = about.told().person();
 		if (about.laterDay() != null) {
-			withdrawLaters(about);
+			this.transactions.executeWithoutResult((status) -> {
+				this.reminders.lock(person);
+				this.rows.withdrawLaters(person, about.told().channel(), about.ids());
+			});
 			return true;
 		}
 		return false;
-	}
-
-	private void withdrawLaters(About about) {
-		PersonId person = about.told().person();
-		this.transactions.executeWithoutResult((status) -> {
-			this.reminders.lock(person);
-			this.rows.withdrawLaters(person, about.told().channel(), about.ids());
-		});
 	}
 
 	private Site site(About about) {

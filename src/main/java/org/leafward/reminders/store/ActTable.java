@@ -7,7 +7,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.TaskId;
 import org.leafward.reminders.Series;
@@ -138,14 +137,14 @@ public class ActTable {
 	/**
 	 * Withdraws what somebody asked to be told again.
 	 * @param person who
-	 * @param channel code of the channel; null for all channels
+	 * @param channel code of the channel
 	 * @param tasks of which tasks, at least one
 	 */
-	public void withdrawLaters(PersonId person, @Nullable String channel, Collection<TaskId> tasks) {
+	public void withdrawLaters(PersonId person, String channel, Collection<TaskId> tasks) {
 		this.database.sql("""
 				update reminders.reminder set state = 'WITHDRAWN'
-				where person_id = :person and (cast(:channel as text) is null or channel = :channel)
-				and task_id in (:tasks) and state = 'PENDING' and dedup_key like '%:later:%'
+				where person_id = :person and channel = :channel and task_id in (:tasks) and state = 'PENDING'
+				and dedup_key like '%:later:%'
 				""")
 			.param("person", person.value())
 			.param("channel", channel)
