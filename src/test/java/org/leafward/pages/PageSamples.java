@@ -319,6 +319,7 @@ final class PageSamples {
 						choices("", "It doesn’t", "lamps", "under lamps")));
 		all.putAll(CalculatorSamples.all());
 		all.putAll(QuickSamples.all());
+		all.putAll(LinkSamples.all());
 		MessageRow mail = new MessageRow(ID, "Thu 12 Nov: Water deeply: hedge by the gate (common boxwood)",
 				"Leafward <reminders@example.org>", "Nora Field <nora@example.org>",
 				Instant.parse("2026-11-12T13:00:00Z"), "Thu 12 Nov 2026, 07:00 (Central Time)",

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskId;
 import org.leafward.care.TaskState;
+import org.leafward.reminders.Series;
 import org.leafward.reminders.Topic;
 import org.leafward.reminders.Wishes;
 
@@ -27,7 +28,8 @@ public record Later(TaskId task, String channel, Topic topic, LocalDate day, Ins
 	/** Days until it is told again. */
 	public static final int DAYS = 3;
 
-	private static final String MARK = ":later:";
+	/** What it goes out with: that morning's message. */
+	public static final Series SERIES = Series.MORNING;
 
 	/**
 	 * When a task is told again.
@@ -54,23 +56,13 @@ public record Later(TaskId task, String channel, Topic topic, LocalDate day, Ins
 	}
 
 	/**
-	 * Whether a row is one that somebody asked for, so that the plan doesn't take it away
-	 * while its task stands.
-	 * @param dedupKey key of the row
-	 * @return true for keys that {@link #dedupKey()} gives
-	 */
-	public static boolean askedFor(String dedupKey) {
-		return dedupKey.contains(MARK);
-	}
-
-	/**
 	 * The beginning that the keys of all later reminders of a task share.
 	 * @param channel code of the channel
 	 * @param task the task
 	 * @return all of the key but the day
 	 */
 	public static String line(String channel, TaskId task) {
-		return channel + MARK + task;
+		return channel + Known.LATER + task;
 	}
 
 	/**
@@ -86,7 +78,7 @@ public record Later(TaskId task, String channel, Topic topic, LocalDate day, Ins
 	 * @return that morning's message
 	 */
 	public String bundle() {
-		return "morning:" + this.day;
+		return SERIES.code() + ":" + this.day;
 	}
 
 }

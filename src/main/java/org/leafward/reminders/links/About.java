@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskId;
 import org.leafward.care.TaskNow;
-import org.leafward.language.Speech;
+import org.leafward.reminders.Wishes;
 import org.leafward.reminders.core.Later;
 import org.leafward.reminders.core.Links.Act;
 import org.leafward.reminders.core.Told;
@@ -23,10 +23,10 @@ import org.leafward.reminders.core.Told;
  * @param later when each of them could be told again; those that can't are left out
  * @param laterDay when they are told again; null when nobody asked for that
  * @param undo whether what was done or left out last may still be taken back
- * @param speech how to speak to the person
+ * @param wishes how the person wants to be told
  */
 public record About(Told told, List<CareTask> tasks, Map<TaskId, TaskNow> now, List<Later> later,
-		@Nullable LocalDate laterDay, boolean undo, Speech speech) {
+		@Nullable LocalDate laterDay, boolean undo, Wishes wishes) {
 
 	public About {
 		tasks = List.copyOf(tasks);

@@ -97,14 +97,14 @@ public class MessageActs {
 		}
 		List<CareTask> tasks = alike(told, task.orElseThrow());
 		Wishes how = this.wishes.of(told.person());
-		List<Later> later = tasks.stream()
-			.flatMap((one) -> Later.of(one, told, how, person.get().zone(), this.clock.instant()).stream())
-			.toList();
+		List<Later> later = how.stopped(told.channel(), Later.SERIES) ? List.of()
+				: tasks.stream()
+					.flatMap((one) -> Later.of(one, told, how, person.get().zone(), this.clock.instant()).stream())
+					.toList();
 		Map<TaskId, TaskNow> now = this.states.of(tasks);
 		List<TaskId> ids = tasks.stream().map(CareTask::id).toList();
 		return Optional.of(new About(told, tasks, now, later,
-				this.rows.laterDay(told.person(), told.channel(), ids).orElse(null), !fresh(tasks, now).isEmpty(),
-				how.speech()));
+				this.rows.laterDay(told.person(), told.channel(), ids).orElse(null), !fresh(tasks, now).isEmpty(), how));
 	}
 
 	/** One of the person's own; a site may have another owner by now. */
@@ -155,7 +155,7 @@ public class MessageActs {
 			case DONE -> this.log.done(about.ids(), WorkDone.on(today(site(about)), ""), person);
 			case SKIP -> this.log.skip(about.ids(), LEFT_OUT, person);
 			case LATER -> this.transactions.executeWithoutResult((status) -> {
-				this.reminders.lock(person);
+				this.reminders.lock(List.of(person));
 				about.later().forEach((later) -> this.rows.add(person, later));
 			});
 		}
@@ -175,7 +175,7 @@ public class MessageActs {
 		PersonId person = about.told().person();
 		if (about.laterDay() != null) {
 			this.transactions.executeWithoutResult((status) -> {
-				this.reminders.lock(person);
+				this.reminders.lock(List.of(person));
 				this.rows.withdrawLaters(person, about.told().channel(), about.ids());
 			});
 			return true;

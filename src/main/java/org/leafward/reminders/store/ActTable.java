@@ -152,6 +152,18 @@ public class ActTable {
 			.update();
 	}
 
+	/**
+	 * Withdraws all that somebody asked to be told again.
+	 * @param person who
+	 * @param channel code of the channel
+	 */
+	public void withdrawLaters(PersonId person, String channel) {
+		this.database.sql("""
+				update reminders.reminder set state = 'WITHDRAWN'
+				where person_id = :person and channel = :channel and state = 'PENDING' and dedup_key like '%:later:%'
+				""").param("person", person.value()).param("channel", channel).update();
+	}
+
 	private static List<UUID> ids(Collection<TaskId> tasks) {
 		return tasks.stream().map(TaskId::value).toList();
 	}

@@ -16,6 +16,7 @@ import org.leafward.measure.DayWords;
 import org.leafward.measure.NotThere;
 import org.leafward.pages.Choice;
 import org.leafward.reminders.Series;
+import org.leafward.reminders.core.Later;
 import org.leafward.reminders.core.Links.Act;
 import org.leafward.reminders.links.About;
 import org.leafward.reminders.links.ActLink;
@@ -107,7 +108,7 @@ class ActPages {
 			return ended(response, model);
 		}
 		About about = found.get();
-		LinkWords words = LinkWords.of(this.books, about.speech());
+		LinkWords words = LinkWords.of(this.books, about.wishes().speech());
 		model.addAttribute("section", "");
 		model.addAttribute("token", token);
 		model.addAttribute("words", words);
@@ -162,12 +163,19 @@ class ActPages {
 					.map(TaskNow::doneFrom)
 					.map((from) -> "It can be noted as done from %s on.".formatted(DayWords.of(from)))
 					.orElse("It ends by itself.");
-				case LATER -> (about.laterDay() != null) ? again(about.laterDay())
-						: "It ends on %s, so there is no later day to tell you again."
-							.formatted(DayWords.of(about.task().window().to()));
+				case LATER -> notLater(about);
 				case SKIP -> "It ends by itself.";
 			};
 		};
+	}
+
+	private static String notLater(About about) {
+		if (about.wishes().stopped(about.told().channel(), Later.SERIES)) {
+			return "You have left these messages.";
+		}
+		return (about.laterDay() != null) ? again(about.laterDay())
+				: "It ends on %s, so there is no later day to tell you again."
+					.formatted(DayWords.of(about.task().window().to()));
 	}
 
 	private @Nullable String leave(About about) {

@@ -1,14 +1,13 @@
 package org.leafward.reminders.web;
 
 import jakarta.servlet.http.HttpServletResponse;
-import java.util.function.BooleanSupplier;
-import org.leafward.accounts.People;
+import java.util.Optional;
 import org.leafward.language.Phrasebooks;
 import org.leafward.measure.NotThere;
-import org.leafward.reminders.HowToTell;
 import org.leafward.reminders.Series;
 import org.leafward.reminders.Wishes;
 import org.leafward.reminders.channel.Channel;
+import org.leafward.reminders.links.Leaving;
 import org.leafward.reminders.links.SignedLinks;
 import org.leafward.reminders.links.StopLink;
 import org.springframework.beans.factory.ObjectProvider;
@@ -29,19 +28,15 @@ class LeavePages {
 
 	private final SignedLinks links;
 
-	private final HowToTell wishes;
-
-	private final People people;
+	private final Leaving leaving;
 
 	private final ObjectProvider<Channel> channels;
 
 	private final Phrasebooks books;
 
-	LeavePages(SignedLinks links, HowToTell wishes, People people, ObjectProvider<Channel> channels,
-			Phrasebooks books) {
+	LeavePages(SignedLinks links, Leaving leaving, ObjectProvider<Channel> channels, Phrasebooks books) {
 		this.links = links;
-		this.wishes = wishes;
-		this.people = people;
+		this.leaving = leaving;
 		this.channels = channels;
 		this.books = books;
 	}
@@ -60,7 +55,7 @@ class LeavePages {
 	@PostMapping("/u/{token}")
 	String leave(@PathVariable String token, Model model) {
 		StopLink link = require(token);
-		return show(token, link, change(link, () -> !left(link), () -> stop(link))
+		return show(token, link, this.leaving.leave(link)
 				? "You have left these messages. None of them goes out to you any more."
 				: "You had left these messages before. None of them goes out to you.", model);
 	}
@@ -68,7 +63,7 @@ class LeavePages {
 	@PostMapping("/u/{token}/back")
 	String back(@PathVariable String token, Model model) {
 		StopLink link = require(token);
-		return show(token, link, change(link, () -> left(link), () -> resume(link))
+		return show(token, link, this.leaving.comeBack(link)
 				? "You are back. These messages go out to you again." : "These messages go out to you.", model);
 	}
 
@@ -77,40 +72,14 @@ class LeavePages {
 			.orElseThrow(() -> new NotThere("There is no such link. Copy the whole address from the message."));
 	}
 
-	/** Nothing is noted of somebody who isn't there any more. */
-	private boolean change(StopLink link, BooleanSupplier needed, Runnable change) {
-		boolean due = there(link) && needed.getAsBoolean();
-		if (due) {
-			change.run();
-		}
-		return due;
-	}
-
-	private boolean there(StopLink link) {
-		return this.people.find(link.person()).isPresent();
-	}
-
-	private boolean left(StopLink link) {
-		return this.wishes.of(link.person()).stopped(link.channel(), link.series());
-	}
-
-	private void stop(StopLink link) {
-		this.wishes.stop(link.person(), link.channel(), link.series());
-	}
-
-	private void resume(StopLink link) {
-		this.wishes.resume(link.person(), link.channel(), link.series());
-	}
-
 	private String show(String token, StopLink link, String said, Model model) {
-		boolean there = there(link);
-		Wishes how = there ? this.wishes.of(link.person()) : Wishes.USUAL;
-		LinkWords words = LinkWords.of(this.books, how.speech());
+		Optional<Wishes> how = this.leaving.wishes(link);
+		LinkWords words = LinkWords.of(this.books, how.orElse(Wishes.USUAL).speech());
 		model.addAttribute("section", "");
 		model.addAttribute("token", token);
 		model.addAttribute("words", words);
-		model.addAttribute("there", there);
-		model.addAttribute("left", how.stopped(link.channel(), link.series()));
+		model.addAttribute("there", how.isPresent());
+		model.addAttribute("left", this.leaving.left(link));
 		model.addAttribute("series", words.say(words(link.series())));
 		model.addAttribute("caution", (link.series() == Series.TONIGHT)
 				? words.say("Without them nobody warns you of a night that can kill what isn't covered.") : null);

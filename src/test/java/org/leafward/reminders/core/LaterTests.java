@@ -72,8 +72,7 @@ class LaterTests {
 		assertThat(later.dueAt()).isEqualTo(due);
 		assertThat(later.topic()).as("as before").isEqualTo(Topic.RAMP);
 		assertThat(later.dedupKey()).isEqualTo("mail:later:%s@%s".formatted(task.id(), day));
-		assertThat(Later.askedFor(later.dedupKey())).isTrue();
-		assertThat(Later.askedFor("mail:%s@%s".formatted(task.id(), day))).isFalse();
+		assertThat(later.bundle()).isEqualTo("morning:" + day);
 	}
 
 	@Test

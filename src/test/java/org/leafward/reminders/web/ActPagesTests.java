@@ -288,6 +288,17 @@ class ActPagesTests {
 	}
 
 	@Test
+	void whoLeavesTheMorningsIsNotToldAgain() throws Exception {
+		CareTask task = this.fixture.lilacs(this.nora, "by the gate").get(0);
+		String path = this.fixture.act(task, Act.LATER);
+		press(path, "later");
+		page(post(this.fixture.stop(this.nora, Series.MORNING)));
+		assertThat(laters()).containsExactly("2026-05-23 WITHDRAWN");
+		assertThat(said(press(path, "later"))).isEqualTo("You have left these messages.");
+		assertThat(laters()).containsExactly("2026-05-23 WITHDRAWN");
+	}
+
+	@Test
 	void aTaskThatEndsBeforeIsNotToldAgain() throws Exception {
 		CareTask task = this.fixture.lilacs(this.nora, "by the gate").get(0);
 		String path = this.fixture.act(task, Act.LATER);
