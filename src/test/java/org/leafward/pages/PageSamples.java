@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.IntStream;
-
 import org.leafward.accounts.PersonId;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskId;
@@ -320,6 +319,7 @@ final class PageSamples {
 		all.putAll(CalculatorSamples.all());
 		all.putAll(QuickSamples.all());
 		all.putAll(LinkSamples.all());
+		all.putAll(WishesSamples.all());
 		MessageRow mail = new MessageRow(ID, "Thu 12 Nov: Water deeply: hedge by the gate (common boxwood)",
 				"Leafward <reminders@example.org>", "Nora Field <nora@example.org>",
 				Instant.parse("2026-11-12T13:00:00Z"), "Thu 12 Nov 2026, 07:00 (Central Time)",

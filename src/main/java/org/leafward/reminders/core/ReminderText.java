@@ -11,6 +11,7 @@ import org.leafward.care.CareTask;
 import org.leafward.care.TaskText;
 import org.leafward.measure.DayWindow;
 import org.leafward.register.SiteId;
+import org.leafward.reminders.MessageText;
 
 /** Writes one mail about the tasks that are due for one person. */
 public final class ReminderText {
@@ -41,7 +42,9 @@ public final class ReminderText {
 		List<TaskLines> tasks = alike.values().stream().map((group) -> TaskLines.of(group, baseUrl)).toList();
 		String opening = opening(ordered, tasks.size());
 		List<String> footer = footer(ordered, baseUrl);
-		return new MessageText(subject(ordered, tasks), plain(opening, tasks, footer), html(opening, tasks, footer));
+		String subject = subject(ordered, tasks);
+		return new MessageText(subject, plain(opening, tasks, footer), html(opening, tasks, footer), subject, baseUrl,
+				"{}");
 	}
 
 	/** What makes the tasks of several plantings one piece of work, told once. */

@@ -51,27 +51,28 @@ class OwnReminders implements PersonalData {
 				select language, units, morning, outlook_day as "outlookDay", quiet_from as "quietFrom",
 					quiet_to as "quietTo", urgent_anyway as "urgentAnyway", paused_until as "pausedUntil"
 				from reminders.wishes where person_id = ?""").param(person.value()).query(Rows::plain).list());
-		all.put("what-to-tell", this.database.sql("""
-				select channel, topic, manner, lead_days as "leadDays"
-				from reminders.wish where person_id = ? order by channel, topic""")
-			.param(person.value())
-			.query(Rows::plain)
-			.list());
-		all.put("left-series", this.database.sql("""
-				select channel, series, since
-				from reminders.stopped where person_id = ? order by channel, series""")
-			.param(person.value())
-			.query(Rows::plain)
-			.list());
+		all.put("what-to-tell",
+				this.database.sql("""
+						select channel, topic, manner, lead_days as "leadDays"
+						from reminders.wish where person_id = ? order by channel, topic""")
+					.param(person.value())
+					.query(Rows::plain)
+					.list());
+		all.put("left-series",
+				this.database.sql("""
+						select channel, series, since
+						from reminders.stopped where person_id = ? order by channel, series""")
+					.param(person.value())
+					.query(Rows::plain)
+					.list());
 		return all;
 	}
 
 	@Override
 	public void forget(PersonId person) {
-		OF_PEOPLE
-			.forEach((table) -> this.database.sql("delete from reminders.%s where person_id = ?".formatted(table))
-				.param(person.value())
-				.update());
+		OF_PEOPLE.forEach((table) -> this.database.sql("delete from reminders.%s where person_id = ?".formatted(table))
+			.param(person.value())
+			.update());
 	}
 
 	@Override

@@ -88,6 +88,18 @@ public class WishesTable {
 	}
 
 	/**
+	 * Ends a pause.
+	 * @param person who is back
+	 * @return false when there was none
+	 */
+	public boolean endPause(PersonId person) {
+		return this.database
+			.sql("update reminders.wishes set paused_until = null where person_id = ? and paused_until is not null")
+			.param(person.value())
+			.update() > 0;
+	}
+
+	/**
 	 * Leaves a series.
 	 * @param person who
 	 * @param channel code of the channel
@@ -206,9 +218,8 @@ public class WishesTable {
 	}
 
 	private static Wishes whole(Wishes plain, Map<String, Map<Topic, Wish>> chosen, Map<String, Set<Series>> stopped) {
-		return (chosen.isEmpty() && stopped.isEmpty()) ? plain
-				: new Wishes(plain.speech(), plain.morning(), plain.outlookDay(), plain.quiet(), plain.urgentAnyway(),
-						plain.pausedUntil(), chosen, stopped);
+		return (chosen.isEmpty() && stopped.isEmpty()) ? plain : new Wishes(plain.speech(), plain.morning(),
+				plain.outlookDay(), plain.quiet(), plain.urgentAnyway(), plain.pausedUntil(), chosen, stopped);
 	}
 
 }

@@ -1,9 +1,5 @@
 package org.leafward.reminders.core;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.leafward.reminders.TaskFixture.saying;
-import static org.leafward.reminders.TaskFixture.task;
-
 import java.time.LocalDate;
 import java.util.List;
 import org.jsoup.Jsoup;
@@ -13,6 +9,10 @@ import org.junit.jupiter.api.Test;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskText;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.reminders.TaskFixture.saying;
+import static org.leafward.reminders.TaskFixture.task;
 
 /** The words are ours; the weekday of 12 November 2026 is from a calendar. */
 class ReminderTextTests {
