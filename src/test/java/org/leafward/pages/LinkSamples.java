@@ -43,14 +43,12 @@ final class LinkSamples {
 	static Map<String, Map<String, Object>> all() {
 		Map<String, Map<String, Object>> all = new LinkedHashMap<>();
 		Words words = new Words("en");
-		all.put("reminders/act",
-				model("section", "", "words", words, "token", "A".repeat(44), "task", task(), "plants",
-						List.of("hedge by the gate (common boxwood)", "two by the door (common boxwood)"), "standing",
-						"Due today, until Tue 24 Nov 2026.", "later", "You will be told again on Sun 15 Nov 2026.",
-						"said", "It can be noted as done from Mon 9 Nov 2026 on.", "done", false, "buttons",
-						choices("done", "I did it today", "later", "Tell me again in three days", "skip",
-								"Not this year"),
-						"undo", true, "leave", "A".repeat(50)));
+		all.put("reminders/act", model("section", "", "words", words, "token", "A".repeat(44), "task", task(), "plants",
+				List.of("hedge by the gate (common boxwood)", "two by the door (common boxwood)"), "standing",
+				"Due today, until Tue 24 Nov 2026.", "later", "You will be told again on Sun 15 Nov 2026.", "said",
+				"It can be noted as done from Mon 9 Nov 2026 on.", "done", false, "buttons",
+				choices("done", "I did it today", "later", "Tell me again in three days", "skip", "Not this year"),
+				"undo", true, "leave", "A".repeat(50)));
 		all.put("reminders/leave",
 				model("section", "", "words", words, "token", "A".repeat(50), "there", true, "left", false, "series",
 						"Warnings of a night that needs covers", "channel", "E-mail", "caution",

@@ -33,12 +33,12 @@ import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWrite
 
 /**
  * What may be opened. Feeds, and the links in messages, are open to whoever has the
- * address, calendars of counties to everybody. The API is open to tokens, the operator's and people's own, as far as their
- * scopes go; sessions don't count there, so no other site's page can use them. Pages are
- * open to whoever is signed in; rules are changed by specialists, of whom the operator is
- * one. Whose a thing is, is asked where it is looked up: {@code register.OpenSites},
- * {@code care.web.Mine}. Calculators are open to everybody, since they read and keep
- * nothing. Everything else is closed.
+ * address, calendars of counties to everybody. The API is open to tokens, the operator's
+ * and people's own, as far as their scopes go; sessions don't count there, so no other
+ * site's page can use them. Pages are open to whoever is signed in; rules are changed by
+ * specialists, of whom the operator is one. Whose a thing is, is asked where it is looked
+ * up: {@code register.OpenSites}, {@code care.web.Mine}. Calculators are open to
+ * everybody, since they read and keep nothing. Everything else is closed.
  */
 @Configuration(proxyBeanMethods = false)
 class SecurityConfiguration {
@@ -90,7 +90,9 @@ class SecurityConfiguration {
 			.build();
 	}
 
-	/** Links in messages carry their own secret; who follows one is signed in as nobody. */
+	/**
+	 * Links in messages carry their own secret; who follows one is signed in as nobody.
+	 */
 	@Bean
 	@Order(3)
 	SecurityFilterChain linkSecurity(HttpSecurity http, RateLimits limits) {

@@ -103,8 +103,9 @@ public class MessageActs {
 					.toList();
 		Map<TaskId, TaskNow> now = this.states.of(tasks);
 		List<TaskId> ids = tasks.stream().map(CareTask::id).toList();
-		return Optional.of(new About(told, tasks, now, later,
-				this.rows.laterDay(told.person(), told.channel(), ids).orElse(null), !fresh(tasks, now).isEmpty(), how));
+		return Optional
+			.of(new About(told, tasks, now, later, this.rows.laterDay(told.person(), told.channel(), ids).orElse(null),
+					!fresh(tasks, now).isEmpty(), how));
 	}
 
 	/** One of the person's own; a site may have another owner by now. */

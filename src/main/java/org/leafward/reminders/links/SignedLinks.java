@@ -108,8 +108,8 @@ public class SignedLinks implements Links {
 		LinkTokens ready = this.tokens;
 		if (ready == null) {
 			// Two threads may both come here; the table has one key for both.
-			ready = Objects.requireNonNull(this.transaction
-				.execute((status) -> new LinkTokens(this.keys.of(KEY, SignedLinks::freshKey))));
+			ready = Objects.requireNonNull(
+					this.transaction.execute((status) -> new LinkTokens(this.keys.of(KEY, SignedLinks::freshKey))));
 			this.tokens = ready;
 		}
 		return ready;

@@ -145,11 +145,7 @@ public class ActTable {
 				update reminders.reminder set state = 'WITHDRAWN'
 				where person_id = :person and channel = :channel and task_id in (:tasks) and state = 'PENDING'
 				and dedup_key like '%:later:%'
-				""")
-			.param("person", person.value())
-			.param("channel", channel)
-			.param("tasks", ids(tasks))
-			.update();
+				""").param("person", person.value()).param("channel", channel).param("tasks", ids(tasks)).update();
 	}
 
 	/**

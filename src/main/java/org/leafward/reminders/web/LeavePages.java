@@ -55,16 +55,17 @@ class LeavePages {
 	@PostMapping("/u/{token}")
 	String leave(@PathVariable String token, Model model) {
 		StopLink link = require(token);
-		return show(token, link, this.leaving.leave(link)
-				? "You have left these messages. None of them goes out to you any more."
-				: "You had left these messages before. None of them goes out to you.", model);
+		return show(token, link,
+				this.leaving.leave(link) ? "You have left these messages. None of them goes out to you any more."
+						: "You had left these messages before. None of them goes out to you.",
+				model);
 	}
 
 	@PostMapping("/u/{token}/back")
 	String back(@PathVariable String token, Model model) {
 		StopLink link = require(token);
-		return show(token, link, this.leaving.comeBack(link)
-				? "You are back. These messages go out to you again." : "These messages go out to you.", model);
+		return show(token, link, this.leaving.comeBack(link) ? "You are back. These messages go out to you again."
+				: "These messages go out to you.", model);
 	}
 
 	private StopLink require(String token) {

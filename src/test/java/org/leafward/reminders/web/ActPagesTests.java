@@ -205,8 +205,7 @@ class ActPagesTests {
 		Document done = press(path, "done");
 		assertThat(said(done)).isEqualTo("It is noted as done today.");
 		assertThat(buttons(done)).containsExactly("Undo");
-		assertThat(alike).extracting(this::state)
-			.containsExactly(TaskState.DONE, TaskState.DONE, TaskState.PLANNED);
+		assertThat(alike).extracting(this::state).containsExactly(TaskState.DONE, TaskState.DONE, TaskState.PLANNED);
 		assertThat(state(other)).isEqualTo(other.state());
 		assertThat(this.log.of(alike.get(1).id())).get().satisfies((entry) -> {
 			assertThat(entry.by()).isEqualTo(this.nora);
@@ -255,13 +254,13 @@ class ActPagesTests {
 		assertThat(said(page)).isEqualTo("You will be told again on Sat 23 May 2026.");
 		assertThat(buttons(page)).containsExactly("Undo");
 		assertThat(laters()).containsExactly("2026-05-23 PENDING");
-		assertThat(this.database
-			.sql("select channel || ' ' || topic || ' ' || bundle || ' ' || (due_at at time zone 'UTC') || ' ' || dedup_key "
-					+ "from reminders.reminder where person_id = ? and dedup_key like '%:later:%'")
+		assertThat(this.database.sql(
+				"select channel || ' ' || topic || ' ' || bundle || ' ' || (due_at at time zone 'UTC') || ' ' || dedup_key "
+						+ "from reminders.reminder where person_id = ? and dedup_key like '%:later:%'")
 			.param(this.nora.value())
 			.query(String.class)
-			.single()).isEqualTo("mail to-do morning:2026-05-23 2026-05-23 12:00:00 mail:later:%s@2026-05-23"
-				.formatted(task.id()));
+			.single()).isEqualTo(
+					"mail to-do morning:2026-05-23 2026-05-23 12:00:00 mail:later:%s@2026-05-23".formatted(task.id()));
 		assertThat(said(press(path, "later"))).isEqualTo("You will be told again on Sat 23 May 2026.");
 		assertThat(laters()).hasSize(1);
 		assertThat(buttons(page(get(path)))).containsExactly("I did it today", "Not this year", "Undo");
@@ -393,9 +392,8 @@ class ActPagesTests {
 	@Test
 	void thePersonsLanguageIsSpoken() throws Exception {
 		Wishes usual = Wishes.USUAL;
-		this.wishes.save(this.nora,
-				new Wishes(new Speech(Language.SPANISH, Units.METRIC), usual.morning(), DayOfWeek.MONDAY, usual.quiet(),
-						true, null, Map.of(), Map.of()));
+		this.wishes.save(this.nora, new Wishes(new Speech(Language.SPANISH, Units.METRIC), usual.morning(),
+				DayOfWeek.MONDAY, usual.quiet(), true, null, Map.of(), Map.of()));
 		CareTask task = this.fixture.lilacs(this.nora, "junto a la puerta").get(0);
 		String path = this.fixture.act(task, Act.DONE);
 		Document page = page(get(path));

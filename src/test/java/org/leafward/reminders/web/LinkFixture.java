@@ -186,12 +186,11 @@ class LinkFixture {
 				""")
 			.query(String.class)
 			.list()
-			.forEach((table) -> all.put(table,
-					this.database
-						.sql("select count(*) || ' ' || coalesce(md5(string_agg(one::text, '|' order by one::text)), '') from %s one"
-							.formatted(table))
-						.query(String.class)
-						.single()));
+			.forEach((table) -> all.put(table, this.database.sql(
+					"select count(*) || ' ' || coalesce(md5(string_agg(one::text, '|' order by one::text)), '') from %s one"
+						.formatted(table))
+				.query(String.class)
+				.single()));
 		return all;
 	}
 
