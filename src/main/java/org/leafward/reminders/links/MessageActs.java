@@ -4,10 +4,10 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
@@ -90,7 +90,9 @@ public class MessageActs {
 
 	private Optional<About> about(Told told) {
 		Optional<Person> person = this.people.find(told.person());
-		Optional<CareTask> task = find(told, told.task());
+		// One of the person's own; a site may have another owner by now.
+		Optional<CareTask> task = this.calendar.find(told.task())
+			.filter((found) -> found.person().equals(told.person()));
 		Optional<Site> site = task.flatMap((found) -> this.register.find(found.site()));
 		if (person.isEmpty() || site.isEmpty() || told.endedOn(today(site.get()))) {
 			return Optional.empty();
@@ -108,21 +110,21 @@ public class MessageActs {
 					!fresh(tasks, now).isEmpty(), how));
 	}
 
-	/** One of the person's own; a site may have another owner by now. */
-	private Optional<CareTask> find(Told told, TaskId id) {
-		return this.calendar.find(id).filter((task) -> task.person().equals(told.person()));
+	private List<CareTask> alike(Told told, CareTask first) {
+		List<TaskId> besides = this.rows.besides(told, CareLog.MOST_TOGETHER);
+		Map<TaskId, CareTask> found = this.calendar.find(besides);
+		return Stream
+			.concat(Stream.of(first),
+					besides.stream()
+						.filter((id) -> !id.equals(first.id()))
+						.flatMap((id) -> Optional.ofNullable(found.get(id)).stream())
+						.filter((task) -> isLike(first, task)))
+			.toList();
 	}
 
-	private List<CareTask> alike(Told told, CareTask first) {
-		List<CareTask> all = new ArrayList<>(List.of(first));
-		this.rows.besides(told, CareLog.MOST_TOGETHER)
-			.stream()
-			.filter((id) -> !id.equals(first.id()))
-			.flatMap((id) -> find(told, id).stream())
-			.filter((task) -> task.rule().equals(first.rule()) && task.site().equals(first.site())
-					&& task.window().equals(first.window()))
-			.forEach(all::add);
-		return all;
+	private static boolean isLike(CareTask first, CareTask task) {
+		return task.person().equals(first.person()) && task.rule().equals(first.rule())
+				&& task.site().equals(first.site()) && task.window().equals(first.window());
 	}
 
 	/** What somebody did or left out within a day. */

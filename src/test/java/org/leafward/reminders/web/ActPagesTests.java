@@ -158,7 +158,7 @@ class ActPagesTests {
 		assertThat(answer.getHeader("Content-Security-Policy")).contains("default-src 'none'", "form-action 'self'",
 				"frame-ancestors 'none'");
 		assertThat(perform(head(path)).getStatus()).isEqualTo(200);
-		assertThat(this.fixture.tables()).as("mail scanners follow links").hasSizeGreaterThan(40).isEqualTo(before);
+		assertThat(this.fixture.tables()).as("mail scanners follow links").hasSizeGreaterThan(35).isEqualTo(before);
 		assertThat(state(task)).isEqualTo(TaskState.PLANNED);
 	}
 
@@ -350,7 +350,8 @@ class ActPagesTests {
 						assertThat(answer.getStatus()).as(wrong).isEqualTo(404);
 						assertThat(answer.getHeader("Cache-Control")).isEqualTo("no-store");
 						assertThat(answer.getHeader("X-Robots-Tag")).contains("noindex");
-						assertThat(answer.getContentAsString()).doesNotContain(wrong.repeat(1));
+						assertThat(answer.getContentAsString()).contains("There is no such link")
+							.doesNotContain(token.substring(2, 20), leaving.substring(2, 20));
 					}
 				}
 			}

@@ -162,7 +162,7 @@ class LeavePagesTests {
 		assertThat(page.select(".caution").isEmpty()).isEqualTo(series != Series.TONIGHT);
 		assertThat(page.text()).doesNotContain("Nora", "@example.org");
 		assertThat(perform(head(path)).getStatus()).isEqualTo(200);
-		assertThat(this.fixture.tables()).hasSizeGreaterThan(40).isEqualTo(before);
+		assertThat(this.fixture.tables()).hasSizeGreaterThan(35).isEqualTo(before);
 		assertThat(stopped()).isEmpty();
 	}
 

@@ -4,6 +4,7 @@ import java.net.URI;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -24,7 +25,7 @@ import org.leafward.plants.SpeciesId;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.NewSite;
 import org.leafward.register.Placement;
-import org.leafward.register.Planting;
+import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
 import org.leafward.register.SoilTexture;
@@ -82,37 +83,53 @@ class LinkFixture {
 	 * only what was seen gives dates.
 	 */
 	List<CareTask> lilacs(PersonId owner, String... labels) {
-		LocalDate today = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC);
 		SiteId site = this.register
 			.addSite(owner,
 					new NewSite("Elm Street", "Alder County", new GeoPoint(45.037, -90.512, 203), CHICAGO,
 							SoilTexture.LOAM, Sun.FULL_SUN, Wind.AVERAGE))
 			.id();
-		List<Planting> plantings = this.register.addPlantings(site,
-				List.of(labels)
-					.stream()
-					.map((label) -> new NewPlanting(new SpeciesId("syringa-vulgaris"), label, 1,
-							LocalDate.of(2015, 4, 20), Placement.GROUND, false, false))
-					.toList());
-		plantings.forEach((one) -> this.phenology.observe(site,
-				new NewObservation(one.id(), Observation.Kind.PHASE, "bloom-end", today.minusDays(2)), null));
-		List<CareTask> tasks = this.calendar.ofSite(site, new DayWindow(today, today))
-			.stream()
-			.filter((task) -> task.kind() == TaskKind.DO && task.rule().equals("shrubs/prune-after-bloom"))
-			.toList();
+		for (String label : labels) {
+			bloomed(site, planting(site, label), today().minusDays(2));
+		}
+		List<CareTask> tasks = pruning(site);
 		assertThat(tasks).hasSize(labels.length);
 		assertThat(tasks).extracting(CareTask::window).containsOnly(tasks.get(0).window());
 		return tasks;
 	}
 
-	/** Another task of the same site, with other days or of another rule. */
+	/** A task of the same site and rule with other days: another lilac, later in bloom. */
 	CareTask other(CareTask than) {
-		LocalDate today = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC);
-		return this.calendar.ofSite(than.site(), new DayWindow(today, today.plusYears(1)))
-			.stream()
-			.filter((task) -> !task.rule().equals(than.rule()) || !task.window().equals(than.window()))
+		PlantingId late = planting(than.site(), "late");
+		bloomed(than.site(), late, today().minusDays(1));
+		CareTask other = pruning(than.site()).stream()
+			.filter((task) -> late.equals(task.planting()))
 			.findFirst()
 			.orElseThrow();
+		assertThat(other.window()).isNotEqualTo(than.window());
+		return other;
+	}
+
+	private PlantingId planting(SiteId site, String label) {
+		return this.register
+			.addPlantings(site, List.of(new NewPlanting(new SpeciesId("syringa-vulgaris"), label, 1,
+					LocalDate.of(2015, 4, 20), Placement.GROUND, false, false)))
+			.get(0)
+			.id();
+	}
+
+	private void bloomed(SiteId site, PlantingId planting, LocalDate day) {
+		this.phenology.observe(site, new NewObservation(planting, Observation.Kind.PHASE, "bloom-end", day), null);
+	}
+
+	private List<CareTask> pruning(SiteId site) {
+		return this.calendar.ofSite(site, DayWindow.of(today()))
+			.stream()
+			.filter((task) -> task.kind() == TaskKind.DO && task.rule().equals("shrubs/prune-after-bloom"))
+			.toList();
+	}
+
+	private LocalDate today() {
+		return LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC);
 	}
 
 	CareTask now(CareTask task) {
@@ -165,7 +182,7 @@ class LinkFixture {
 		return URI.create(address).getPath();
 	}
 
-	private java.time.OffsetDateTime now() {
+	private OffsetDateTime now() {
 		return Instant.now(this.clock).atOffset(ZoneOffset.UTC);
 	}
 
