@@ -9,6 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskText;
+import org.leafward.reminders.MessageText;
+import org.leafward.reminders.TaskFixture;
+import org.leafward.reminders.Topic;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.leafward.reminders.TaskFixture.saying;
@@ -22,7 +25,10 @@ class ReminderTextTests {
 	private static final String BASE = "https://plants.example.org";
 
 	private static MessageText of(CareTask... tasks) {
-		return ReminderText.of(List.of(tasks).stream().map((task) -> new ReminderItem(task, 0)).toList(), BASE);
+		return ReminderText.of(List.of(tasks)
+			.stream()
+			.map((task) -> new ReminderItem(TaskFixture.id("row"), Topic.TO_DO, task, 0, null))
+			.toList(), BASE);
 	}
 
 	@Test
@@ -77,7 +83,8 @@ class ReminderTextTests {
 
 	@Test
 	void tellsHowLongARampIs() {
-		ReminderItem item = new ReminderItem(task("day 1", TaskKind.RAMP_DAY, 1, DAY), 14);
+		ReminderItem item = new ReminderItem(TaskFixture.id("row"), Topic.RAMP,
+				task("day 1", TaskKind.RAMP_DAY, 1, DAY), 14, null);
 		assertThat(ReminderText.of(List.of(item), BASE).text())
 			.contains("Ramp: day 1 of 14; your calendar feed has each day");
 	}

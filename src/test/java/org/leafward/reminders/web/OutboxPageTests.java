@@ -19,6 +19,7 @@ import org.leafward.accounts.Person;
 import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
 import org.leafward.reminders.Message;
+import org.leafward.reminders.MessageFixture;
 import org.leafward.reminders.MessagePage;
 import org.leafward.reminders.MessageState;
 import org.leafward.reminders.Outbox;
@@ -74,7 +75,7 @@ class OutboxPageTests {
 	@BeforeEach
 	void adaHasAMail() {
 		Person ada = new Person(ADA, "Ada", "ada@example.org", ZoneId.of("America/Chicago"));
-		when(this.people.find(any())).thenReturn(Optional.empty());
+		when(this.people.find(any(PersonId.class))).thenReturn(Optional.empty());
 		when(this.people.find(ADA)).thenReturn(Optional.of(ada));
 		Message mail = mail(MessageState.KEPT);
 		when(this.outbox.find(any())).thenReturn(Optional.empty());
@@ -84,9 +85,10 @@ class OutboxPageTests {
 	}
 
 	private static Message mail(MessageState state) {
-		return new Message(TaskFixture.id("mail"), ADA, "Leafward <reminders@example.org>", "ada@example.org", "Ada",
-				"Thu 12 Nov: <b>Water</b>", "One task begins.\n<script>", "<p>html</p>", "<1@example.org>", state,
-				Instant.parse("2026-11-12T13:00:00Z"), null, null);
+		return MessageFixture.at(
+				MessageFixture.mail("mail",
+						MessageFixture.words("Thu 12 Nov: <b>Water</b>", "One task begins.\n<script>", "<p>html</p>")),
+				state, Instant.parse("2026-11-12T13:00:00Z"));
 	}
 
 	private MvcTestResult get(Viewer viewer, String path) {
