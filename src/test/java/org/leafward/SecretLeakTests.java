@@ -632,8 +632,8 @@ class SecretLeakTests {
 	/** What a client would mend before it sends it; the server writes of some of it. */
 	private void nothingIsWrittenOfWhatTheServerRefuses() throws Exception {
 		String cookie = this.cookies.iterator().next();
-		for (String secret : List.of(whole("feed"), whole("manage"), whole("link"), whole("token"),
-				whole("act link"), whole("stop link"))) {
+		for (String secret : List.of(whole("feed"), whole("manage"), whole("link"), whole("token"), whole("act link"),
+				whole("stop link"))) {
 			for (String line : List.of("GET /f/%s/tasks.ics|x HTTP/1.1", "GET /f/%s/{x} HTTP/1.1",
 					"GET /r/%s|x HTTP/1.1", "GET /u/%s%%zz HTTP/1.1", "POST /u/%s^ HTTP/1.1",
 					"GET /quick/manage/%s\"<x> HTTP/1.1", "GET /quick/manage/%s^ HTTP/1.1",

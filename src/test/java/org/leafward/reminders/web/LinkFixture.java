@@ -97,7 +97,9 @@ class LinkFixture {
 		return tasks;
 	}
 
-	/** A task of the same site and rule with other days: another lilac, later in bloom. */
+	/**
+	 * A task of the same site and rule with other days: another lilac, later in bloom.
+	 */
 	CareTask other(CareTask than) {
 		PlantingId late = planting(than.site(), "late");
 		bloomed(than.site(), late, today().minusDays(1));
