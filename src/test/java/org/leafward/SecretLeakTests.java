@@ -44,6 +44,7 @@ import java.util.Queue;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.UUID;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -61,6 +62,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.leafward.accounts.People;
 import org.leafward.accounts.PersonId;
+import org.leafward.care.CareTask;
+import org.leafward.care.TaskCalendar;
+import org.leafward.care.TaskKind;
+import org.leafward.care.TaskState;
+import org.leafward.measure.DayWindow;
 import org.leafward.measure.GeoPoint;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.NewPlanting;
@@ -72,6 +78,9 @@ import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
 import org.leafward.support.LocalServer;
+import org.leafward.reminders.Series;
+import org.leafward.reminders.core.Links.Act;
+import org.leafward.reminders.links.SignedLinks;
 import org.leafward.support.SettableClock;
 import org.leafward.support.TestDatabase;
 import org.slf4j.LoggerFactory;
@@ -167,6 +176,12 @@ class SecretLeakTests {
 	@Autowired
 	private Register register;
 
+	@Autowired
+	private TaskCalendar calendar;
+
+	@Autowired
+	private SignedLinks links;
+
 	@TestConfiguration(proxyBeanMethods = false)
 	static class Time {
 
@@ -253,6 +268,7 @@ class SecretLeakTests {
 		Browser operator = theOperatorSignsIn();
 		feedsAreMadeAndEnd(somebody);
 		aWebhookIsTold(somebody);
+		messagesAreActedOn(somebody);
 		aQuickCalendarIsManaged();
 		linksEnd();
 		nothingIsWrittenOfWhatTheServerRefuses();
@@ -515,6 +531,76 @@ class SecretLeakTests {
 		wrongAddresses(new Browser(), "/feed/" + feed, "");
 	}
 
+	/** Secrets: a link that acts on a reminder, one that leaves a series. */
+	private void messagesAreActedOn(Browser browser) throws Exception {
+		PersonId mara = this.people.withAddress("mara@example.org").orElseThrow().id();
+		LocalDate today = LocalDate.ofInstant(this.clock.instant(), CHICAGO);
+		CareTask task = this.calendar.ofPerson(mara, new DayWindow(today, today.plusYears(1)))
+			.stream()
+			.filter((one) -> one.state() == TaskState.PLANNED && one.kind() == TaskKind.DO)
+			.findFirst()
+			.orElseThrow();
+		UUID message = UUID.randomUUID();
+		this.database.sql("""
+				insert into reminders.message (id, person_id, sender, recipient, recipient_name, subject, body_text,
+					body_html, message_id, state, created_at, series)
+				values (?, ?, 'a@example.org', 'mara@example.org', 'Mara', 'Water', 'Water.', '', ?, 'SENT', now(),
+					'morning')
+				""").params(message, mara.value(), message.toString()).update();
+		UUID reminder = UUID.randomUUID();
+		this.database.sql("""
+				insert into reminders.reminder (id, person_id, task_id, first_day, dedup_key, due_at, expires_at, state,
+					next_try_at, message_id)
+				values (?, ?, ?, ?, ?, now(), now(), 'SENT', now(), ?)
+				""").params(reminder, mara.value(), task.id().value(), today, "mail:" + reminder, message).update();
+		String act = URI.create(this.links.act(reminder, Act.DONE)).getPath();
+		String stop = URI.create(this.links.stop(mara, "mail", Series.MORNING)).getPath();
+		know("act link", act.substring(3));
+		know("stop link", stop.substring(3));
+		for (Browser one : List.of(browser, new Browser())) {
+			one.get(act).answers(200).showing("act link", "stop link");
+			one.get(stop).answers(200).showing("stop link");
+			one.get(act + "?act=done&x=" + act.substring(3)).answers(200).showing("act link", "stop link");
+			for (String path : List.of(act, stop)) {
+				wrongAddresses(one, path, "");
+				one.get(path + "x").answers(404);
+				one.get(path.substring(0, path.length() - 1)).answers(404);
+				one.get(path.substring(0, 3) + path.substring(4)).answers(404);
+				one.post("nothing there", path + "x").answers(404);
+			}
+			wrongAddresses(one, "/R/" + act.substring(3), "");
+			wrongAddresses(one, "/U/" + stop.substring(3), "");
+			one.get("/r/" + stop.substring(3)).answers(404);
+			one.get("/u/" + act.substring(3)).answers(404);
+		}
+		broken("reminders.reminder", () -> {
+			browser.get(act).answers(500);
+			browser.post("broken", act, "act", "later").answers(500);
+		});
+		broken("reminders.stopped", () -> {
+			browser.get(stop).answers(500);
+			browser.post("broken", stop).answers(500);
+		});
+		send("no such act", new Browser().form(act, "act", act.substring(3))).answers(400);
+		for (String one : List.of("later", "undo", "skip", "undo")) {
+			send(one, new Browser().form(act, "act", one)).answers(200).showing("act link", "stop link");
+		}
+		// RFC 8058, section 3.2: in either encoding.
+		send("a mail service leaves", new Browser().form(stop, "List-Unsubscribe", "One-Click")).answers(200)
+			.showing("stop link");
+		send("a mail service leaves in parts",
+				request(stop)
+					.POST(BodyPublishers.ofString("--b\r\nContent-Disposition: form-data; name=\"List-Unsubscribe\""
+							+ "\r\n\r\nOne-Click\r\n--b--\r\n"))
+					.header("Content-Type", "multipart/form-data; boundary=b"))
+			.answers(200)
+			.showing("stop link");
+		send("and comes back", new Browser().form(stop + "/back")).answers(200).showing("stop link");
+		this.clock.advance(Duration.ofDays(61));
+		browser.get(act).answers(410);
+		this.clock.advance(Duration.ofDays(-61));
+	}
+
 	/** Secrets: address, another address, what manages it, the link of its owner. */
 	private void aQuickCalendarIsManaged() throws Exception {
 		Browser browser = new Browser();
@@ -617,8 +703,10 @@ class SecretLeakTests {
 	/** What a client would mend before it sends it; the server writes of some of it. */
 	private void nothingIsWrittenOfWhatTheServerRefuses() throws Exception {
 		String cookie = this.cookies.iterator().next();
-		for (String secret : List.of(whole("feed"), whole("manage"), whole("link"), whole("token"))) {
+		for (String secret : List.of(whole("feed"), whole("manage"), whole("link"), whole("token"), whole("act link"),
+				whole("stop link"))) {
 			for (String line : List.of("GET /f/%s/tasks.ics|x HTTP/1.1", "GET /f/%s/{x} HTTP/1.1",
+					"GET /r/%s|x HTTP/1.1", "GET /u/%s%%zz HTTP/1.1", "POST /u/%s^ HTTP/1.1",
 					"GET /quick/manage/%s\"<x> HTTP/1.1", "GET /quick/manage/%s^ HTTP/1.1",
 					"GET /sign-in/once?token=%s{ HTTP/1.1", "GET /sign-in/once?token=%s%%zz HTTP/1.1",
 					"GET /f/%s%%zz/tasks.ics HTTP/1.1", "GET /f/%s%%2F/tasks.ics HTTP/1.1",
@@ -672,7 +760,7 @@ class SecretLeakTests {
 		}
 		assertThat(asked).contains("/actuator/metrics", "/actuator/env", "/actuator/configprops");
 		assertThat(operator.get("/actuator/metrics/http.server.requests").answers(200).body())
-			.contains("/quick/manage/{secret}", "/f/{token}/tasks.ics");
+			.contains("/quick/manage/{secret}", "/f/{token}/tasks.ics", "/r/{token}", "/u/{token}");
 	}
 
 	/** Addresses around one that is right. */

@@ -324,6 +324,7 @@ final class PageSamples {
 						choices("", "It doesn’t", "lamps", "under lamps")));
 		all.putAll(CalculatorSamples.all());
 		all.putAll(QuickSamples.all());
+		all.putAll(LinkSamples.all());
 		all.putAll(WishesSamples.all());
 		MessageRow mail = new MessageRow(ID, "Thu 12 Nov: Water deeply: hedge by the gate (common boxwood)",
 				"Leafward <reminders@example.org>", "Nora Field <nora@example.org>",
