@@ -2,7 +2,9 @@ package org.leafward.reminders.core;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.leafward.care.CareTask;
+import org.leafward.care.TaskId;
 
 /**
  * What a person has before them. Lists are in the order of {@code TaskCalendar} and hold
@@ -25,6 +27,20 @@ public record Outlook(LocalDate today, List<CareTask> thisWeek, List<CareTask> n
 	 */
 	public boolean empty() {
 		return this.thisWeek.isEmpty() && this.nextWeek.isEmpty() && this.open.isEmpty() && this.changed.isEmpty();
+	}
+
+	/**
+	 * Leaves out tasks that are told elsewhere in the message.
+	 * @param told which
+	 * @return the rest
+	 */
+	Outlook without(Set<TaskId> told) {
+		return new Outlook(this.today, without(this.thisWeek, told), without(this.nextWeek, told),
+				without(this.open, told), without(this.holdOffs, told), without(this.changed, told));
+	}
+
+	private static List<CareTask> without(List<CareTask> tasks, Set<TaskId> told) {
+		return tasks.stream().filter((task) -> !told.contains(task.id())).toList();
 	}
 
 }
