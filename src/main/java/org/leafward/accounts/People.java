@@ -1,8 +1,11 @@
 package org.leafward.accounts;
 
 import java.time.ZoneId;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.leafward.measure.BadInput;
 
 /** The people who look after plants here. */
@@ -58,6 +61,22 @@ public interface People {
 	void change(PersonId id, String name, ZoneId zone);
 
 	Optional<Person> find(PersonId id);
+
+	/**
+	 * Several people.
+	 * @param ids their identifiers, at most 10,000
+	 * @return those who are there, by identifier
+	 */
+	Map<PersonId, Person> find(Collection<PersonId> ids);
+
+	/**
+	 * People in the order of their identifiers, without the server, to walk through all
+	 * of them.
+	 * @param after the last one of the page before; null for the first page
+	 * @param size 1 to 10,000
+	 * @return empty at the end
+	 */
+	List<Person> walk(@Nullable PersonId after, int size);
 
 	/**
 	 * Who has an address.

@@ -1,6 +1,8 @@
 package org.leafward.care;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.core.plan.Gap;
@@ -48,6 +50,16 @@ public class StoredTasks implements TaskCalendar {
 	@Override
 	public Optional<CareTask> find(TaskId id) {
 		return this.tasks.find(id);
+	}
+
+	@Override
+	public Map<TaskId, CareTask> find(Collection<TaskId> ids) {
+		return this.tasks.find(ids);
+	}
+
+	@Override
+	public List<Beginning> beginning(Collection<PersonId> people, DayWindow firstDays, Collection<TaskId> also) {
+		return this.tasks.beginning(people, firstDays, also);
 	}
 
 	@Override

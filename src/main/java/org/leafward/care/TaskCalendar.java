@@ -1,6 +1,8 @@
 package org.leafward.care;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.leafward.accounts.PersonId;
 import org.leafward.measure.DayWindow;
@@ -47,6 +49,22 @@ public interface TaskCalendar {
 	 * @return empty when there is none
 	 */
 	Optional<CareTask> find(TaskId id);
+
+	/**
+	 * Several tasks.
+	 * @param ids their identifiers, at most 10,000
+	 * @return those that are there, by identifier
+	 */
+	Map<TaskId, CareTask> find(Collection<TaskId> ids);
+
+	/**
+	 * Tasks that begin, of many people at once, withdrawn ones included.
+	 * @param people whose
+	 * @param firstDays when they begin
+	 * @param also tasks to tell of whenever they begin, and whosever they are
+	 * @return in no order
+	 */
+	List<Beginning> beginning(Collection<PersonId> people, DayWindow firstDays, Collection<TaskId> also);
 
 	/**
 	 * How a task's dates came about.

@@ -28,9 +28,8 @@ import org.leafward.accounts.PersonId;
  * @param uncertain how often it was handed on without word of what came of it
  */
 public record Message(UUID id, PersonId person, String channel, Series series, String sender, String recipient,
-		String recipientName, MessageText words, @Nullable String thread, String messageId,
-		MessageState state, Instant createdAt, @Nullable Instant sentAt, @Nullable String serverReply,
-		int uncertain) {
+		String recipientName, MessageText words, @Nullable String thread, String messageId, MessageState state,
+		Instant createdAt, @Nullable Instant sentAt, @Nullable String serverReply, int uncertain) {
 
 	public String subject() {
 		return this.words.subject();

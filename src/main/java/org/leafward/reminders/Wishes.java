@@ -32,8 +32,8 @@ public record Wishes(Speech speech, LocalTime morning, DayOfWeek outlookDay, Qui
 	 * Of those who never chose: one mail in the morning at most, and one more before a
 	 * night that kills.
 	 */
-	public static final Wishes USUAL = new Wishes(Speech.USUAL, LocalTime.of(7, 0), DayOfWeek.MONDAY,
-			QuietHours.USUAL, true, null, Map.of(), Map.of());
+	public static final Wishes USUAL = new Wishes(Speech.USUAL, LocalTime.of(7, 0), DayOfWeek.MONDAY, QuietHours.USUAL,
+			true, null, Map.of(), Map.of());
 
 	public Wishes {
 		morning = morning.withSecond(0).withNano(0);
@@ -63,8 +63,8 @@ public record Wishes(Speech speech, LocalTime morning, DayOfWeek outlookDay, Qui
 	}
 
 	/**
-	 * What is usual. Mail tells of everything, once a day; another channel is an extra and
-	 * tells what can't wait, and what falls on the morning.
+	 * What is usual. Mail tells of everything, once a day; another channel is an extra
+	 * and tells what can't wait, and what falls on the morning.
 	 * @param channel code of the channel
 	 * @param topic the topic
 	 * @return on the day itself

@@ -1,9 +1,5 @@
 package org.leafward.reminders;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static org.leafward.reminders.TaskFixture.ADA;
-
 import com.zaxxer.hikari.HikariDataSource;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -16,6 +12,10 @@ import org.leafward.reminders.store.MessageTable;
 import org.leafward.reminders.store.ReminderTable;
 import org.leafward.support.TestDatabase;
 import org.springframework.jdbc.core.simple.JdbcClient;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.leafward.reminders.TaskFixture.ADA;
 
 class OutboxTests {
 
@@ -42,7 +42,8 @@ class OutboxTests {
 			table.save(new Message(TaskFixture.id("m" + number), ADA, "a@b", "ada@b", "Ada", "s" + number, "t", "h",
 					"<" + number + "@b>", MessageState.WAITING, Instant.ofEpochSecond(number), null, null));
 		}
-		assertThat(outbox.all(0, 2)).extracting((page) -> page.mails().size(), MessagePage::more).containsExactly(2, true);
+		assertThat(outbox.all(0, 2)).extracting((page) -> page.mails().size(), MessagePage::more)
+			.containsExactly(2, true);
 		assertThat(outbox.ofPerson(ADA, 1, 2)).extracting((page) -> page.mails().get(0).subject(), MessagePage::more)
 			.containsExactly("s1", false);
 		assertThat(outbox.all(2, 2)).isEqualTo(new MessagePage(List.of(), 2, false));

@@ -1,10 +1,5 @@
 package org.leafward.reminders;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.leafward.reminders.TaskFixture.ADA;
-import static org.mockito.ArgumentMatchers.any;
-import static org.mockito.Mockito.when;
-
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -33,6 +28,11 @@ import org.springframework.modulith.test.Scenario;
 import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.context.bean.override.mockito.MockitoBean;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.reminders.TaskFixture.ADA;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.Mockito.when;
 
 /** The module as Spring wires it, with the modules below it stood in for. */
 @ApplicationModuleTest

@@ -6,9 +6,13 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.AddressConfirmed;
 import org.leafward.accounts.EmailAddress;
 import org.leafward.accounts.People;
@@ -107,6 +111,23 @@ class StoredPeople implements People {
 			.param(id.value())
 			.query(StoredPeople::person)
 			.optional();
+	}
+
+	@Override
+	public Map<PersonId, Person> find(Collection<PersonId> ids) {
+		return this.database.sql("select * from accounts.person where id = any(?)")
+			.param(ids.stream().map(PersonId::value).toArray(UUID[]::new))
+			.query(StoredPeople::person)
+			.stream()
+			.collect(Collectors.toMap(Person::id, (person) -> person));
+	}
+
+	@Override
+	public List<Person> walk(@Nullable PersonId after, int size) {
+		return this.database.sql("select * from accounts.person where id > ? and id <> ? order by id limit ?")
+			.params((after != null) ? after.value() : new UUID(0, 0), PersonId.SERVER.value(), size)
+			.query(StoredPeople::person)
+			.list();
 	}
 
 	@Override

@@ -7,6 +7,7 @@ import java.time.OffsetDateTime;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
+import org.leafward.care.Beginning;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskId;
 import org.leafward.care.TaskKind;
@@ -33,6 +34,19 @@ final class TaskRows {
 				TaskState.valueOf(row.getString("state")), row.getString("withdrawn_because"), row.getInt("sequence"),
 				row.getObject("created_at", OffsetDateTime.class).toInstant(),
 				row.getObject("changed_at", OffsetDateTime.class).toInstant(), work(row), row.getInt("pack_version"));
+	}
+
+	static Beginning beginning(ResultSet row, int number) throws SQLException {
+		TaskKind kind = TaskKind.valueOf(row.getString("kind"));
+		DayWindow window = window(row);
+		int occurrence = row.getInt("occurrence");
+		boolean ramp = kind == TaskKind.RAMP_DAY;
+		// What the weather picked for one day and is to be covered has a cold night.
+		boolean night = work(row) == Work.COVER && occurrence > 0 && window.days() == 1;
+		return new Beginning(new TaskId(row.getObject("id", UUID.class)),
+				new PersonId(row.getObject("person", UUID.class)), kind, window.from(), window.to(),
+				ramp && occurrence == 1, ramp && row.getBoolean("ramp_held"), night,
+				TaskState.valueOf(row.getString("state")));
 	}
 
 	static StoredTask stored(ResultSet row, int number) throws SQLException {

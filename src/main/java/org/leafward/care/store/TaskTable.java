@@ -1,8 +1,13 @@
 package org.leafward.care.store;
 
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import org.leafward.accounts.PersonId;
+import org.leafward.care.Beginning;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskId;
 import org.leafward.care.core.plan.RampDay;
@@ -102,6 +107,42 @@ public class TaskTable {
 
 	public Optional<CareTask> find(TaskId id) {
 		return this.database.sql(TASKS + "where t.id = ?").param(id.value()).query(TaskRows::task).optional();
+	}
+
+	/**
+	 * Several tasks.
+	 * @param ids their identifiers
+	 * @return those that are there
+	 */
+	public Map<TaskId, CareTask> find(Collection<TaskId> ids) {
+		if (ids.isEmpty()) {
+			return Map.of();
+		}
+		return this.database.sql(TASKS + "where t.id = any(?)")
+			.param(ids.stream().map(TaskId::value).toArray(UUID[]::new))
+			.query(TaskRows::task)
+			.stream()
+			.collect(Collectors.toMap(CareTask::id, (task) -> task));
+	}
+
+	/**
+	 * Tasks that begin, of many people at once.
+	 * @param people whose
+	 * @param firstDays when they begin
+	 * @param also tasks to tell of whenever they begin
+	 * @return in no order
+	 */
+	public List<Beginning> beginning(Collection<PersonId> people, DayWindow firstDays, Collection<TaskId> also) {
+		String columns = "select id, person, kind, from_day, to_day, occurrence, ramp_held, work, state from care.task ";
+		return this.database
+			.sql(columns + "where person = any(:people) and to_day >= :from and from_day between :from and :to union "
+					+ columns + "where id = any(:also)")
+			.param("people", people.stream().map(PersonId::value).toArray(UUID[]::new))
+			.param("from", firstDays.from())
+			.param("to", firstDays.to())
+			.param("also", also.stream().map(TaskId::value).toArray(UUID[]::new))
+			.query(TaskRows::beginning)
+			.list();
 	}
 
 }

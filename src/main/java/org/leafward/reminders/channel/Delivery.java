@@ -25,8 +25,17 @@ public record Delivery(Outcome outcome, @Nullable String reason) {
 		/** Nobody could be reached, so other mails would fare no better. */
 		UNREACHABLE,
 
-		/** Never. */
-		REFUSED
+		/**
+		 * It left, and the connection was lost before the other side said whether it took
+		 * it.
+		 */
+		UNCERTAIN,
+
+		/** Never, to this address. */
+		REFUSED,
+
+		/** Never, for a reason that lies with this server; the operator has to look. */
+		OUR_FAULT
 
 	}
 

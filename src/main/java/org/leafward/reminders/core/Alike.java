@@ -38,7 +38,8 @@ final class Alike {
 	private record Told(Work work, Topic topic, int rampDays, @Nullable LocalDate toldDay) {
 
 		static Told of(ReminderItem item) {
-			return new Told(Work.of(item.task()), item.topic(), item.rampDays(), item.toldDay());
+			return new Told(Work.of(item.task()), item.topic(), item.rampDays(),
+					(item.topic() == Topic.CHANGE) ? item.toldDay() : null);
 		}
 
 	}

@@ -34,25 +34,38 @@ public record Changes(List<Wanted> add, Map<UUID, Wanted> set, List<UUID> withdr
 
 	/**
 	 * Compares the plan with the record.
-	 * @param wanted reminders that the tasks of one person call for, one a task
+	 * @param wanted reminders that the plan and the wishes of one person call for
 	 * @param known the person's rows: all pending ones, and all with a first day within
 	 * {@link #SAME_DAYS} days of a wanted one
+	 * @param planned tasks that are still to be done; what the person asked to be told
+	 * again stands as long as its task is among them
 	 * @param today the day where the person is
 	 * @return nothing to do when they match
 	 */
-	public static Changes between(List<Wanted> wanted, List<Known> known, LocalDate today) {
+	public static Changes between(List<Wanted> wanted, List<Known> known, Set<TaskId> planned, LocalDate today) {
 		Changes changes = new Changes(new ArrayList<>(), new LinkedHashMap<>(), new ArrayList<>(), new ArrayList<>());
-		Map<TaskId, List<Known>> byTask = known.stream().collect(Collectors.groupingBy(Known::task));
+		Map<String, List<Known>> byLine = known.stream()
+			.filter((row) -> !(row.later() && row.task().filter(planned::contains).isPresent()))
+			.collect(Collectors.groupingBy(Known::line));
 		for (Wanted one : wanted) {
-			List<Known> rows = byTask.remove(one.task());
+			List<Known> rows = byLine.remove(one.line());
 			changes.match(one, (rows != null) ? rows : List.of());
 		}
 		LocalDate oldest = DueTasks.firstDays(today).from();
-		byTask.values().stream().flatMap(List::stream).filter(Changes::pending).forEach((row) -> {
+		byLine.values().stream().flatMap(List::stream).filter(Changes::pending).forEach((row) -> {
 			List<UUID> end = row.firstDay().isBefore(oldest) ? changes.expire : changes.withdraw;
 			end.add(row.id());
 		});
 		return changes;
+	}
+
+	/**
+	 * Whether the person was told.
+	 * @param state where a reminder stands
+	 * @return true when it was sent, or is kept to be read
+	 */
+	public static boolean told(ReminderState state) {
+		return state == ReminderState.SENT || state == ReminderState.KEPT;
 	}
 
 	/**
@@ -93,7 +106,9 @@ public record Changes(List<Wanted> add, Map<UUID, Wanted> set, List<UUID> withdr
 	}
 
 	private static boolean differs(Known row, Wanted one) {
-		return !row.firstDay().equals(one.firstDay()) || !row.dueAt().equals(one.dueAt());
+		// A change is due the morning after it came; it doesn't move on.
+		boolean due = !row.change() && (!row.dueAt().equals(one.dueAt()) || !row.bundle().equals(one.bundle()));
+		return !row.firstDay().equals(one.firstDay()) || due;
 	}
 
 }

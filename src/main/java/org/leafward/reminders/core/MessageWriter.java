@@ -5,10 +5,8 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.leafward.care.CareTask;
-import org.leafward.care.TaskId;
 import org.leafward.reminders.MessageText;
 import org.leafward.reminders.Series;
 import org.leafward.reminders.Topic;
@@ -56,10 +54,7 @@ public final class MessageWriter {
 
 	private static Content ordered(Content content) {
 		List<ReminderItem> items = content.items().stream().sorted(ORDER).toList();
-		Set<TaskId> told = items.stream().map((item) -> item.task().id()).collect(Collectors.toSet());
-		Outlook outlook = content.outlook();
-		return new Content(content.person(), content.channel(), content.series(), items,
-				(outlook != null) ? outlook.without(told) : null);
+		return new Content(content.person(), content.channel(), content.series(), items, content.outlook());
 	}
 
 	private static Draft draft(Content content, TaskWords words) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
+import org.leafward.care.TaskState;
 import org.leafward.reminders.Topic;
 
 /**
@@ -13,7 +14,7 @@ import org.leafward.reminders.Topic;
  * @param topic why it is told
  * @param task the task as it is now
  * @param rampDays length of the ramp it belongs to, in days; 0 when it belongs to none
- * @param toldDay for a change, the first day that was told before
+ * @param toldDay for a task that fell away, the first day that was told
  */
 public record ReminderItem(UUID reminder, Topic topic, CareTask task, int rampDays, @Nullable LocalDate toldDay) {
 
@@ -22,7 +23,7 @@ public record ReminderItem(UUID reminder, Topic topic, CareTask task, int rampDa
 	 * @return false when it tells that it moved
 	 */
 	public boolean fellAway() {
-		return this.topic == Topic.CHANGE && this.task.window().from().equals(this.toldDay);
+		return this.topic == Topic.CHANGE && this.task.state() == TaskState.WITHDRAWN;
 	}
 
 }

@@ -26,7 +26,7 @@ public record Wanted(String channel, Topic topic, UUID subject, LocalDate firstD
 	 * @return channel and subject, and whether it is about a change
 	 */
 	public String line() {
-		return this.channel + ":" + ((this.topic == Topic.CHANGE) ? "change:" : "") + this.subject;
+		return this.channel + ((this.topic == Topic.CHANGE) ? Known.CHANGE : ":") + this.subject;
 	}
 
 	/**

@@ -1,13 +1,20 @@
 package org.leafward.reminders.dispatch;
 
 import java.time.Clock;
+import java.time.Duration;
+import java.util.List;
 import java.util.concurrent.ThreadLocalRandom;
 import org.leafward.accounts.People;
 import org.leafward.care.TaskCalendar;
 import org.leafward.reminders.channel.Channel;
+import org.leafward.reminders.core.Links;
 import org.leafward.reminders.core.SenderAddress;
+import org.leafward.reminders.core.Writing;
 import org.leafward.reminders.store.ClaimTable;
 import org.leafward.reminders.store.MessageTable;
+import org.leafward.reminders.store.WishesTable;
+import org.leafward.reminders.words.MessageWords;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -18,16 +25,26 @@ import org.springframework.transaction.support.TransactionOperations;
 class DispatchConfiguration {
 
 	@Bean
-	Ledger reminderLedger(ClaimTable claims, MessageTable mails, TransactionOperations transactions,
-			@Value("${leafward.mail.from}") String from, @Value("${leafward.base-url}") String baseUrl, Clock clock) {
-		return new Ledger(claims, mails, transactions, SenderAddress.of(from), baseUrl.replaceAll("/+$", ""),
+	Writing writing(MessageWords words, ObjectProvider<Links> links,
+			@Value("${leafward.base-url}") String baseUrl) {
+		Links own = links.getIfAvailable(() -> new PlainLinks(baseUrl.replaceAll("/+$", "")));
+		return (content, speech) -> words.write(content, speech, own);
+	}
+
+	@Bean
+	Ledger reminderLedger(ClaimTable claims, MessageTable messages, TransactionOperations transactions, Writing writing,
+			@Value("${leafward.mail.from}") String from, Clock clock) {
+		return new Ledger(claims, messages, transactions, writing, SenderAddress.of(from),
 				() -> ThreadLocalRandom.current().nextDouble(), clock);
 	}
 
 	@Bean
-	Dispatcher reminderDispatcher(ClaimTable claims, People people, TaskCalendar calendar, Materialiser materialiser,
-			Channel channel, Ledger ledger, Clock clock) {
-		return new Dispatcher(claims, people, calendar, materialiser, channel, ledger, clock);
+	Dispatcher reminderDispatcher(ClaimTable claims, People people, TaskCalendar calendar, WishesTable wishes,
+			Materialiser materialiser, List<Channel> channels, Ledger ledger,
+			@Value("${leafward.reminders.send-threads:4}") int threads,
+			@Value("${leafward.reminders.claim:10m}") Duration claim, Clock clock) {
+		return new Dispatcher(claims, new Drafts(people, calendar, channels, wishes), materialiser, channels, ledger,
+				threads, claim, clock);
 	}
 
 }

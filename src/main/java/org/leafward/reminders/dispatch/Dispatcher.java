@@ -4,169 +4,265 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
+import java.util.Queue;
+import java.util.Set;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
-import org.leafward.accounts.People;
-import org.leafward.accounts.Person;
-import org.leafward.accounts.PersonId;
-import org.leafward.care.TaskCalendar;
-import org.leafward.reminders.Message;
-import org.leafward.reminders.ReminderState;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.channel.Delivery;
 import org.leafward.reminders.channel.Delivery.Outcome;
+import org.leafward.reminders.core.OneLine;
+import org.leafward.reminders.dispatch.Drafts.Sorted;
+import org.leafward.reminders.dispatch.Ledger.Outgoing;
+import org.leafward.reminders.dispatch.Ledger.Result;
 import org.leafward.reminders.store.ClaimTable;
+import org.leafward.reminders.store.ClaimTable.Bounds;
+import org.leafward.reminders.store.ClaimTable.Reaped;
 import org.leafward.reminders.store.Claimed;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.dao.DataAccessException;
+import org.springframework.transaction.TransactionException;
 import org.springframework.transaction.support.TransactionSynchronizationManager;
 
 /**
- * Sends what is due: claims the due rows of one person, writes one mail about them, hands
- * it on, records what came of it; then the next person. Claiming and recording are short
- * transactions and the mail leaves between them. A node that dies in between leaves a
- * claim that ends by itself; if the mail had left, the second one carries the same
- * Message-ID.
+ * Sends what is due: claims the due rows of some people, writes their messages, hands
+ * them on, records what came of it; then the next people. Claiming, writing and recording
+ * are short transactions and messages leave between them. A node that dies in between
+ * leaves claims that end by themselves; a message that had left by then goes out once
+ * more under the same Message-ID. These are the messages being handed on at that moment
+ * and those not yet recorded, {@value #UNRECORDED} and a few at most.
  */
-public class Dispatcher {
+public class Dispatcher implements AutoCloseable {
 
 	static final Duration TIME_BOX = Duration.ofSeconds(25);
 
-	/** Far longer than one mail can take with the time-outs of the mail client. */
-	static final Duration CLAIM = Duration.ofMinutes(10);
-
-	/** Tasks in one mail; a person with more gets a second one. */
+	/** Tasks in one message; a person with more gets a second one. */
 	static final int MOST_TASKS = 50;
 
-	private static final int MOST_MAILS = 10_000;
+	/** Small, as a node that dies may have handed on as many without a record. */
+	static final int UNRECORDED = 32;
+
+	private static final Bounds BOUNDS = new Bounds(200, MOST_TASKS);
 
 	private static final Logger LOG = LoggerFactory.getLogger(Dispatcher.class);
 
 	private final ClaimTable claims;
 
-	private final People people;
-
-	private final TaskCalendar calendar;
+	private final Drafts drafts;
 
 	private final Materialiser materialiser;
 
-	private final Channel channel;
+	private final Map<String, Channel> channels;
 
 	private final Ledger ledger;
+
+	private final ExecutorService senders;
+
+	private final int threads;
+
+	private final Duration claim;
 
 	private final Clock clock;
 
 	/**
 	 * Creates the service.
 	 * @param claims rows that are due
-	 * @param people whose address to write to
-	 * @param calendar what to write about
+	 * @param drafts decides what is sent
 	 * @param materialiser makes rows anew for tasks that moved
-	 * @param channel where mails go
-	 * @param ledger writes down what happens to a mail
+	 * @param channels where messages go
+	 * @param ledger writes down what happens to a message
+	 * @param threads how many messages leave at once, 1 to 64
+	 * @param claim how long a claim lasts, far longer than its messages can take with all
+	 * time-outs
 	 * @param clock what time it is
 	 */
-	public Dispatcher(ClaimTable claims, People people, TaskCalendar calendar, Materialiser materialiser,
-			Channel channel, Ledger ledger, Clock clock) {
+	Dispatcher(ClaimTable claims, Drafts drafts, Materialiser materialiser, List<Channel> channels, Ledger ledger,
+			int threads, Duration claim, Clock clock) {
 		this.claims = claims;
-		this.people = people;
-		this.calendar = calendar;
+		this.drafts = drafts;
 		this.materialiser = materialiser;
-		this.channel = channel;
+		this.channels = channels.stream().collect(Collectors.toMap(Channel::code, (channel) -> channel));
 		this.ledger = ledger;
+		this.threads = threads;
+		this.claim = claim;
+		this.senders = Executors.newFixedThreadPool(threads, (task) -> {
+			Thread thread = new Thread(task, "reminders-send");
+			thread.setDaemon(true);
+			return thread;
+		});
 		this.clock = clock;
 	}
 
 	/**
 	 * Sends until nothing is due, the time box ends or nobody can be reached.
-	 * @return how many mails were handed on or kept
+	 * @return how many messages were handed on or kept
 	 */
 	public int run() {
 		Instant end = this.clock.instant().plus(TIME_BOX);
-		int mails = 0;
-		for (int round = 0; round < MOST_MAILS && this.clock.instant().isBefore(end); round++) {
+		Set<String> closed = ConcurrentHashMap.newKeySet();
+		int messages = 0;
+		while (this.clock.instant().isBefore(end)) {
 			UUID token = UUID.randomUUID();
 			Instant now = this.clock.instant();
-			List<Claimed> rows = this.claims.claim(now, now.plus(CLAIM), token, MOST_TASKS);
+			List<Claimed> rows = this.claims.claim(now, now.plus(this.claim), token, BOUNDS, closed);
 			if (rows.isEmpty()) {
 				break;
 			}
-			for (List<Claimed> group : byMail(rows)) {
-				@Nullable Outcome outcome = guarded(token, group);
-				if (outcome == Outcome.TAKEN || outcome == Outcome.KEPT) {
-					mails++;
-				}
-				if (outcome == Outcome.UNREACHABLE) {
-					this.ledger.putBack(token, rows);
-					return mails;
-				}
-			}
+			messages += send(token, rows, closed);
 		}
-		return mails;
+		return messages;
 	}
 
 	/**
-	 * Puts back what a dead node had claimed.
-	 * @return how many rows
+	 * Puts back what dead nodes had claimed.
+	 * @return how many reminders, and messages among them that may have left
 	 */
-	public int reap() {
-		int rows = this.claims.reap(this.clock.instant());
-		if (rows > 0) {
-			LOG.warn("{} reminders were claimed by a node that did not finish them; they are sent again", rows);
+	public Reaped reap() {
+		Reaped reaped = this.claims.reap(this.clock.instant());
+		if (reaped.rows() > 0) {
+			LOG.warn("{} reminders were claimed by a node that did not finish them; {} messages may go out twice",
+					reaped.rows(), reaped.messages());
 		}
-		return rows;
+		return reaped;
 	}
 
-	/** Rows of an earlier mail go out with that mail; new ones together. */
-	private static List<List<Claimed>> byMail(List<Claimed> rows) {
-		Map<Optional<UUID>, List<Claimed>> groups = new LinkedHashMap<>();
-		rows.forEach(
-				(row) -> groups.computeIfAbsent(Optional.ofNullable(row.mail()), (mail) -> new ArrayList<>()).add(row));
-		return List.copyOf(groups.values());
-	}
-
-	/** Trouble in here must not hold up everybody behind this person. */
-	private @Nullable Outcome guarded(UUID token, List<Claimed> rows) {
+	private int send(UUID token, List<Claimed> rows, Set<String> closed) {
 		try {
-			return send(token, rows);
+			Sorted sorted = this.drafts.sort(rows, this.clock.instant());
+			List<Outgoing> outgoing = this.ledger.open(token, sorted);
+			sorted.moved().forEach(this.materialiser::person);
+			return deliver(token, outgoing, closed);
 		}
 		catch (RuntimeException ex) {
-			LOG.error("could not send the reminders of person {}", rows.get(0).person(), ex);
+			LOG.error("could not send {} reminders", rows.size(), ex);
 			this.ledger.later(token, rows, "internal trouble: " + ex.getClass().getSimpleName());
-			return null;
+			return 0;
 		}
 	}
 
-	private @Nullable Outcome send(UUID token, List<Claimed> rows) {
-		PersonId id = rows.get(0).person();
-		Optional<Person> person = this.people.find(id);
-		if (person.flatMap(Person::mailbox).isEmpty()) {
-			this.ledger.end(token, id, rows, ReminderState.WITHDRAWN);
-			return null;
-		}
-		Sorted sorted = Sorted.of(rows, this.calendar, this.clock.instant());
-		this.ledger.end(token, id, sorted.gone(), ReminderState.WITHDRAWN);
-		this.ledger.end(token, id, sorted.late(), ReminderState.EXPIRED);
-		if (sorted.moved()) {
-			this.materialiser.person(id);
-		}
-		if (sorted.good().isEmpty()) {
-			return null;
-		}
-		Optional<Message> mail = this.ledger.open(token, person.get(), sorted);
-		if (mail.isEmpty()) {
-			return null;
-		}
+	/** Some threads hand messages on; this one records what came of them. */
+	private int deliver(UUID token, List<Outgoing> outgoing, Set<String> closed) {
 		if (TransactionSynchronizationManager.isActualTransactionActive()) {
-			throw new IllegalStateException("a mail must not leave inside a transaction");
+			throw new IllegalStateException("a message must not leave inside a transaction");
 		}
-		Delivery delivery = this.channel.deliver(mail.get());
-		this.ledger.close(token, mail.get(), sorted.good(), delivery);
-		return delivery.outcome();
+		Queue<Outgoing> open = new ConcurrentLinkedQueue<>(outgoing);
+		BlockingQueue<Result> results = new ArrayBlockingQueue<>(UNRECORDED);
+		for (int i = 0; i < Math.min(this.threads, outgoing.size()); i++) {
+			this.senders.execute(() -> work(open, results, closed));
+		}
+		int handedOn = 0;
+		List<Result> some = new ArrayList<>();
+		for (int seen = 0; seen < outgoing.size(); seen += some.size()) {
+			some.clear();
+			some.add(take(results));
+			results.drainTo(some);
+			handedOn += recordPatiently(token, some);
+		}
+		return handedOn;
+	}
+
+	/**
+	 * A database that is away for a while must not make messages go out twice: what came
+	 * of them is kept and written down when it is back, as long as the claim lasts.
+	 */
+	private int recordPatiently(UUID token, List<Result> some) {
+		Instant end = this.clock.instant().plus(this.claim.dividedBy(2));
+		while (true) {
+			try {
+				return record(token, some);
+			}
+			catch (DataAccessException | TransactionException ex) {
+				if (this.clock.instant().isAfter(end)) {
+					throw ex;
+				}
+				LOG.warn("could not write down what came of {} messages; trying again", some.size(), ex);
+				pause();
+			}
+		}
+	}
+
+	private static void pause() {
+		try {
+			Thread.sleep(1_000);
+		}
+		catch (InterruptedException ex) {
+			Thread.currentThread().interrupt();
+			throw new IllegalStateException("interrupted while waiting for the database", ex);
+		}
+	}
+
+	private void work(Queue<Outgoing> open, BlockingQueue<Result> results, Set<String> closed) {
+		for (Outgoing next = open.poll(); next != null; next = open.poll()) {
+			Result result = new Result(next, closed.contains(next.message().channel()) ? NOT_TRIED : deliver(next));
+			if (result.delivery().outcome() == Outcome.UNREACHABLE) {
+				closed.add(next.message().channel());
+			}
+			put(results, result);
+		}
+	}
+
+	/** Marks what was not tried since nobody could be reached just before. */
+	private static final Delivery NOT_TRIED = new Delivery(Outcome.UNREACHABLE, "not tried");
+
+	private Delivery deliver(Outgoing next) {
+		try {
+			return Objects.requireNonNull(this.channels.get(next.message().channel())).deliver(next.message());
+		}
+		catch (RuntimeException ex) {
+			LOG.error("channel {} could not hand on message {}", next.message().channel(), next.message().id(), ex);
+			return new Delivery(Outcome.LATER, OneLine.of("internal trouble: " + ex.getClass().getSimpleName()));
+		}
+	}
+
+	private int record(UUID token, List<Result> some) {
+		List<Result> tried = some.stream().filter((result) -> result.delivery() != NOT_TRIED).toList();
+		some.stream()
+			.filter((result) -> result.delivery() == NOT_TRIED)
+			.forEach((result) -> this.ledger.putBack(token, result.outgoing().rows()));
+		if (!tried.isEmpty()) {
+			this.ledger.close(token, tried);
+		}
+		Set<Outcome> away = Set.of(Outcome.TAKEN, Outcome.KEPT, Outcome.UNCERTAIN);
+		return (int) tried.stream().filter((result) -> away.contains(result.delivery().outcome())).count();
+	}
+
+	private Result take(BlockingQueue<Result> results) {
+		try {
+			Result result = results.poll(this.claim.toMillis(), TimeUnit.MILLISECONDS);
+			if (result == null) {
+				throw new IllegalStateException("no word of a message for as long as its claim");
+			}
+			return result;
+		}
+		catch (InterruptedException ex) {
+			Thread.currentThread().interrupt();
+			throw new IllegalStateException("interrupted while messages leave; their claims end by themselves", ex);
+		}
+	}
+
+	private static void put(BlockingQueue<Result> results, Result result) {
+		try {
+			results.put(result);
+		}
+		catch (InterruptedException ex) {
+			Thread.currentThread().interrupt();
+		}
+	}
+
+	@Override
+	public void close() {
+		this.senders.shutdown();
 	}
 
 }

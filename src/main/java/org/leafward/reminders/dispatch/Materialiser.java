@@ -1,20 +1,35 @@
 package org.leafward.reminders.dispatch;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
+import org.leafward.care.Beginning;
 import org.leafward.care.TaskCalendar;
+import org.leafward.care.TaskId;
+import org.leafward.care.TaskState;
 import org.leafward.measure.DayWindow;
+import org.leafward.reminders.Wishes;
+import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.core.Changes;
 import org.leafward.reminders.core.DueTasks;
 import org.leafward.reminders.core.Known;
 import org.leafward.reminders.core.Wanted;
 import org.leafward.reminders.store.MessageTable;
 import org.leafward.reminders.store.ReminderTable;
+import org.leafward.reminders.store.WishesTable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Service;
@@ -32,9 +47,13 @@ public class Materialiser {
 
 	private final TaskCalendar calendar;
 
+	private final List<Channel> channels;
+
+	private final WishesTable wishes;
+
 	private final ReminderTable reminders;
 
-	private final MessageTable mails;
+	private final MessageTable messages;
 
 	private final TransactionOperations transactions;
 
@@ -44,36 +63,50 @@ public class Materialiser {
 	 * Creates the service.
 	 * @param people who gets reminders
 	 * @param calendar the plan
+	 * @param channels the ways to tell
+	 * @param wishes how people want to be told
 	 * @param reminders the rows to fill
-	 * @param mails where mails wait that may have lost their use
-	 * @param transactions one for each person
+	 * @param messages where messages wait that may have lost their use
+	 * @param transactions one for each page of people
 	 * @param clock what time it is
 	 */
-	public Materialiser(People people, TaskCalendar calendar, ReminderTable reminders, MessageTable mails,
-			TransactionOperations transactions, Clock clock) {
+	public Materialiser(People people, TaskCalendar calendar, List<Channel> channels, WishesTable wishes,
+			ReminderTable reminders, MessageTable messages, TransactionOperations transactions, Clock clock) {
 		this.people = people;
 		this.calendar = calendar;
+		this.channels = channels;
+		this.wishes = wishes;
 		this.reminders = reminders;
-		this.mails = mails;
+		this.messages = messages;
 		this.transactions = transactions;
 		this.clock = clock;
 	}
 
 	/** Fills the rows of everybody. Trouble with one person doesn't stop the others. */
 	public void everybody() {
-		int page = 0;
-		List<Person> some = this.people.list(page, PAGE);
+		List<Person> some = this.people.walk(null, PAGE);
 		while (!some.isEmpty()) {
-			for (Person person : some) {
-				try {
-					person(person.id());
-				}
-				catch (RuntimeException ex) {
-					LOG.error("could not make the reminders of person {}", person.id(), ex);
-				}
-			}
-			page++;
-			some = this.people.list(page, PAGE);
+			page(some);
+			some = this.people.walk(some.get(some.size() - 1).id(), PAGE);
+		}
+	}
+
+	private void page(List<Person> some) {
+		try {
+			fill(some.stream().map(Person::id).toList());
+		}
+		catch (RuntimeException ex) {
+			LOG.warn("could not make the reminders of {} people together; each alone now", some.size(), ex);
+			some.forEach((person) -> guarded(person.id()));
+		}
+	}
+
+	private void guarded(PersonId id) {
+		try {
+			person(id);
+		}
+		catch (RuntimeException ex) {
+			LOG.error("could not make the reminders of person {}", id, ex);
 		}
 	}
 
@@ -82,26 +115,71 @@ public class Materialiser {
 	 * @param id the person; one who is not there loses what was still to be sent
 	 */
 	public void person(PersonId id) {
+		fill(List.of(id));
+	}
+
+	private void fill(Collection<PersonId> ids) {
 		this.transactions.executeWithoutResult((status) -> {
 			// Before anything is read, so that of two at once the later sees what the
 			// earlier wrote.
-			this.reminders.lock(id);
-			Optional<Person> person = this.people.find(id);
-			LocalDate today = LocalDate.ofInstant(this.clock.instant(),
-					person.map(Person::zone).orElse(this.clock.getZone()));
-			DayWindow near = DueTasks.firstDays(today);
-			// Nobody gets mail who hasn't said so.
-			List<Wanted> wanted = person.filter((found) -> found.mailbox().isPresent())
-				.map((found) -> DueTasks.wanted(this.calendar.ofPerson(id, near), today, found.zone()))
-				.orElse(List.of());
-			List<Known> known = this.reminders.known(id,
-					new DayWindow(near.from().minusDays(Changes.SAME_DAYS), near.to().plusDays(Changes.SAME_DAYS)));
-			Changes changes = Changes.between(wanted, known, today);
-			if (!changes.none()) {
-				this.reminders.apply(id, changes);
-				this.mails.dropUnwanted(id);
+			this.reminders.lock(ids);
+			Map<PersonId, Changes> changes = changes(ids);
+			if (!changes.isEmpty()) {
+				this.reminders.apply(changes, this.clock.instant());
+				this.messages.dropUnwanted(changes.keySet());
 			}
 		});
+	}
+
+	private Map<PersonId, Changes> changes(Collection<PersonId> ids) {
+		Instant now = this.clock.instant();
+		Map<PersonId, Person> found = this.people.find(ids);
+		Map<PersonId, Wishes> wished = this.wishes.of(ids);
+		Map<String, Set<PersonId>> reached = this.channels.stream()
+			.collect(Collectors.toMap(Channel::code, (channel) -> channel.addresses(found.values()).keySet()));
+		// The earliest and the latest day that it is anywhere.
+		DayWindow days = new DayWindow(DueTasks.onRecord(LocalDate.ofInstant(now, ZoneOffset.ofHours(-18))).from(),
+				DueTasks.onRecord(LocalDate.ofInstant(now, ZoneOffset.ofHours(18))).to());
+		Map<PersonId, List<Known>> known = this.reminders.known(ids, days);
+		Map<PersonId, List<Beginning>> tasks = tasks(ids, days, known.values());
+		Map<PersonId, Changes> changes = new HashMap<>();
+		for (PersonId id : ids) {
+			ZoneId zone = Optional.ofNullable(found.get(id)).map(Person::zone).orElse(this.clock.getZone());
+			List<Known> rows = known.getOrDefault(id, List.of());
+			List<Beginning> own = tasks.getOrDefault(id, List.of());
+			DueTasks due = new DueTasks(id, zone, now, wished.getOrDefault(id, Wishes.USUAL));
+			List<Wanted> wanted = new ArrayList<>();
+			reached.forEach((channel, people) -> {
+				if (people.contains(id)) {
+					wanted.addAll(due.wanted(channel, own,
+							rows.stream().filter((row) -> row.channel().equals(channel)).toList()));
+				}
+			});
+			Changes change = Changes.between(wanted, rows, planned(own), LocalDate.ofInstant(now, zone));
+			if (!change.none()) {
+				changes.put(id, change);
+			}
+		}
+		return changes;
+	}
+
+	/** What begins near today, and what was told or is to be told again. */
+	private Map<PersonId, List<Beginning>> tasks(Collection<PersonId> ids, DayWindow days,
+			Collection<List<Known>> known) {
+		List<TaskId> told = known.stream()
+			.flatMap(List::stream)
+			.filter((row) -> row.later() || Changes.told(row.state()))
+			.flatMap((row) -> row.task().stream())
+			.distinct()
+			.toList();
+		return this.calendar.beginning(ids, days, told).stream().collect(Collectors.groupingBy(Beginning::person));
+	}
+
+	private static Set<TaskId> planned(List<Beginning> tasks) {
+		return tasks.stream()
+			.filter((task) -> task.state() == TaskState.PLANNED)
+			.map(Beginning::id)
+			.collect(Collectors.toSet());
 	}
 
 }

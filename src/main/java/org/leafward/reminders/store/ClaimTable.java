@@ -3,13 +3,17 @@ package org.leafward.reminders.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
-import java.util.Collection;
+import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.TaskId;
 import org.leafward.reminders.ReminderState;
+import org.leafward.reminders.Topic;
+import org.leafward.reminders.core.Known;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -33,84 +37,146 @@ public class ClaimTable {
 	}
 
 	/**
-	 * Takes the due rows of one person, the one whose turn came first. Only the first due
-	 * row of a person opens the door to the rest, so that two nodes don't share out one
-	 * person's rows between them.
+	 * Takes the due rows of some people, each through one channel, those whose turn came
+	 * first. Only the first due row of a person and channel opens the door to the rest,
+	 * so that two nodes don't share out what goes out together between them.
 	 * @param now rows due at or before this instant are due
 	 * @param until when the claim ends by itself
 	 * @param token name of the claim
-	 * @param most greatest number of rows
+	 * @param bounds how much to take
+	 * @param closed channels to leave alone
 	 * @return empty when nothing is due that isn't being claimed by others
 	 */
-	public List<Claimed> claim(Instant now, Instant until, UUID token, int most) {
+	public List<Claimed> claim(Instant now, Instant until, UUID token, Bounds bounds, Set<String> closed) {
 		return this.database.sql("""
 				with leader as (
-					select r.person_id from reminders.reminder r
-					where r.state = 'PENDING' and r.next_try_at <= :now
+					select r.person_id, r.channel from reminders.reminder r
+					where r.state = 'PENDING' and r.next_try_at <= :now and r.channel <> all(:closed)
 					and r.id = (
 						select f.id from reminders.reminder f
-						where f.person_id = r.person_id and f.state = 'PENDING' and f.next_try_at <= :now
+						where f.person_id = r.person_id and f.channel = r.channel
+						and f.state = 'PENDING' and f.next_try_at <= :now
 						order by f.next_try_at, f.id limit 1)
 					order by r.next_try_at, r.id
-					limit 1
+					limit :people
 					for update of r skip locked
 				), due as (
-					select d.id from reminders.reminder d
-					where d.person_id = (select person_id from leader)
-					and d.state = 'PENDING' and d.next_try_at <= :now
-					order by d.next_try_at, d.id
-					limit :most
-					for update skip locked
+					select d.id from leader l cross join lateral (
+						select p.id from reminders.reminder p
+						where p.person_id = l.person_id and p.channel = l.channel
+						and p.state = 'PENDING' and p.next_try_at <= :now
+						order by p.next_try_at, p.id
+						limit :most
+						for update skip locked) d
 				)
 				update reminders.reminder t
 				set state = 'CLAIMED', attempts = t.attempts + 1, claimed_by = :token, claimed_until = :until
 				from due where t.id = due.id
-				returning t.id, t.person_id, t.task_id, t.first_day, t.expires_at, t.attempts, t.mail_id
+				returning t.id, t.person_id, t.channel, t.topic, t.task_id, t.first_day, t.dedup_key, t.bundle,
+					t.expires_at, t.attempts, t.message_id
 				""")
 			.param("now", Rows.time(now))
 			.param("until", Rows.time(until))
 			.param("token", token)
-			.param("most", most)
+			.param("people", bounds.people())
+			.param("most", bounds.rows())
+			.param("closed", closed.toArray(String[]::new))
 			.query(ClaimTable::claimed)
 			.list();
 	}
 
 	/**
-	 * Writes the mail on its rows.
-	 * @param token name of the claim
-	 * @param ids the rows
-	 * @param mail the mail
-	 * @return how many of the rows are still under the claim
+	 * How much is taken at once.
+	 *
+	 * @param people greatest number of people, each through one channel
+	 * @param rows greatest number of rows of each
 	 */
-	public int attach(UUID token, Collection<UUID> ids, UUID mail) {
-		return this.database.sql("""
-				update reminders.reminder set mail_id = :mail
-				where id in (:ids) and state = 'CLAIMED' and claimed_by = :token
-				""").param("mail", mail).param("ids", ids).param("token", token).update();
+	public record Bounds(int people, int rows) {
+	}
+
+	/**
+	 * Writes messages on their rows.
+	 * @param token name of the claim
+	 * @param messages the message of each row
+	 * @return the rows that are still under the claim
+	 */
+	public Set<UUID> attach(UUID token, Map<UUID, UUID> messages) {
+		return Set.copyOf(this.database.sql("""
+				update reminders.reminder r set message_id = m.message
+				from unnest(:rows::uuid[], :messages::uuid[]) as m(row, message)
+				where r.id = m.row and r.state = 'CLAIMED' and r.claimed_by = :token
+				returning r.id
+				""")
+			.param("rows", messages.keySet().toArray(UUID[]::new))
+			.param("messages", messages.values().toArray(UUID[]::new))
+			.param("token", token)
+			.query(UUID.class)
+			.list());
 	}
 
 	/**
 	 * Ends rows for good.
 	 * @param token name of the claim
-	 * @param ids the rows
-	 * @param state how they end
-	 * @param error why, where something went wrong
-	 * @return how many of the rows were still under the claim
+	 * @param ends how each ends, and why where something went wrong
+	 * @return the rows that were still under the claim
 	 */
-	public int finish(UUID token, Collection<UUID> ids, ReminderState state, @Nullable String error) {
-		if (ids.isEmpty()) {
-			return 0;
+	public Set<UUID> finish(UUID token, Map<UUID, End> ends) {
+		if (ends.isEmpty()) {
+			return Set.of();
 		}
-		return this.database.sql("""
-				update reminders.reminder
-				set state = :state, last_error = :error, claimed_by = null, claimed_until = null
-				where id in (:ids) and state = 'CLAIMED' and claimed_by = :token
+		return Set.copyOf(this.database.sql("""
+				update reminders.reminder r
+				set state = e.state, last_error = e.error, claimed_by = null, claimed_until = null
+				from unnest(:rows::uuid[], :states::text[], :errors::text[]) as e(row, state, error)
+				where r.id = e.row and r.state = 'CLAIMED' and r.claimed_by = :token
+				returning r.id
 				""")
-			.param("state", state.name())
-			.param("error", error)
-			.param("ids", ids)
+			.param("rows", ends.keySet().toArray(UUID[]::new))
+			.param("states", ends.values().stream().map((end) -> end.state().name()).toArray(String[]::new))
+			.param("errors", ends.values().stream().map(End::error).toArray(String[]::new))
 			.param("token", token)
-			.update();
+			.query(UUID.class)
+			.list());
+	}
+
+	/**
+	 * How a row ends.
+	 *
+	 * @param state its last state
+	 * @param error why, where something went wrong
+	 */
+	public record End(ReminderState state, @Nullable String error) {
+
+		/**
+		 * Without trouble.
+		 * @param state its last state
+		 * @return without a reason
+		 */
+		public static End of(ReminderState state) {
+			return new End(state, null);
+		}
+
+	}
+
+	/**
+	 * Puts rows back that wait for a time of day; that was no try.
+	 * @param token name of the claim
+	 * @param times when each is due
+	 */
+	public void postpone(UUID token, Map<UUID, Instant> times) {
+		if (!times.isEmpty()) {
+			this.database.sql("""
+					update reminders.reminder r
+					set state = 'PENDING', next_try_at = t.at, attempts = r.attempts - 1,
+						claimed_by = null, claimed_until = null
+					from unnest(:rows::uuid[], :times::timestamptz[]) as t(row, at)
+					where r.id = t.row and r.state = 'CLAIMED' and r.claimed_by = :token
+					""")
+				.param("rows", times.keySet().toArray(UUID[]::new))
+				.param("times", times.values().stream().map(Rows::time).toArray(OffsetDateTime[]::new))
+				.param("token", token)
+				.update();
+		}
 	}
 
 	/**
@@ -136,21 +202,45 @@ public class ClaimTable {
 	}
 
 	/**
-	 * Puts rows back whose claim ended by itself, because the node that had it died.
+	 * Puts rows back whose claim ended by itself, because the node that had it died. What
+	 * became of their messages nobody knows: they may have left, and are sent again under
+	 * the same Message-ID.
 	 * @param now claims until before this instant have ended
-	 * @return how many rows
+	 * @return how many
 	 */
-	public int reap(Instant now) {
+	public Reaped reap(Instant now) {
 		return this.database.sql("""
-				update reminders.reminder set state = 'PENDING', claimed_by = null, claimed_until = null
-				where state = 'CLAIMED' and claimed_until < :now
-				""").param("now", Rows.time(now)).update();
+				with back as (
+					update reminders.reminder set state = 'PENDING', claimed_by = null, claimed_until = null
+					where state = 'CLAIMED' and claimed_until < :now
+					returning message_id
+				), unsure as (
+					update reminders.message set uncertain = uncertain + 1
+					where state = 'WAITING' and id in (select message_id from back where message_id is not null)
+					returning id
+				)
+				select (select count(*) from back) as rows, (select count(*) from unsure) as messages
+				""")
+			.param("now", Rows.time(now))
+			.query((row, number) -> new Reaped(row.getInt("rows"), row.getInt("messages")))
+			.single();
+	}
+
+	/**
+	 * What dead nodes left.
+	 *
+	 * @param rows reminders put back
+	 * @param messages messages among them that were written and may have left
+	 */
+	public record Reaped(int rows, int messages) {
 	}
 
 	private static Claimed claimed(ResultSet row, int number) throws SQLException {
+		UUID task = row.getObject("task_id", UUID.class);
 		return new Claimed(row.getObject("id", UUID.class), new PersonId(row.getObject("person_id", UUID.class)),
-				new TaskId(row.getObject("task_id", UUID.class)), Rows.day(row), Rows.time(row, "expires_at"),
-				row.getInt("attempts"), row.getObject("mail_id", UUID.class));
+				row.getString("channel"), Topic.of(row.getString("topic")), (task != null) ? new TaskId(task) : null,
+				Rows.day(row), row.getString("dedup_key").contains(Known.LATER), row.getString("bundle"),
+				Rows.time(row, "expires_at"), row.getInt("attempts"), row.getObject("message_id", UUID.class));
 	}
 
 }

@@ -6,18 +6,23 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.TaskId;
+import org.leafward.reminders.Topic;
 
 /**
  * A row that a node has taken to send.
  *
  * @param id the row
  * @param person who gets it
- * @param task what it is about
+ * @param channel code of the channel
+ * @param topic what it tells
+ * @param task what it is about; null for an outlook
  * @param firstDay first day of the task it was made for
+ * @param later whether the person asked to be told again
+ * @param bundle what goes out together
  * @param expiresAt from when it is no longer worth sending
  * @param attempts tries so far, this one included
- * @param mail the mail of an earlier try
+ * @param message the message of an earlier try
  */
-public record Claimed(UUID id, PersonId person, TaskId task, LocalDate firstDay, Instant expiresAt, int attempts,
-		@Nullable UUID mail) {
+public record Claimed(UUID id, PersonId person, String channel, Topic topic, @Nullable TaskId task, LocalDate firstDay,
+		boolean later, String bundle, Instant expiresAt, int attempts, @Nullable UUID message) {
 }

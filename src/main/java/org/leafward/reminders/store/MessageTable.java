@@ -3,105 +3,142 @@ package org.leafward.reminders.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
 import org.leafward.reminders.Message;
 import org.leafward.reminders.MessageState;
+import org.leafward.reminders.MessageText;
+import org.leafward.reminders.Series;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** The mail rows. */
+/** The messages. */
 @Repository
 public class MessageTable {
 
 	private final JdbcClient database;
 
+	private final JdbcTemplate batches;
+
 	/**
 	 * Creates the table's door.
-	 * @param database where it lies
+	 * @param batches where it lies
 	 */
-	public MessageTable(JdbcClient database) {
-		this.database = database;
+	public MessageTable(JdbcTemplate batches) {
+		this.database = JdbcClient.create(batches);
+		this.batches = batches;
 	}
 
 	/**
-	 * Writes a mail that is about to be sent. An earlier one with the same identifier
+	 * Writes messages that are about to be sent. An earlier one with the same identifier
 	 * keeps its Message-ID and its time, and gets the new words, as long as it waits.
-	 * @param mail the mail
+	 * @param messages the messages
 	 */
-	public void save(Message mail) {
-		this.database.sql("""
-				insert into reminders.mail
-				(id, person_id, sender, recipient, recipient_name, subject, body_text, body_html, message_id, state,
-				created_at)
-				values (:id, :person, :sender, :recipient, :name, :subject, :text, :html, :messageId, 'WAITING', :at)
-				on conflict (id) do update
-				set sender = excluded.sender, recipient = excluded.recipient, recipient_name = excluded.recipient_name,
-					subject = excluded.subject, body_text = excluded.body_text, body_html = excluded.body_html
-				where mail.state = 'WAITING'
-				""")
-			.param("id", mail.id())
-			.param("person", mail.person().value())
-			.param("sender", mail.sender())
-			.param("recipient", mail.recipient())
-			.param("name", mail.recipientName())
-			.param("subject", mail.subject())
-			.param("text", mail.text())
-			.param("html", mail.html())
-			.param("messageId", mail.messageId())
-			.param("at", Rows.time(mail.createdAt()))
-			.update();
+	public void save(Collection<Message> messages) {
+		this.batches.batchUpdate(
+				"""
+						insert into reminders.message
+						(id, person_id, channel, series, sender, recipient, recipient_name, subject, body_text, body_html, brief,
+						link, content, thread, message_id, state, created_at)
+						values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'WAITING', ?)
+						on conflict (id) do update
+						set series = excluded.series, sender = excluded.sender, recipient = excluded.recipient,
+							recipient_name = excluded.recipient_name, subject = excluded.subject,
+							body_text = excluded.body_text, body_html = excluded.body_html, brief = excluded.brief,
+							link = excluded.link, content = excluded.content, thread = excluded.thread
+						where message.state = 'WAITING'
+						""",
+				messages.stream().map(MessageTable::columns).toList());
+	}
+
+	private static Object[] columns(Message message) {
+		MessageText words = message.words();
+		return new Object[] { message.id(), message.person().value(), message.channel(), message.series().code(),
+				message.sender(), message.recipient(), message.recipientName(), words.subject(), words.text(),
+				words.html(), words.brief(), words.link(), words.content(), message.thread(), message.messageId(),
+				Rows.time(message.createdAt()) };
 	}
 
 	/**
-	 * Records what became of a try.
-	 * @param id the mail
+	 * Records what became of tries.
+	 * @param records what became of each
+	 */
+	public void record(Collection<Record> records) {
+		this.batches.batchUpdate("""
+				update reminders.message set state = ?, sent_at = ?, server_reply = ?, uncertain = uncertain + ?
+				where id = ? and state = 'WAITING'
+				""", records.stream().map(Record::columns).toList());
+	}
+
+	/**
+	 * What became of a try.
+	 *
+	 * @param id the message
 	 * @param state where it stands now
-	 * @param sentAt when a mail server took it
+	 * @param sentAt when the other side took it
 	 * @param reply why it was not taken
+	 * @param unsure whether nobody knows if it was taken
 	 */
-	public void record(UUID id, MessageState state, @Nullable Instant sentAt, @Nullable String reply) {
-		this.database.sql("""
-				update reminders.mail set state = :state, sent_at = :sentAt, server_reply = :reply
-				where id = :id and state = 'WAITING'
-				""")
-			.param("state", state.name())
-			.param("sentAt", (sentAt != null) ? Rows.time(sentAt) : null)
-			.param("reply", reply)
-			.param("id", id)
-			.update();
+	public record Record(UUID id, MessageState state, @Nullable Instant sentAt, @Nullable String reply,
+			boolean unsure) {
+
+		Object[] columns() {
+			return new Object[] { this.state.name(), (this.sentAt != null) ? Rows.time(this.sentAt) : null, this.reply,
+					this.unsure ? 1 : 0, this.id };
+		}
+
 	}
 
 	/**
-	 * Drops the waiting mails of a person that no row waits for any more.
-	 * @param person whose mails
+	 * Drops the waiting messages of people that no row waits for any more.
+	 * @param people whose messages
 	 */
-	public void dropUnwanted(PersonId person) {
+	public void dropUnwanted(Collection<PersonId> people) {
 		this.database.sql("""
-				update reminders.mail m set state = 'DROPPED'
-				where m.person_id = :person and m.state = 'WAITING' and not exists (
+				update reminders.message m set state = 'DROPPED'
+				where m.person_id = any(:people) and m.state = 'WAITING' and not exists (
 					select 1 from reminders.reminder r
-					where r.mail_id = m.id and r.state in ('PENDING', 'CLAIMED'))
-				""").param("person", person.value()).update();
+					where r.message_id = m.id and r.state in ('PENDING', 'CLAIMED'))
+				""").param("people", people.stream().map(PersonId::value).toArray(UUID[]::new)).update();
 	}
 
 	/**
-	 * One mail.
+	 * One message.
 	 * @param id its identifier
 	 * @return empty when there is none
 	 */
 	public Optional<Message> find(UUID id) {
-		return this.database.sql("select * from reminders.mail where id = ?")
+		return this.database.sql("select * from reminders.message where id = ?")
 			.param(id)
-			.query(MessageTable::mail)
+			.query(MessageTable::message)
 			.optional();
 	}
 
 	/**
-	 * Mails, newest first.
+	 * Several messages.
+	 * @param ids their identifiers
+	 * @return those that are there
+	 */
+	public Map<UUID, Message> find(Collection<UUID> ids) {
+		if (ids.isEmpty()) {
+			return Map.of();
+		}
+		return this.database.sql("select * from reminders.message where id = any(?)")
+			.param(ids.toArray(UUID[]::new))
+			.query(MessageTable::message)
+			.stream()
+			.collect(Collectors.toMap(Message::id, (message) -> message));
+	}
+
+	/**
+	 * Messages, newest first.
 	 * @param person whose; null for everybody's
 	 * @param skip how many to leave out
 	 * @param most how many at most
@@ -109,22 +146,24 @@ public class MessageTable {
 	 */
 	public List<Message> newest(@Nullable PersonId person, long skip, int most) {
 		JdbcClient.StatementSpec select = this.database
-			.sql("select * from reminders.mail %s order by created_at desc, id desc limit :most offset :skip"
+			.sql("select * from reminders.message %s order by created_at desc, id desc limit :most offset :skip"
 				.formatted((person != null) ? "where person_id = :person" : ""))
 			.param("most", most)
 			.param("skip", skip);
 		if (person != null) {
 			select = select.param("person", person.value());
 		}
-		return select.query(MessageTable::mail).list();
+		return select.query(MessageTable::message).list();
 	}
 
-	private static Message mail(ResultSet row, int number) throws SQLException {
+	private static Message message(ResultSet row, int number) throws SQLException {
+		MessageText words = new MessageText(row.getString("subject"), row.getString("body_text"),
+				row.getString("body_html"), row.getString("brief"), row.getString("link"), row.getString("content"));
 		return new Message(row.getObject("id", UUID.class), new PersonId(row.getObject("person_id", UUID.class)),
-				row.getString("sender"), row.getString("recipient"), row.getString("recipient_name"),
-				row.getString("subject"), row.getString("body_text"), row.getString("body_html"),
+				row.getString("channel"), Series.of(row.getString("series")), row.getString("sender"),
+				row.getString("recipient"), row.getString("recipient_name"), words, row.getString("thread"),
 				row.getString("message_id"), MessageState.valueOf(row.getString("state")), Rows.time(row, "created_at"),
-				Rows.timeOrNull(row, "sent_at"), row.getString("server_reply"));
+				Rows.timeOrNull(row, "sent_at"), row.getString("server_reply"), row.getInt("uncertain"));
 	}
 
 }

@@ -9,9 +9,11 @@ import org.leafward.accounts.Rows;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
-/** The reminders of a person, and every mail to them. */
+/** The reminders of a person, every message to them, and how they want to be told. */
 @Component
 class OwnReminders implements PersonalData {
+
+	private static final List<String> OF_PEOPLE = List.of("reminder", "message", "stopped", "wish", "wishes");
 
 	private final JdbcClient database;
 
@@ -35,23 +37,48 @@ class OwnReminders implements PersonalData {
 			.list());
 		all.put("mails", this.database.sql("""
 				select created_at as "createdAt", sent_at as "sentAt", state, recipient, subject, body_text as "text"
-				from reminders.mail where person_id = ? order by created_at, id""")
+				from reminders.message where person_id = ? order by created_at, id""")
 			.param(person.value())
 			.query(Rows::plain)
 			.list());
+		all.putAll(wishes(person));
+		return all;
+	}
+
+	private Map<String, List<Map<String, Object>>> wishes(PersonId person) {
+		Map<String, List<Map<String, Object>>> all = new LinkedHashMap<>();
+		all.put("how-to-tell", this.database.sql("""
+				select language, units, morning, outlook_day as "outlookDay", quiet_from as "quietFrom",
+					quiet_to as "quietTo", urgent_anyway as "urgentAnyway", paused_until as "pausedUntil"
+				from reminders.wishes where person_id = ?""").param(person.value()).query(Rows::plain).list());
+		all.put("what-to-tell",
+				this.database.sql("""
+						select channel, topic, manner, lead_days as "leadDays"
+						from reminders.wish where person_id = ? order by channel, topic""")
+					.param(person.value())
+					.query(Rows::plain)
+					.list());
+		all.put("left-series",
+				this.database.sql("""
+						select channel, series, since
+						from reminders.stopped where person_id = ? order by channel, series""")
+					.param(person.value())
+					.query(Rows::plain)
+					.list());
 		return all;
 	}
 
 	@Override
 	public void forget(PersonId person) {
-		this.database.sql("delete from reminders.reminder where person_id = ?").param(person.value()).update();
-		this.database.sql("delete from reminders.mail where person_id = ?").param(person.value()).update();
+		OF_PEOPLE.forEach((table) -> this.database.sql("delete from reminders.%s where person_id = ?".formatted(table))
+			.param(person.value())
+			.update());
 	}
 
 	@Override
 	public void handOver(PersonId from, PersonId into) {
-		// Who had no address got no mail; the other's reminders are made anew from the
-		// tasks.
+		// Who had no address got no mail and chose nothing; the other's reminders are
+		// made anew from the tasks, as the other wants to be told.
 		forget(from);
 	}
 

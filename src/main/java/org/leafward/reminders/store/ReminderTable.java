@@ -2,17 +2,24 @@ package org.leafward.reminders.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.TaskId;
 import org.leafward.measure.DayWindow;
 import org.leafward.reminders.Reminder;
 import org.leafward.reminders.ReminderState;
+import org.leafward.reminders.Topic;
 import org.leafward.reminders.core.Changes;
 import org.leafward.reminders.core.Known;
 import org.leafward.reminders.core.Wanted;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -23,61 +30,73 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class ReminderTable {
 
+	/** Over how long a time the messages of one morning go out. */
+	static final Duration SPREAD = Duration.ofMinutes(10);
+
 	private final JdbcClient database;
+
+	private final JdbcTemplate batches;
 
 	/**
 	 * Creates the table's door.
-	 * @param database where it lies
+	 * @param batches where it lies
 	 */
-	public ReminderTable(JdbcClient database) {
-		this.database = database;
+	public ReminderTable(JdbcTemplate batches) {
+		this.database = JdbcClient.create(batches);
+		this.batches = batches;
 	}
 
 	/**
-	 * Waits until nobody else changes what is planned for a person, to the end of the
-	 * transaction.
-	 * @param person whose rows
+	 * Waits until nobody else changes what is planned for some people, to the end of the
+	 * transaction. Always in one order, so that two nodes don't wait for each other.
+	 * @param people whose rows
 	 */
-	public void lock(PersonId person) {
-		this.database.sql("select 1 from (select pg_advisory_xact_lock(hashtextextended(?, 0))) as locked")
-			.param("reminders " + person)
-			.query(Integer.class)
+	public void lock(Collection<PersonId> people) {
+		this.database
+			.sql("""
+					select count(pg_advisory_xact_lock(k)) from (
+						select hashtextextended('reminders ' || p, 0) as k from unnest(:people::text[]) as p order by k) keys
+					""")
+			.param("people", people.stream().map(PersonId::toString).toArray(String[]::new))
+			.query(Long.class)
 			.single();
 	}
 
 	/**
-	 * What is on record for a person.
-	 * @param person whose rows
+	 * What is on record for people.
+	 * @param people whose rows
 	 * @param firstDays first days to look at; rows still to be sent are found whatever
 	 * their day
-	 * @return in no order
+	 * @return by person, in no order
 	 */
-	public List<Known> known(PersonId person, DayWindow firstDays) {
-		return this.database.sql("""
-				select id, task_id, first_day, due_at, state from reminders.reminder
-				where person_id = :person
+	public Map<PersonId, List<Known>> known(Collection<PersonId> people, DayWindow firstDays) {
+		Map<PersonId, List<Known>> all = new HashMap<>();
+		this.database.sql("""
+				select id, person_id, task_id, dedup_key, bundle, first_day, due_at, state from reminders.reminder
+				where person_id = any(:people)
 				and (state in ('PENDING', 'CLAIMED') or first_day between :from and :to)
 				""")
-			.param("person", person.value())
+			.param("people", people.stream().map(PersonId::value).toArray(UUID[]::new))
 			.param("from", firstDays.from())
 			.param("to", firstDays.to())
-			.query((row, number) -> new Known(row.getObject("id", UUID.class),
-					new TaskId(row.getObject("task_id", UUID.class)), Rows.day(row), Rows.time(row, "due_at"),
-					ReminderState.valueOf(row.getString("state"))))
-			.list();
+			.query((row) -> {
+				PersonId person = new PersonId(row.getObject("person_id", UUID.class));
+				all.computeIfAbsent(person, (key) -> new ArrayList<>()).add(known(row));
+			});
+		return all;
 	}
 
 	/**
-	 * Brings the rows of a person in line with the plan. Rows that a node has claimed
+	 * Brings the rows of people in line with the plan. Rows that a node has claimed
 	 * meanwhile stay as they are.
-	 * @param person whose rows
-	 * @param changes what to do
+	 * @param changes what to do, by person
+	 * @param now what is due before is due now
 	 */
-	public void apply(PersonId person, Changes changes) {
-		changes.add().forEach((wanted) -> add(person, wanted));
-		end(changes.withdraw(), ReminderState.WITHDRAWN);
-		end(changes.expire(), ReminderState.EXPIRED);
-		changes.set().forEach(this::set);
+	public void apply(Map<PersonId, Changes> changes, Instant now) {
+		add(changes, now);
+		end(changes.values().stream().flatMap((each) -> each.withdraw().stream()).toList(), ReminderState.WITHDRAWN);
+		end(changes.values().stream().flatMap((each) -> each.expire().stream()).toList(), ReminderState.EXPIRED);
+		changes.forEach((person, each) -> each.set().forEach((row, wanted) -> set(person, row, wanted, now)));
 	}
 
 	/**
@@ -88,43 +107,68 @@ public class ReminderTable {
 	 */
 	public List<Reminder> upcoming(PersonId person, int limit) {
 		return this.database.sql("""
-				select id, person_id, task_id, first_day, due_at, state from reminders.reminder
+				select id, person_id, channel, topic, task_id, first_day, due_at, state from reminders.reminder
 				where person_id = :person and state in ('PENDING', 'CLAIMED')
 				order by due_at, id limit :limit
 				""").param("person", person.value()).param("limit", limit).query(ReminderTable::reminder).list();
 	}
 
-	private void add(PersonId person, Wanted wanted) {
-		this.database.sql("""
-				insert into reminders.reminder
-				(id, person_id, task_id, first_day, dedup_key, due_at, expires_at, state, next_try_at)
-				values (:id, :person, :task, :day, :key, :due, :expires, 'PENDING', :due)
-				on conflict (dedup_key) do nothing
-				""")
-			.param("id", UUID.randomUUID())
-			.param("person", person.value())
-			.param("task", wanted.task().value())
-			.param("day", wanted.firstDay())
-			.param("key", wanted.dedupKey())
-			.param("due", Rows.time(wanted.dueAt()))
-			.param("expires", Rows.time(wanted.expiresAt()))
-			.update();
+	private void add(Map<PersonId, Changes> changes, Instant now) {
+		List<Object[]> rows = new ArrayList<>();
+		changes.forEach((person, each) -> each.add().forEach((wanted) -> rows.add(row(person, wanted, now))));
+		if (!rows.isEmpty()) {
+			this.batches.batchUpdate(
+					"""
+							insert into reminders.reminder
+							(id, person_id, channel, topic, bundle, task_id, first_day, dedup_key, due_at, expires_at, next_try_at,
+								state)
+							values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PENDING')
+							on conflict (dedup_key) do nothing
+							""",
+					rows);
+		}
 	}
 
-	/** A moved reminder starts anew: other day, other mail. */
-	private void set(UUID id, Wanted wanted) {
+	private static Object[] row(PersonId person, Wanted wanted, Instant now) {
+		TaskId task = wanted.task();
+		return new Object[] { UUID.randomUUID(), person.value(), wanted.channel(), wanted.topic().code(),
+				wanted.bundle(), (task != null) ? task.value() : null, wanted.firstDay(), wanted.dedupKey(),
+				Rows.time(wanted.dueAt()), Rows.time(wanted.expiresAt()), Rows.time(firstTry(person, wanted, now)) };
+	}
+
+	/**
+	 * Mornings are spread over some minutes, or a mail server would get everybody's
+	 * messages at once.
+	 */
+	private static Instant firstTry(PersonId person, Wanted wanted, Instant now) {
+		long spread = Math.floorMod(person.value().getMostSignificantBits(), SPREAD.toSeconds());
+		return wanted.dueAt().isBefore(now) ? wanted.dueAt() : wanted.dueAt().plusSeconds(spread);
+	}
+
+	/** A moved reminder starts anew: other day, other message. */
+	private void set(PersonId person, UUID id, Wanted wanted, Instant now) {
 		this.database.sql("""
 				update reminders.reminder
-				set state = 'PENDING', first_day = :day, dedup_key = :key, due_at = :due, expires_at = :expires,
-					next_try_at = :due, attempts = 0, mail_id = null, last_error = null
+				set state = 'PENDING', topic = :topic, bundle = :bundle, first_day = :day, dedup_key = :key,
+					due_at = :due, expires_at = :expires, next_try_at = :try, attempts = 0, message_id = null,
+					last_error = null
 				where id = :id and state in ('PENDING', 'WITHDRAWN')
 				""")
 			.param("id", id)
+			.param("topic", wanted.topic().code())
+			.param("bundle", wanted.bundle())
 			.param("day", wanted.firstDay())
 			.param("key", wanted.dedupKey())
 			.param("due", Rows.time(wanted.dueAt()))
 			.param("expires", Rows.time(wanted.expiresAt()))
+			.param("try", Rows.time(firstTry(person, wanted, now)))
 			.update();
+	}
+
+	private static Known known(ResultSet row) throws SQLException {
+		return new Known(row.getObject("id", UUID.class), row.getObject("task_id", UUID.class),
+				row.getString("dedup_key"), row.getString("bundle"), Rows.day(row), Rows.time(row, "due_at"),
+				ReminderState.valueOf(row.getString("state")));
 	}
 
 	private void end(Collection<UUID> ids, ReminderState state) {
@@ -137,9 +181,10 @@ public class ReminderTable {
 	}
 
 	private static Reminder reminder(ResultSet row, int number) throws SQLException {
+		UUID task = row.getObject("task_id", UUID.class);
 		return new Reminder(row.getObject("id", UUID.class), new PersonId(row.getObject("person_id", UUID.class)),
-				new TaskId(row.getObject("task_id", UUID.class)), Rows.day(row), Rows.time(row, "due_at"),
-				ReminderState.valueOf(row.getString("state")));
+				row.getString("channel"), Topic.of(row.getString("topic")), (task != null) ? new TaskId(task) : null,
+				Rows.day(row), Rows.time(row, "due_at"), ReminderState.valueOf(row.getString("state")));
 	}
 
 }

@@ -1,10 +1,5 @@
 package org.leafward.reminders.dispatch;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.leafward.reminders.TaskFixture.ADA;
-import static org.leafward.reminders.dispatch.DispatchFixture.DAY;
-import static org.leafward.reminders.dispatch.DispatchFixture.DUE;
-
 import jakarta.mail.internet.MimeMultipart;
 import java.time.Duration;
 import java.time.Instant;
@@ -23,6 +18,11 @@ import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.store.ClaimTable;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.reminders.TaskFixture.ADA;
+import static org.leafward.reminders.dispatch.DispatchFixture.DAY;
+import static org.leafward.reminders.dispatch.DispatchFixture.DUE;
 
 /** A due task sends one mail, once; also over days, zones and changes of the plan. */
 class DispatcherTests {
@@ -107,7 +107,10 @@ class DispatcherTests {
 		for (int day = 0; day < 14; day++) {
 			runAt(DUE.plus(Duration.ofDays(day)));
 		}
-		assertThat(this.house.mails()).singleElement().extracting(Message::text).asString().contains("Ramp: day 1 of 14");
+		assertThat(this.house.mails()).singleElement()
+			.extracting(Message::text)
+			.asString()
+			.contains("Ramp: day 1 of 14");
 	}
 
 	/** Directive 2000/84/EC: the clocks change at 01:00 GMT on these days. */

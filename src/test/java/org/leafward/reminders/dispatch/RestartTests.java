@@ -1,10 +1,5 @@
 package org.leafward.reminders.dispatch;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import static org.leafward.reminders.dispatch.DispatchFixture.DAY;
-import static org.leafward.reminders.dispatch.DispatchFixture.DUE;
-
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +19,11 @@ import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.RowFixture;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.channel.Channel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.leafward.reminders.dispatch.DispatchFixture.DAY;
+import static org.leafward.reminders.dispatch.DispatchFixture.DUE;
 
 /** Nodes that die, nodes that start again and nodes that work at the same time. */
 class RestartTests {

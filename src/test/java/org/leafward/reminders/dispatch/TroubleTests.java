@@ -1,10 +1,5 @@
 package org.leafward.reminders.dispatch;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.leafward.reminders.TaskFixture.ADA;
-import static org.leafward.reminders.dispatch.DispatchFixture.DAY;
-import static org.leafward.reminders.dispatch.DispatchFixture.DUE;
-
 import java.time.Duration;
 import java.time.Instant;
 import org.junit.jupiter.api.AfterEach;
@@ -19,6 +14,11 @@ import org.leafward.reminders.ScriptedSmtp;
 import org.leafward.reminders.SenderFixture;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.channel.mail.MailChannel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.reminders.TaskFixture.ADA;
+import static org.leafward.reminders.dispatch.DispatchFixture.DAY;
+import static org.leafward.reminders.dispatch.DispatchFixture.DUE;
 
 /** Mail servers that are away, busy or unwilling. */
 class TroubleTests {

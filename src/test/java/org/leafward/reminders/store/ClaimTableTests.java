@@ -1,8 +1,5 @@
 package org.leafward.reminders.store;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.leafward.reminders.TaskFixture.ADA;
-
 import com.zaxxer.hikari.HikariDataSource;
 import java.sql.Connection;
 import java.time.Duration;
@@ -22,6 +19,9 @@ import org.leafward.reminders.TaskFixture;
 import org.leafward.support.TestDatabase;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.SingleConnectionDataSource;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.reminders.TaskFixture.ADA;
 
 class ClaimTableTests {
 

@@ -1,8 +1,5 @@
 package org.leafward.reminders.store;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.leafward.reminders.TaskFixture.ADA;
-
 import com.zaxxer.hikari.HikariDataSource;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -22,6 +19,9 @@ import org.leafward.reminders.RowFixture;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.support.TestDatabase;
 import org.springframework.jdbc.core.simple.JdbcClient;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.reminders.TaskFixture.ADA;
 
 class MessageTableTests {
 
@@ -68,8 +68,8 @@ class MessageTableTests {
 	@Test
 	void keepsMessageIdAndTimeWhenSavedAgain() {
 		save(this.database, ADA, "one", MADE);
-		Message again = new Message(TaskFixture.id("one"), ADA, "Leafward <a@b>", "new@example.org", "Ada", "new", "new",
-				"new", "<new@b>", MessageState.WAITING, MADE.plusSeconds(60), null, null);
+		Message again = new Message(TaskFixture.id("one"), ADA, "Leafward <a@b>", "new@example.org", "Ada", "new",
+				"new", "new", "<new@b>", MessageState.WAITING, MADE.plusSeconds(60), null, null);
 		this.table.save(again);
 		assertThat(this.table.find(again.id())).get()
 			.extracting(Message::messageId, Message::createdAt, Message::text, Message::recipient)

@@ -2,16 +2,20 @@ package org.leafward.reminders.words;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.Person;
 import org.leafward.care.CareTask;
+import org.leafward.care.TaskId;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
 import org.leafward.care.garden.GardenTasks;
@@ -58,8 +62,10 @@ public final class SampleMessages {
 		all.put("fell-away", content(Series.SINGLE, List.of(fellAway()), null));
 		all.put("tonight", content(Series.TONIGHT, tonight(), null));
 		all.put("tonight-one", content(Series.TONIGHT, tonight().subList(0, 1), null));
-		all.put("outlook", content(Series.OUTLOOK, outlookItems(), outlook(GardenTasks.gardens())));
-		all.put("outlook-of-one", content(Series.OUTLOOK, List.of(), outlook(List.of("houseplants"))));
+		List<ReminderItem> now = morning().subList(0, 2);
+		all.put("outlook", content(Series.OUTLOOK, now, outlook(GardenTasks.gardens(),
+				now.stream().map((item) -> item.task().id()).collect(Collectors.toSet()))));
+		all.put("outlook-of-one", content(Series.OUTLOOK, List.of(), outlook(List.of("houseplants"), Set.of())));
 		all.put("outlook-of-nothing", content(Series.OUTLOOK, List.of(), new Outlook(LocalDate.parse("2026-12-28"),
 				List.of(), List.of(), List.of(), List.of(), List.of())));
 		return all;
@@ -142,12 +148,8 @@ public final class SampleMessages {
 			.toList();
 	}
 
-	private static List<ReminderItem> outlookItems() {
-		return morning().subList(0, 2);
-	}
-
 	/** Days differ from garden to garden, so tasks are moved to the first one's. */
-	private static Outlook outlook(List<String> gardens) {
+	private static Outlook outlook(List<String> gardens, Set<TaskId> told) {
 		LocalDate today = GardenTasks.today(gardens.get(0));
 		List<CareTask> tasks = gardens.stream().flatMap((garden) -> {
 			long days = today.toEpochDay() - GardenTasks.today(garden).toEpochDay();
@@ -157,26 +159,9 @@ public final class SampleMessages {
 						task.window().to().plusDays(days))));
 		}).sorted(Comparator.comparing((CareTask task) -> task.window().from()).thenComparing((task) -> task.id().value()))
 			.toList();
-		List<CareTask> open = tasks.stream().filter((task) -> task.state() == TaskState.PLANNED).toList();
-		DayWindow ahead = new DayWindow(today, today.plusDays(13));
-		return new Outlook(today, beginning(open, today), beginning(open, today.plusDays(7)),
-				open.stream()
-					.filter((task) -> task.kind() != TaskKind.HOLD_OFF && task.window().from().isBefore(today)
-							&& !task.window().to().isBefore(today))
-					.toList(),
-				open.stream()
-					.filter((task) -> task.kind() == TaskKind.HOLD_OFF && task.window().overlaps(ahead))
-					.toList(),
-				tasks.stream()
-					.filter((task) -> task.state() == TaskState.WITHDRAWN && task.window().overlaps(ahead))
-					.toList());
-	}
-
-	private static List<CareTask> beginning(List<CareTask> tasks, LocalDate day) {
-		return tasks.stream()
-			.filter((task) -> task.kind() != TaskKind.HOLD_OFF
-					&& new DayWindow(day, day.plusDays(6)).contains(task.window().from()))
-			.toList();
+		DayWindow days = Outlook.days(today);
+		return Outlook.of(tasks.stream().filter((task) -> task.window().overlaps(days)).toList(), told, today,
+				today.atTime(12, 0).toInstant(ZoneOffset.UTC));
 	}
 
 	private static Stream<CareTask> withdrawn() {

@@ -3,7 +3,13 @@ package org.leafward.reminders.channel.mail;
 import jakarta.mail.MessagingException;
 import jakarta.mail.internet.MimeMessage;
 import java.io.UnsupportedEncodingException;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.Map;
+import org.leafward.accounts.Person;
+import org.leafward.accounts.PersonId;
 import org.leafward.reminders.Message;
+import org.leafward.reminders.Wishes;
 import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.channel.Delivery;
 import org.leafward.reminders.channel.Delivery.Outcome;
@@ -28,6 +34,23 @@ public class MailChannel implements Channel {
 	 */
 	public MailChannel(ObjectProvider<JavaMailSender> senders) {
 		this.senders = senders;
+	}
+
+	@Override
+	public String code() {
+		return Wishes.MAIL;
+	}
+
+	@Override
+	public String words() {
+		return "E-mail";
+	}
+
+	@Override
+	public Map<PersonId, String> addresses(Collection<Person> people) {
+		Map<PersonId, String> addresses = new HashMap<>();
+		people.forEach((person) -> person.mailbox().ifPresent((address) -> addresses.put(person.id(), address)));
+		return addresses;
 	}
 
 	@Override

@@ -10,6 +10,9 @@ import org.leafward.accounts.Letters;
 import org.leafward.accounts.PersonId;
 import org.leafward.reminders.Message;
 import org.leafward.reminders.MessageState;
+import org.leafward.reminders.MessageText;
+import org.leafward.reminders.Series;
+import org.leafward.reminders.Wishes;
 import org.leafward.reminders.core.OneLine;
 import org.leafward.reminders.core.SenderAddress;
 import org.slf4j.Logger;
@@ -71,9 +74,11 @@ class MailedLetters implements Letters {
 			return;
 		}
 		UUID id = UUID.randomUUID();
-		Message mail = new Message(id, NOBODY, this.sender.line(), letter.to(), OneLine.of(letter.name()), letter.subject(),
-				letter.text(), html(letter.text()), "<%s@%s>".formatted(id, this.sender.domain()), MessageState.WAITING,
-				this.clock.instant(), null, null);
+		MessageText words = new MessageText(letter.subject(), letter.text(), html(letter.text()), letter.subject(), "",
+				"{}");
+		Message mail = new Message(id, NOBODY, Wishes.MAIL, Series.SINGLE, this.sender.line(), letter.to(),
+				OneLine.of(letter.name()), words, null, "<%s@%s>".formatted(id, this.sender.domain()),
+				MessageState.WAITING, this.clock.instant(), null, null, 0);
 		try {
 			MimeMessage message = mails.createMimeMessage();
 			MimeForm.write(mail, message);

@@ -1,7 +1,5 @@
 package org.leafward.reminders.channel.mail;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import com.icegreen.greenmail.junit5.GreenMailExtension;
 import com.icegreen.greenmail.util.GreenMailUtil;
 import com.icegreen.greenmail.util.ServerSetup;
@@ -22,6 +20,8 @@ import org.leafward.reminders.SenderFixture;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.channel.Delivery;
 import org.leafward.reminders.channel.Delivery.Outcome;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 /** What arrives at another implementation of SMTP (GreenMail). */
 class MailChannelTests {

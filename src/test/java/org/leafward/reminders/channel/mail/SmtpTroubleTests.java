@@ -1,7 +1,5 @@
 package org.leafward.reminders.channel.mail;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.time.Instant;
@@ -15,6 +13,8 @@ import org.leafward.reminders.SenderFixture;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.channel.Delivery;
 import org.leafward.reminders.channel.Delivery.Outcome;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 class SmtpTroubleTests {
 
