@@ -15,6 +15,7 @@ record Letter(String language, String title, List<Block> body, List<Sentence> fo
 
 	/** A piece of a letter. */
 	sealed interface Block {
+
 	}
 
 	/** Begins a part. */

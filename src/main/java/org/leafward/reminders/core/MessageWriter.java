@@ -106,7 +106,8 @@ public final class MessageWriter {
 		Stream<CareTask> items = content.items().stream().map(ReminderItem::task);
 		Outlook outlook = content.outlook();
 		Stream<CareTask> ahead = (outlook == null) ? Stream.empty()
-				: Stream.of(outlook.thisWeek(), outlook.nextWeek(), outlook.open(), outlook.holdOffs(), outlook.changed())
+				: Stream
+					.of(outlook.thisWeek(), outlook.nextWeek(), outlook.open(), outlook.holdOffs(), outlook.changed())
 					.flatMap(List::stream);
 		Set<String> names = new LinkedHashSet<>();
 		Stream.concat(items, ahead).forEach((task) -> names.add(task.siteName()));

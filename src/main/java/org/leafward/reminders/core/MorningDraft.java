@@ -13,7 +13,9 @@ import org.leafward.reminders.core.Letter.Sentence;
 /** What falls on a morning, or one thing. */
 final class MorningDraft {
 
-	/** Alike tasks that are told whole; mail programs cut off what is longer than 100 kB. */
+	/**
+	 * Alike tasks that are told whole; mail programs cut off what is longer than 100 kB.
+	 */
 	static final int MOST_TOLD = 30;
 
 	private final List<List<ReminderItem>> tasks;
@@ -54,8 +56,7 @@ final class MorningDraft {
 			.limit(MOST_TOLD)
 			.forEach((group) -> body.add(tasks ? this.words.piece(group, true) : this.words.change(group)));
 		if (groups.size() > MOST_TOLD) {
-			body.add(new Sentence(this.wording.count(Word.MORE, groups.size() - MOST_TOLD),
-					this.words.links().home()));
+			body.add(new Sentence(this.wording.count(Word.MORE, groups.size() - MOST_TOLD), this.words.links().home()));
 		}
 	}
 
@@ -91,7 +92,7 @@ final class MorningDraft {
 		if (!this.changes.isEmpty()) {
 			sentences.add(this.wording.count(Word.OPENING_CHANGES, this.changes.size()));
 		}
-		return String.join(" ", sentences);
+		return String.join(sentences.get(0).endsWith(".") ? " " : ". ", sentences);
 	}
 
 	/** Without a tense: a message may leave some days after the first day. */

@@ -41,8 +41,7 @@ final class NightDraft {
 		int plantings = this.items.size();
 		String day = this.wording.day(night);
 		List<Sentence> cover = cover();
-		return new Draft(
-				this.wording.count(Word.SUBJECT_NIGHT, plantings, day, this.words.heading(List.of(first))),
+		return new Draft(this.wording.count(Word.SUBJECT_NIGHT, plantings, day, this.words.heading(List.of(first))),
 				this.wording.count(Word.OPENING_NIGHT, plantings, day, this.wording.day(night.plusDays(1))),
 				body(cover), cover.stream().map(Sentence::words).collect(Collectors.joining(". ")),
 				(this.groups.size() == 1) ? this.words.links().task(first.id()) : this.words.links().home());
@@ -58,9 +57,7 @@ final class NightDraft {
 			body.add(new Entries(cautions));
 		}
 		body.add(new Part(this.wording.say(Word.PART_HOW)));
-		this.groups.stream()
-			.limit(MorningDraft.MOST_TOLD)
-			.forEach((group) -> body.add(this.words.piece(group, false)));
+		this.groups.stream().limit(MorningDraft.MOST_TOLD).forEach((group) -> body.add(this.words.piece(group, false)));
 		if (this.groups.size() > MorningDraft.MOST_TOLD) {
 			body.add(more(this.groups.size() - MorningDraft.MOST_TOLD));
 		}

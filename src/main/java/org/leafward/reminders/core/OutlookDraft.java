@@ -42,7 +42,8 @@ final class OutlookDraft {
 		return new Draft(
 				(count == 0) ? this.wording.say(Word.SUBJECT_QUIET, today)
 						: this.wording.count(Word.SUBJECT_OUTLOOK, count, today),
-				this.wording.say(Word.OPENING_OUTLOOK, today, this.wording.day(this.outlook.today().plusDays(DAYS - 1))),
+				this.wording.say(Word.OPENING_OUTLOOK, today,
+						this.wording.day(this.outlook.today().plusDays(DAYS - 1))),
 				body(thisWeek), String.join("; ", first), this.words.links().home());
 	}
 

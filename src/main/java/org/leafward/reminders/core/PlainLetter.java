@@ -13,6 +13,9 @@ final class PlainLetter {
 	/** RFC 5322 section 2.1.1 asks for at most 78; quoting takes some. */
 	private static final int COLUMNS = 72;
 
+	/** Longest unit that stays with its figure, with a bracket or a full stop. */
+	private static final int UNIT = 4;
+
 	private final StringBuilder text = new StringBuilder(8_192);
 
 	private PlainLetter() {
@@ -78,7 +81,9 @@ final class PlainLetter {
 			int end = words.indexOf(' ', at);
 			end = (end < 0) ? words.length() : end;
 			int length = end - at;
-			if (!empty && width + 1 + length > COLUMNS) {
+			// A unit stays with its figure, which passes the margin by no more than five.
+			boolean unit = words.startsWith("°", at) && length <= UNIT;
+			if (!empty && !unit && width + 1 + length > COLUMNS) {
 				this.text.append('\n').append(indent);
 				width = indent.length();
 			}

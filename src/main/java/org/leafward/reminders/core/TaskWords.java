@@ -156,8 +156,7 @@ record TaskWords(Wording wording, Links links) {
 		List<Sentence> sentences = new ArrayList<>();
 		sentences.add(new Sentence(this.wording.say(Word.LINK_DETAILS), this.links.task(item.task().id())));
 		for (Act act : acts(item)) {
-			sentences.add(new Sentence(this.wording.say(word(act, item.task())),
-					this.links.act(item.reminder(), act)));
+			sentences.add(new Sentence(this.wording.say(word(act, item.task())), this.links.act(item.reminder(), act)));
 		}
 		return sentences;
 	}

@@ -195,7 +195,7 @@ public enum Word {
 
 	private final @Nullable Set<String> other;
 
-	private final List<String> values;
+	private final List<String> given;
 
 	Word(String places) {
 		this(places, null);
@@ -209,7 +209,7 @@ public enum Word {
 			all.addAll(this.other);
 			all.remove("n");
 		}
-		this.values = List.copyOf(all);
+		this.given = List.copyOf(all);
 	}
 
 	private static Set<String> split(String places) {
@@ -245,8 +245,8 @@ public enum Word {
 	 * What is given to fill it with, besides the count.
 	 * @return names of places, in the order of what is given
 	 */
-	List<String> values() {
-		return this.values;
+	List<String> given() {
+		return this.given;
 	}
 
 }

@@ -24,8 +24,8 @@ public final class Wording {
 	/** Texts and names that are remembered, each; a bound for the memory. */
 	private static final int KEPT = 4_000;
 
-	/** Longer than any text of a rule; not remembered. */
-	private static final int LONGEST_KEPT = 1_500;
+	/** Longest text, code points, which no text of a rule is; a bound for messages. */
+	static final int LONGEST_TEXT = 2_000;
 
 	private static final int FIRST_WORDS = 3;
 
@@ -94,11 +94,11 @@ public final class Wording {
 	/**
 	 * Says words that the server wrote in English.
 	 * @param english the words
-	 * @return one line
+	 * @return one line of at most {@value #LONGEST_TEXT} code points
 	 */
 	public String said(String english) {
-		return this.asWritten ? OneLine.of(english)
-				: kept(this.texts, english, (text) -> OneLine.of(this.units.in(this.book.say(text))));
+		return this.asWritten ? OneLine.of(english, LONGEST_TEXT) : kept(this.texts, english,
+				(text) -> OneLine.of(this.units.in(this.book.say(text)), LONGEST_TEXT));
 	}
 
 	/**
@@ -166,7 +166,7 @@ public final class Wording {
 	}
 
 	private static String kept(Map<String, String> memory, String words, UnaryOperator<String> sayer) {
-		if (words.length() > LONGEST_KEPT) {
+		if (words.length() > LONGEST_TEXT) {
 			return sayer.apply(words);
 		}
 		String known = memory.get(words);

@@ -60,7 +60,7 @@ public final class Words {
 	}
 
 	private static Saying saying(Word word, String text) {
-		return Saying.of(OneLine.of(text), word.values());
+		return Saying.of(OneLine.of(text), word.given());
 	}
 
 	/**
@@ -136,10 +136,9 @@ public final class Words {
 		return filled((count == 1) ? this.ones.get(word) : this.others.get(word), word, count, values);
 	}
 
-	private static String filled(@Nullable Saying saying, Word word, int count,
-			String... values) {
-		if (saying == null || values.length != word.values().size()) {
-			throw new IllegalArgumentException("%s has %s to fill".formatted(word, word.values()));
+	private static String filled(@Nullable Saying saying, Word word, int count, String... values) {
+		if (saying == null || values.length != word.given().size()) {
+			throw new IllegalArgumentException("%s has %s to fill".formatted(word, word.given()));
 		}
 		return saying.fill(count, values);
 	}

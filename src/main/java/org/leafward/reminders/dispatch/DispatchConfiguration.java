@@ -25,8 +25,7 @@ import org.springframework.transaction.support.TransactionOperations;
 class DispatchConfiguration {
 
 	@Bean
-	Writing writing(MessageWords words, ObjectProvider<Links> links,
-			@Value("${leafward.base-url}") String baseUrl) {
+	Writing writing(MessageWords words, ObjectProvider<Links> links, @Value("${leafward.base-url}") String baseUrl) {
 		Links own = links.getIfAvailable(() -> new PlainLinks(baseUrl.replaceAll("/+$", "")));
 		return (content, speech) -> words.write(content, speech, own);
 	}

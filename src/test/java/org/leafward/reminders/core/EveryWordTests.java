@@ -39,8 +39,8 @@ class EveryWordTests {
 		Map<String, Counted> counts = new HashMap<>();
 		for (Word word : Word.values()) {
 			if (word.counted()) {
-				counts.put(word.key(), new Counted(named(word, word.key() + ".one", false),
-						named(word, word.key() + ".other", true)));
+				counts.put(word.key(),
+						new Counted(named(word, word.key() + ".one", false), named(word, word.key() + ".other", true)));
 			}
 			else {
 				words.put(word.key(), named(word, word.key(), false));
@@ -76,13 +76,14 @@ class EveryWordTests {
 		CareTask again = TaskFixture.task("again", TaskKind.DO, 2, DAY);
 		CareTask a = TaskFixture.task("a", DAY);
 		TaskText words = a.text();
-		CareTask b = TaskFixture.saying(TaskFixture.task("b", DAY), new TaskText(words.title(), words.what(), "90 L",
-				words.why(), words.otherwise(), words.caution()));
+		CareTask b = TaskFixture.saying(TaskFixture.task("b", DAY),
+				new TaskText(words.title(), words.what(), "90 L", words.why(), words.otherwise(), words.caution()));
 		contents.add(SampleMessages.content(Series.MORNING,
 				List.of(SampleMessages.item(Topic.HOLD_OFF, hold), SampleMessages.item(Topic.TO_DO, again),
 						SampleMessages.item(Topic.TO_DO, a), SampleMessages.item(Topic.TO_DO, b),
 						new ReminderItem(TaskFixture.id("r"), Topic.RAMP, ramp, 1, null)),
 				null));
+		contents.add(SampleMessages.content(Series.SINGLE, List.of(SampleMessages.item(Topic.TO_DO, a)), null));
 		contents.add(outlook(List.of(a)));
 		contents.add(outlook(days(31)));
 		contents.add(outlook(days(40)));
@@ -111,7 +112,8 @@ class EveryWordTests {
 				.results()
 				.forEach((found) -> shown.add(found.group(1)));
 		}
-		assertThat(shown).isEqualTo(known());
+		assertThat(known()).filteredOn((key) -> !shown.contains(key)).isEmpty();
+		assertThat(shown).filteredOn((key) -> !known().contains(key)).isEmpty();
 	}
 
 }

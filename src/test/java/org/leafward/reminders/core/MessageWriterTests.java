@@ -107,8 +107,7 @@ class MessageWriterTests {
 	@Test
 	void tellsTheSameWorkOnSeveralPlantingsOnce() {
 		MessageText mail = of(task("b", DAY), task("a", DAY));
-		assertThat(mail.subject())
-			.isEqualTo("Thu 12 Nov 2026: Water deeply before the ground freezes: 2 plantings");
+		assertThat(mail.subject()).isEqualTo("Thu 12 Nov 2026: Water deeply before the ground freezes: 2 plantings");
 		assertThat(mail.text()).startsWith("To do: Thu 12 Nov 2026 to Sat 21 Nov 2026")
 			.contains("Plants: hedge by the gate (common boxwood); hedge by the gate (common")
 			.containsOnlyOnce("Details:")
@@ -119,8 +118,8 @@ class MessageWriterTests {
 	@Test
 	void tellsAmountsThatDifferBesideTheirPlantings() {
 		TaskText words = TaskFixture.words();
-		CareTask other = saying(task("b", DAY), new TaskText(words.title(), words.what(), "90 L", words.why(),
-				words.otherwise(), words.caution()));
+		CareTask other = saying(task("b", DAY),
+				new TaskText(words.title(), words.what(), "90 L", words.why(), words.otherwise(), words.caution()));
 		assertThat(of(task("a", DAY), other).text()).containsOnlyOnce("Details:")
 			.contains("Amount: hedge by the gate (common boxwood): 40 L")
 			.contains("Amount: hedge by the gate (common boxwood): 90 L");
@@ -148,7 +147,8 @@ class MessageWriterTests {
 		assertThat(mail.text()).startsWith("To leave alone: ").contains("Hold off: Soak");
 		CareTask leave = saying(task("hold", TaskKind.HOLD_OFF, 0, DAY),
 				new TaskText("Don't prune oaks", "Wait.", null, "Beetles.", null, null));
-		assertThat(of(leave).subject()).isEqualTo("Thu 12 Nov 2026: Don't prune oaks: hedge by the gate (common boxwood)");
+		assertThat(of(leave).subject())
+			.isEqualTo("Thu 12 Nov 2026: Don't prune oaks: hedge by the gate (common boxwood)");
 	}
 
 	@Test
@@ -187,16 +187,16 @@ class MessageWriterTests {
 
 	@Test
 	void keepsChangesInAPartOfTheirOwn() {
-		MessageText mail = write(Series.MORNING, item(mulch("new", DAY)), change(moved(task("a", DAY), DAY.plusDays(7)), DAY),
-				change(withdrawn(task("b", DAY)), DAY));
+		MessageText mail = write(Series.MORNING, item(mulch("new", DAY)),
+				change(moved(task("a", DAY), DAY.plusDays(7)), DAY), change(withdrawn(task("b", DAY)), DAY));
 		assertThat(mail.subject()).isEqualTo("Thu 12 Nov 2026: Mulch: hedge by the gate (common boxwood)");
 		assertThat(mail.text())
-			.startsWith("To do: Thu 12 Nov 2026 to Sat 21 Nov 2026 2 changes to what you were\ntold.\n")
+			.startsWith("To do: Thu 12 Nov 2026 to Sat 21 Nov 2026. 2 changes to what you were\ntold.\n")
 			.containsSubsequence("* Mulch", "\nWhat changed since you were told\n", "Not needed any more: enough",
 					"Moved to: ");
 		assertThat(write(Series.MORNING, change(moved(task("a", DAY), DAY.plusDays(7)), DAY),
-				change(withdrawn(mulch("b", DAY)), DAY)).subject())
-			.isEqualTo("Thu 12 Nov 2026: 2 changes, first Mulch: hedge by the gate (common boxwood)");
+				change(withdrawn(mulch("b", DAY)), DAY))
+			.subject()).isEqualTo("Thu 12 Nov 2026: 2 changes, first Mulch: hedge by the gate (common boxwood)");
 	}
 
 	@Test
@@ -234,14 +234,14 @@ class MessageWriterTests {
 		Outlook outlook = new Outlook(DAY, List.of(mulch("this", DAY.plusDays(2))),
 				List.of(mulch("next", DAY.plusDays(9))), List.of(task("open", DAY.minusDays(3))),
 				List.of(task("hold", TaskKind.HOLD_OFF, 0, DAY)), List.of(withdrawn(mulch("gone", DAY))));
-		MessageText mail = SampleMessages.WORDS.write(SampleMessages.content(Series.OUTLOOK, List.of(item(now)), outlook),
-				Speech.USUAL, new FakeLinks());
+		MessageText mail = SampleMessages.WORDS
+			.write(SampleMessages.content(Series.OUTLOOK, List.of(item(now)), outlook), Speech.USUAL, new FakeLinks());
 		assertThat(mail.subject()).isEqualTo("Outlook from Thu 12 Nov 2026: 2 tasks this week");
 		assertThat(mail.text()).startsWith("What is ahead: Thu 12 Nov 2026 to Wed 25 Nov 2026\n\nToday's reminders\n")
 			.containsOnlyOnce("/tasks/" + now.id())
 			.containsSubsequence("These seven days", "* Sat 14 Nov 2026 to Mon 23 Nov 2026: Mulch: hedge",
 					"The seven days after", "* Sat 21 Nov 2026 to", "Still open", "* Until Wed 18 Nov 2026: Water",
-					"To leave alone", "Hold off: Water", "Not needed any more", "Elm Street: enough rain fell",
+					"To leave alone", "Hold off: Water", "Not needed any more", "enough rain\n  fell",
 					"No more weekly outlooks");
 	}
 

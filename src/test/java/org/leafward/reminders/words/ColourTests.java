@@ -29,8 +29,7 @@ class ColourTests {
 	@Test
 	void standOutByDayAndAtNight() {
 		SampleMessages.all().forEach((name, content) -> {
-			Document html = Jsoup
-				.parse(SampleMessages.WORDS.write(content, Speech.USUAL, new FakeLinks()).html());
+			Document html = Jsoup.parse(SampleMessages.WORDS.write(content, Speech.USUAL, new FakeLinks()).html());
 			Map<String, Map<String, String>> night = night(html);
 			assertThat(night).as(name).containsOnlyKeys("paper", "link", "care", "quiet");
 			int looked = 0;
@@ -82,9 +81,7 @@ class ColourTests {
 
 	private static Map<String, String> colours(String style) {
 		Map<String, String> colours = new HashMap<>();
-		COLOUR.matcher(style)
-			.results()
-			.forEach((MatchResult found) -> colours.put(found.group(1), found.group(2)));
+		COLOUR.matcher(style).results().forEach((MatchResult found) -> colours.put(found.group(1), found.group(2)));
 		return colours;
 	}
 
@@ -103,7 +100,9 @@ class ColourTests {
 		return 0.2126 * parts[0] + 0.7152 * parts[1] + 0.0722 * parts[2];
 	}
 
-	/** 21 to 1 is the most there is, says the definition; grey on white is 4.54 in G18. */
+	/**
+	 * 21 to 1 is the most there is, says the definition; grey on white is 4.54 in G18.
+	 */
 	@Test
 	void areReckonedAsDefined() {
 		assertThat(contrast("#000000", "#ffffff")).isCloseTo(21, within(0.001));

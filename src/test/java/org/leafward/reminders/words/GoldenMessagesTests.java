@@ -101,7 +101,9 @@ class GoldenMessagesTests {
 		}
 	}
 
-	/** jsoup follows the parsing rules of the HTML standard and reports what they mend. */
+	/**
+	 * jsoup follows the parsing rules of the HTML standard and reports what they mend.
+	 */
 	@Test
 	void htmlHasNoMistakes() {
 		MESSAGES.forEach((name, message) -> {
@@ -134,8 +136,8 @@ class GoldenMessagesTests {
 			Document html = Jsoup.parse(message.html());
 			assertThat(html.select("a[href]").eachAttr("href")).as(name).isEqualTo(inText);
 			assertThat(inText).as(name)
-				.contains(FakeLinks.BASE + "/reminders", FakeLinks.BASE,
-						FakeLinks.BASE + "/u/mail-" + CONTENTS.get(name.substring(0, name.indexOf('_'))).series().code());
+				.contains(FakeLinks.BASE + "/reminders", FakeLinks.BASE, FakeLinks.BASE + "/u/mail-"
+						+ CONTENTS.get(name.substring(0, name.indexOf('_'))).series().code());
 			assertThat(html.select("a").eachText()).as(name).noneMatch(String::isBlank);
 		});
 	}
@@ -148,11 +150,13 @@ class GoldenMessagesTests {
 			Element root = html.selectFirst("html");
 			assertThat(root.attr("lang")).as(name).isEqualTo(name.contains("_es-") ? "es" : "en");
 			assertThat(root.attr("dir")).as(name).isEqualTo("ltr");
-			assertThat(html.select("script, img, link, table, iframe, form, [src], [background], [class~=^on]")).as(name)
+			assertThat(html.select("script, img, link, table, iframe, form, [src], [background], [class~=^on]"))
+				.as(name)
 				.isEmpty();
 			assertThat(message.html()).as(name).doesNotContain("url(", "@import", "nowrap");
 			assertThat(html.select("[style*=width]").eachAttr("style")).as(name)
-				.allMatch((style) -> !style.replace("max-width", "").replaceAll("border[a-z-]*", "").contains("width:"));
+				.allMatch(
+						(style) -> !style.replace("max-width", "").replaceAll("border[a-z-]*", "").contains("width:"));
 			assertThat(html.select("div[style*=overflow-wrap:anywhere]")).as(name).isNotEmpty();
 		});
 	}
@@ -207,10 +211,9 @@ class GoldenMessagesTests {
 			assertThat(told + root.path("leftOff").asInt()).as(name).isEqualTo(tasks);
 			assertThat(root.path("series").asString()).as(name).isEqualTo(content.series().code());
 		});
-		assertThat(JsonMapper.shared()
-			.readTree(MESSAGES.get("outlook_en-both").content())
-			.path("leftOff")
-			.asInt()).as("one is long enough").isPositive();
+		assertThat(JsonMapper.shared().readTree(MESSAGES.get("outlook_en-both").content()).path("leftOff").asInt())
+			.as("one is long enough")
+			.isPositive();
 	}
 
 	@Test

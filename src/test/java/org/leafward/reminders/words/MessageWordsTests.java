@@ -37,17 +37,19 @@ class MessageWordsTests {
 
 	private void isRefused(String text, String... words) {
 		assertThatExceptionOfType(BrokenKnowledge.class).isThrownBy(() -> with("es", text))
-			.satisfies((broken) -> assertThat(broken.getMessage()).contains("messages/es/messages.yaml").contains(words));
+			.satisfies(
+					(broken) -> assertThat(broken.getMessage()).contains("messages/es/messages.yaml").contains(words));
 	}
 
 	@Test
 	void anOperatorsOwnFileWins() throws IOException {
 		MessageWords own = with("en", built("en").replace("link-details: Details", "link-details: Read on"));
 		assertThat(own.write(SampleMessages.all().get("hold-off"), Speech.USUAL, new FakeLinks()).text())
-			.contains("Read on: https://")
+			.contains("Read on:\n    https://")
 			.doesNotContain("Details", "Green Group");
-		assertThat(own.write(SampleMessages.all().get("hold-off"), new Speech(Language.SPANISH, Units.BOTH),
-				new FakeLinks()).text()).contains("Detalles: https://");
+		assertThat(own
+			.write(SampleMessages.all().get("hold-off"), new Speech(Language.SPANISH, Units.BOTH), new FakeLinks())
+			.text()).contains("Detalles:\n    https://");
 	}
 
 	@Test
@@ -58,8 +60,9 @@ class MessageWordsTests {
 
 	@Test
 	void aWordThatNoMessageHasIsNamedWithItsLine() throws IOException {
+		long line = 1 + built("es").lines().takeWhile((one) -> !one.startsWith("  label-when:")).count();
 		isRefused(built("es").replace("  label-when:", "  label-wen: Cuándo\n  label-when:"),
-				"messages.yaml:37:", "no message says 'label-wen'");
+				"messages.yaml:%d:".formatted(line), "no message says 'label-wen'");
 		isRefused(built("es").replace("counts:\n", "counts:\n  label-when: {one: a, other: b}\n"),
 				"no message says 'label-when' here");
 	}
@@ -68,8 +71,7 @@ class MessageWordsTests {
 	void otherPlacesAreNamed() throws IOException {
 		isRefused(built("es").replace("'Ahora es el {day}: {task}'", "'Ahora es el {día}: {task}'"),
 				"has other places than {day}, {task}", "write each of them");
-		isRefused(built("es").replace("label-when: Cuándo", "label-when: 'Cuándo {n}'"), "no places",
-				"without braces");
+		isRefused(built("es").replace("label-when: Cuándo", "label-when: 'Cuándo {n}'"), "no places", "without braces");
 		isRefused(built("es").replace("other: '{n} más'", "other: 'más'"), "has other places than {n}");
 	}
 
@@ -84,8 +86,9 @@ class MessageWordsTests {
 
 	@Test
 	void theContactIsBounded() {
-		assertThatIllegalArgumentException().isThrownBy(() -> new MessageWords(new KnowledgeFiles(""),
-				new KnowledgeReader(), SampleMessages.BOOKS, "x".repeat(201)))
+		assertThatIllegalArgumentException()
+			.isThrownBy(() -> new MessageWords(new KnowledgeFiles(""), new KnowledgeReader(), SampleMessages.BOOKS,
+					"x".repeat(201)))
 			.withMessageContaining("leafward.mail.contact");
 	}
 

@@ -9,6 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,6 +20,7 @@ import org.leafward.care.CareTask;
 import org.leafward.care.TaskId;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
+import org.leafward.care.TaskText;
 import org.leafward.care.garden.GardenTasks;
 import org.leafward.care.pack.SpokenPacks;
 import org.leafward.knowledge.KnowledgeFiles;
@@ -32,10 +35,13 @@ import org.leafward.reminders.core.Content;
 import org.leafward.reminders.core.Outlook;
 import org.leafward.reminders.core.ReminderItem;
 
-/** Messages about tasks of the golden gardens, and the words that come with the server. */
+/**
+ * Messages about tasks of the golden gardens, and the words that come with the server.
+ */
 public final class SampleMessages {
 
-	public static final Person ADA = new Person(GardenTasks.PERSON, "Ada", "ada@example.org", ZoneId.of("America/Chicago"));
+	public static final Person ADA = new Person(GardenTasks.PERSON, "Ada", "ada@example.org",
+			ZoneId.of("America/Chicago"));
 
 	public static final Phrasebooks BOOKS = SpokenPacks.books(GardenTasks.packs());
 
@@ -43,6 +49,9 @@ public final class SampleMessages {
 			"Green Group, 12 Elm Street, Springfield; help@example.org");
 
 	public static final String KITCHEN = "kitchen-garden";
+
+	private static final List<String> REASONS = List.of("The planting is no longer in the register.",
+			"The weather makes it needless for now. Water in the root zone: moist enough; 12 mm are missing, plants feel it from 35 mm on.");
 
 	private SampleMessages() {
 	}
@@ -66,8 +75,8 @@ public final class SampleMessages {
 		all.put("outlook", content(Series.OUTLOOK, now, outlook(GardenTasks.gardens(),
 				now.stream().map((item) -> item.task().id()).collect(Collectors.toSet()))));
 		all.put("outlook-of-one", content(Series.OUTLOOK, List.of(), outlook(List.of("houseplants"), Set.of())));
-		all.put("outlook-of-nothing", content(Series.OUTLOOK, List.of(), new Outlook(LocalDate.parse("2026-12-28"),
-				List.of(), List.of(), List.of(), List.of(), List.of())));
+		all.put("outlook-of-nothing", content(Series.OUTLOOK, List.of(),
+				new Outlook(LocalDate.parse("2026-12-28"), List.of(), List.of(), List.of(), List.of(), List.of())));
 		return all;
 	}
 
@@ -139,13 +148,26 @@ public final class SampleMessages {
 		return item(topic(task), task);
 	}
 
-	/** Whatever the gardens cover on one night, on several sites. */
+	/** No golden garden has a cold night, so their plants get the words of its rules. */
 	private static List<ReminderItem> tonight() {
-		LocalDate night = LocalDate.parse("2026-10-08");
-		return everything().filter((task) -> task.rule().startsWith("frost-nights/"))
-			.limit(5)
-			.map((task) -> item(Topic.TONIGHT, on(task, DayWindow.of(night))))
+		DayWindow night = DayWindow.of(LocalDate.parse("2026-10-08"));
+		List<CareTask> plants = Stream.of(KITCHEN, "newly-planted")
+			.flatMap((garden) -> planned(garden)
+				.filter((task) -> task.planting() != null && task.kind() == TaskKind.DO)
+				.collect(Collectors.toMap(CareTask::subject, Function.identity(), (one, other) -> one, TreeMap::new))
+				.values()
+				.stream()
+				.limit(3))
 			.toList();
+		List<String> rules = List.of("frost-nights/cover-basil", "frost-nights/cover-very-tender",
+				"frost-nights/cover-very-tender");
+		List<ReminderItem> items = new ArrayList<>();
+		for (int at = 0; at < plants.size(); at++) {
+			String rule = rules.get(at % rules.size());
+			TaskText words = GardenTasks.packs().find(rule).orElseThrow().text();
+			items.add(item(Topic.TONIGHT, with(plants.get(at), rule, night, words)));
+		}
+		return items;
 	}
 
 	/** Days differ from garden to garden, so tasks are moved to the first one's. */
@@ -155,9 +177,11 @@ public final class SampleMessages {
 			long days = today.toEpochDay() - GardenTasks.today(garden).toEpochDay();
 			return GardenTasks.of(garden)
 				.stream()
-				.map((task) -> on(task, new DayWindow(task.window().from().plusDays(days),
-						task.window().to().plusDays(days))));
-		}).sorted(Comparator.comparing((CareTask task) -> task.window().from()).thenComparing((task) -> task.id().value()))
+				.map((task) -> on(task,
+						new DayWindow(task.window().from().plusDays(days), task.window().to().plusDays(days))));
+		})
+			.sorted(Comparator.comparing((CareTask task) -> task.window().from())
+				.thenComparing((task) -> task.id().value()))
 			.toList();
 		DayWindow days = Outlook.days(today);
 		return Outlook.of(tasks.stream().filter((task) -> task.window().overlaps(days)).toList(), told, today,
@@ -165,7 +189,7 @@ public final class SampleMessages {
 	}
 
 	private static Stream<CareTask> withdrawn() {
-		return everything().filter((task) -> task.state() == TaskState.WITHDRAWN && task.withdrawnBecause() != null);
+		return everything().filter((task) -> task.state() == TaskState.WITHDRAWN).map((task) -> on(task, task.window()));
 	}
 
 	private static Stream<CareTask> planned(String garden) {
@@ -177,9 +201,21 @@ public final class SampleMessages {
 	}
 
 	private static CareTask on(CareTask task, DayWindow window) {
-		return new CareTask(task.id(), task.planting(), task.plant(), task.site(), task.siteName(), task.person(),
-				task.rule(), task.season(), task.occurrence(), task.kind(), window, task.text(), task.state(),
-				task.withdrawnBecause(), task.sequence(), task.createdAt(), task.changedAt());
+		return with(task, task.rule(), window, task.text());
+	}
+
+	private static CareTask with(CareTask task, String rule, DayWindow window, TaskText text) {
+		return new CareTask(task.id(), task.planting(), task.plant(), task.site(), task.siteName(), task.person(), rule,
+				task.season(), task.occurrence(), task.kind(), window, text, task.state(), because(task),
+				task.sequence(), task.createdAt(), task.changedAt());
+	}
+
+	/** The gardens have reasons of their own; these are as the server gives them. */
+	private static @Nullable String because(CareTask task) {
+		if (task.state() != TaskState.WITHDRAWN) {
+			return null;
+		}
+		return REASONS.get(Math.floorMod(task.rule().hashCode(), REASONS.size()));
 	}
 
 }

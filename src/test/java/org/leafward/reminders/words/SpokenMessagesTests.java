@@ -31,7 +31,7 @@ class SpokenMessagesTests {
 
 	/** Written alike in both languages, or names of products and the server. */
 	private static final Set<String> ALIKE = Set.of("leafward", "green", "group", "street", "springfield", "help",
-			"example");
+			"example", "azalea", "catawba", "floribunda", "kentucky", "kurume", "petunia", "plan");
 
 	private static final Pattern ADDRESS = Pattern.compile("https://\\S+");
 
@@ -48,7 +48,8 @@ class SpokenMessagesTests {
 	private static Set<String> names(Content content) {
 		Outlook outlook = content.outlook();
 		Stream<CareTask> ahead = (outlook == null) ? Stream.empty()
-				: Stream.of(outlook.thisWeek(), outlook.nextWeek(), outlook.open(), outlook.holdOffs(), outlook.changed())
+				: Stream
+					.of(outlook.thisWeek(), outlook.nextWeek(), outlook.open(), outlook.holdOffs(), outlook.changed())
 					.flatMap((list) -> list.stream());
 		return Stream.concat(content.items().stream().map(ReminderItem::task), ahead)
 			.flatMap((task) -> Stream.of(task.siteName(), task.plant().replaceFirst(" \\([^()]*\\)$", "")))
