@@ -1,5 +1,7 @@
 package org.leafward;
 
+import biweekly.Biweekly;
+import biweekly.ICalendar;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
@@ -17,8 +19,6 @@ import java.util.UUID;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
-import biweekly.Biweekly;
-import biweekly.ICalendar;
 import org.junit.jupiter.api.Test;
 import org.leafward.accounts.AuditLog;
 import org.leafward.accounts.Brought;
@@ -136,7 +136,7 @@ class PersonalDataTests {
 			.containsKeys("accounts.person", "accounts.role", "accounts.audit", "accounts.session",
 					"accounts.one_time_link", "register.site", "register.planting", "register.watering",
 					"register.soil_test", "care.task", "care.log", "care.site_plan", "feeds.feed", "reminders.reminder",
-					"reminders.mail");
+					"reminders.message");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
 		this.replanning.tidy();
@@ -190,14 +190,14 @@ class PersonalDataTests {
 		UUID mail = UUID.randomUUID();
 		this.database
 			.sql("""
-					insert into reminders.mail (id, person_id, sender, recipient, recipient_name, subject, body_text, body_html,
+					insert into reminders.message (id, person_id, sender, recipient, recipient_name, subject, body_text, body_html,
 						message_id, state, created_at)
 					values (?, ?, 'us@example.org', ?, ?, 'Today', ?, '', ?, 'SENT', now())""")
 			.params(mail, id.value(), email, name, "at " + siteName, "<" + mail + "@example.org>")
 			.update();
 		this.database.sql("""
 				insert into reminders.reminder (id, person_id, task_id, first_day, dedup_key, due_at, expires_at, state,
-					next_try_at, mail_id)
+					next_try_at, message_id)
 				values (?, ?, ?, current_date, ?, now(), now(), 'SENT', now(), ?)""")
 			.params(UUID.randomUUID(), id.value(), tasks.get(0).id().value(), UUID.randomUUID().toString(), mail)
 			.update();

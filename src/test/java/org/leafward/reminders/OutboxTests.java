@@ -39,8 +39,9 @@ class OutboxTests {
 		MessageTable table = new MessageTable(this.database);
 		Outbox outbox = new Outbox(table);
 		for (int number = 0; number < 4; number++) {
-			table.save(new Message(TaskFixture.id("m" + number), ADA, "a@b", "ada@b", "Ada", "s" + number, "t", "h",
-					"<" + number + "@b>", MessageState.WAITING, Instant.ofEpochSecond(number), null, null));
+			table.save(List
+				.of(MessageFixture.at(MessageFixture.mail("m" + number, MessageFixture.words("s" + number, "t", "h")),
+						MessageState.WAITING, Instant.ofEpochSecond(number))));
 		}
 		assertThat(outbox.all(0, 2)).extracting((page) -> page.mails().size(), MessagePage::more)
 			.containsExactly(2, true);

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.leafward.accounts.PersonId;
-import org.leafward.care.TaskId;
 import org.leafward.reminders.core.Changes;
 import org.leafward.reminders.core.DueTimes;
 import org.leafward.reminders.core.Wanted;
@@ -24,13 +23,15 @@ public final class RowFixture {
 	}
 
 	public static Wanted wanted(String task, LocalDate day) {
-		return new Wanted(new TaskId(TaskFixture.id(task)), day, DueTimes.dueAt(day, ZONE),
+		return new Wanted("mail", Topic.TO_DO, TaskFixture.id(task), day, "morning:" + day, DueTimes.dueAt(day, ZONE),
 				DueTimes.expiresAt(day, ZONE));
 	}
 
 	public static UUID pending(JdbcClient database, PersonId person, String task, LocalDate day) {
-		new ReminderTable(database).apply(person,
-				new Changes(List.of(wanted(task, day)), Map.of(), List.of(), List.of()));
+		// What is due already isn't spread over the morning.
+		new ReminderTable(database).apply(
+				Map.of(person, new Changes(List.of(wanted(task, day)), Map.of(), List.of(), List.of())),
+				wanted(task, day).dueAt().plusSeconds(1));
 		return row(database, task, day);
 	}
 

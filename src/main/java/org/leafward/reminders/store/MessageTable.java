@@ -3,6 +3,7 @@ package org.leafward.reminders.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +16,6 @@ import org.leafward.reminders.Message;
 import org.leafward.reminders.MessageState;
 import org.leafward.reminders.MessageText;
 import org.leafward.reminders.Series;
-import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -25,15 +25,12 @@ public class MessageTable {
 
 	private final JdbcClient database;
 
-	private final JdbcTemplate batches;
-
 	/**
 	 * Creates the table's door.
-	 * @param batches where it lies
+	 * @param database where it lies
 	 */
-	public MessageTable(JdbcTemplate batches) {
-		this.database = JdbcClient.create(batches);
-		this.batches = batches;
+	public MessageTable(JdbcClient database) {
+		this.database = database;
 	}
 
 	/**
@@ -42,28 +39,35 @@ public class MessageTable {
 	 * @param messages the messages
 	 */
 	public void save(Collection<Message> messages) {
-		this.batches.batchUpdate(
-				"""
+		Columns rows = new Columns();
+		messages.forEach((message) -> rows.add(columns(message)));
+		if (!rows.isEmpty()) {
+			this.database
+				.sql("""
 						insert into reminders.message
 						(id, person_id, channel, series, sender, recipient, recipient_name, subject, body_text, body_html, brief,
-						link, content, thread, message_id, state, created_at)
-						values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'WAITING', ?)
+						link, content, thread, message_id, created_at, state)
+						select *, 'WAITING' from unnest(?::uuid[], ?::uuid[], ?::text[], ?::text[], ?::text[], ?::text[],
+							?::text[], ?::text[], ?::text[], ?::text[], ?::text[], ?::text[], ?::text[], ?::text[], ?::text[],
+							?::timestamptz[])
 						on conflict (id) do update
 						set series = excluded.series, sender = excluded.sender, recipient = excluded.recipient,
 							recipient_name = excluded.recipient_name, subject = excluded.subject,
 							body_text = excluded.body_text, body_html = excluded.body_html, brief = excluded.brief,
 							link = excluded.link, content = excluded.content, thread = excluded.thread
 						where message.state = 'WAITING'
-						""",
-				messages.stream().map(MessageTable::columns).toList());
+						""")
+				.params(rows.arrays())
+				.update();
+		}
 	}
 
-	private static Object[] columns(Message message) {
+	private static @Nullable Object[] columns(Message message) {
 		MessageText words = message.words();
-		return new Object[] { message.id(), message.person().value(), message.channel(), message.series().code(),
-				message.sender(), message.recipient(), message.recipientName(), words.subject(), words.text(),
-				words.html(), words.brief(), words.link(), words.content(), message.thread(), message.messageId(),
-				Rows.time(message.createdAt()) };
+		return new @Nullable Object[] { message.id(), message.person().value(), message.channel(),
+				message.series().code(), message.sender(), message.recipient(), message.recipientName(),
+				words.subject(), words.text(), words.html(), words.brief(), words.link(), words.content(),
+				message.thread(), message.messageId(), Rows.time(message.createdAt()) };
 	}
 
 	/**
@@ -71,10 +75,18 @@ public class MessageTable {
 	 * @param records what became of each
 	 */
 	public void record(Collection<Record> records) {
-		this.batches.batchUpdate("""
-				update reminders.message set state = ?, sent_at = ?, server_reply = ?, uncertain = uncertain + ?
-				where id = ? and state = 'WAITING'
-				""", records.stream().map(Record::columns).toList());
+		Columns rows = new Columns();
+		records.forEach((each) -> rows.add(each.id(), each.state().name(), each.sentAtColumn(), each.reply(),
+				each.unsure() ? 1 : 0));
+		if (!rows.isEmpty()) {
+			this.database.sql("""
+					update reminders.message m
+					set state = r.state, sent_at = r.sent_at, server_reply = r.reply, uncertain = m.uncertain + r.unsure
+					from unnest(?::uuid[], ?::text[], ?::timestamptz[], ?::text[], ?::int[])
+						as r(id, state, sent_at, reply, unsure)
+					where m.id = r.id and m.state = 'WAITING'
+					""").params(rows.arrays()).update();
+		}
 	}
 
 	/**
@@ -89,9 +101,8 @@ public class MessageTable {
 	public record Record(UUID id, MessageState state, @Nullable Instant sentAt, @Nullable String reply,
 			boolean unsure) {
 
-		Object[] columns() {
-			return new Object[] { this.state.name(), (this.sentAt != null) ? Rows.time(this.sentAt) : null, this.reply,
-					this.unsure ? 1 : 0, this.id };
+		@Nullable OffsetDateTime sentAtColumn() {
+			return (this.sentAt != null) ? Rows.time(this.sentAt) : null;
 		}
 
 	}

@@ -29,18 +29,22 @@ class OwnReminders implements PersonalData {
 	@Override
 	public Map<String, List<Map<String, Object>>> of(PersonId person) {
 		Map<String, List<Map<String, Object>>> all = new LinkedHashMap<>();
-		all.put("reminders", this.database.sql("""
-				select task_id as "task", first_day as "firstDay", due_at as "dueAt", state, last_error as "lastError"
-				from reminders.reminder where person_id = ? order by due_at, id""")
-			.param(person.value())
-			.query(Rows::plain)
-			.list());
-		all.put("mails", this.database.sql("""
-				select created_at as "createdAt", sent_at as "sentAt", state, recipient, subject, body_text as "text"
-				from reminders.message where person_id = ? order by created_at, id""")
-			.param(person.value())
-			.query(Rows::plain)
-			.list());
+		all.put("reminders",
+				this.database
+					.sql("""
+							select channel, topic, task_id as "task", first_day as "firstDay", due_at as "dueAt", state, last_error as "lastError"
+							from reminders.reminder where person_id = ? order by due_at, id""")
+					.param(person.value())
+					.query(Rows::plain)
+					.list());
+		all.put("messages",
+				this.database
+					.sql("""
+							select created_at as "createdAt", sent_at as "sentAt", channel, state, recipient, subject, body_text as "text"
+							from reminders.message where person_id = ? order by created_at, id""")
+					.param(person.value())
+					.query(Rows::plain)
+					.list());
 		all.putAll(wishes(person));
 		return all;
 	}

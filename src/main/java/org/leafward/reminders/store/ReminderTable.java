@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.TaskId;
 import org.leafward.measure.DayWindow;
@@ -19,7 +20,6 @@ import org.leafward.reminders.Topic;
 import org.leafward.reminders.core.Changes;
 import org.leafward.reminders.core.Known;
 import org.leafward.reminders.core.Wanted;
-import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -35,15 +35,12 @@ public class ReminderTable {
 
 	private final JdbcClient database;
 
-	private final JdbcTemplate batches;
-
 	/**
 	 * Creates the table's door.
-	 * @param batches where it lies
+	 * @param database where it lies
 	 */
-	public ReminderTable(JdbcTemplate batches) {
-		this.database = JdbcClient.create(batches);
-		this.batches = batches;
+	public ReminderTable(JdbcClient database) {
+		this.database = database;
 	}
 
 	/**
@@ -114,26 +111,29 @@ public class ReminderTable {
 	}
 
 	private void add(Map<PersonId, Changes> changes, Instant now) {
-		List<Object[]> rows = new ArrayList<>();
-		changes.forEach((person, each) -> each.add().forEach((wanted) -> rows.add(row(person, wanted, now))));
+		Columns rows = new Columns();
+		changes.forEach((person, each) -> each.add()
+			.forEach((wanted) -> rows.add(UUID.randomUUID(), person.value(), wanted.channel(), wanted.topic().code(),
+					wanted.bundle(), task(wanted), wanted.firstDay(), wanted.dedupKey(), Rows.time(wanted.dueAt()),
+					Rows.time(wanted.expiresAt()), Rows.time(firstTry(person, wanted, now)))));
 		if (!rows.isEmpty()) {
-			this.batches.batchUpdate(
-					"""
-							insert into reminders.reminder
-							(id, person_id, channel, topic, bundle, task_id, first_day, dedup_key, due_at, expires_at, next_try_at,
-								state)
-							values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'PENDING')
-							on conflict (dedup_key) do nothing
-							""",
-					rows);
+			this.database
+				.sql("""
+						insert into reminders.reminder
+						(id, person_id, channel, topic, bundle, task_id, first_day, dedup_key, due_at, expires_at, next_try_at,
+							state)
+						select *, 'PENDING' from unnest(?::uuid[], ?::uuid[], ?::text[], ?::text[], ?::text[], ?::uuid[],
+							?::date[], ?::text[], ?::timestamptz[], ?::timestamptz[], ?::timestamptz[])
+						on conflict (dedup_key) do nothing
+						""")
+				.params(rows.arrays())
+				.update();
 		}
 	}
 
-	private static Object[] row(PersonId person, Wanted wanted, Instant now) {
+	private static @Nullable UUID task(Wanted wanted) {
 		TaskId task = wanted.task();
-		return new Object[] { UUID.randomUUID(), person.value(), wanted.channel(), wanted.topic().code(),
-				wanted.bundle(), (task != null) ? task.value() : null, wanted.firstDay(), wanted.dedupKey(),
-				Rows.time(wanted.dueAt()), Rows.time(wanted.expiresAt()), Rows.time(firstTry(person, wanted, now)) };
+		return (task != null) ? task.value() : null;
 	}
 
 	/**

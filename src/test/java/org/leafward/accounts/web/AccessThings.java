@@ -161,7 +161,7 @@ class AccessThings {
 		NewFeed feed = this.feeds.createForSite(site, owner, FeedOptions.USUAL);
 		UUID mail = UUID.randomUUID();
 		this.database.sql("""
-				insert into reminders.mail (id, person_id, sender, recipient, recipient_name, subject, body_text,
+				insert into reminders.message (id, person_id, sender, recipient, recipient_name, subject, body_text,
 					body_html, message_id, state, created_at)
 				values (?, ?, 'a@example.org', 'b@example.org', 'B', 'Prune', 'Prune.', '', ?, 'KEPT', now())
 				""").params(mail, owner.value(), mail.toString()).update();

@@ -1,7 +1,5 @@
 package org.leafward.reminders.core;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -16,6 +14,8 @@ import org.leafward.care.TaskId;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.TaskFixture;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 class ChangesTests {
 
 	private static final LocalDate TODAY = LocalDate.parse("2026-11-12");
@@ -28,15 +28,20 @@ class ChangesTests {
 
 	private static Wanted wanted(LocalDate day) {
 		ZoneId zone = ZoneId.of("Europe/Berlin");
-		return new Wanted(TASK, day, DueTimes.dueAt(day, zone), DueTimes.expiresAt(day, zone));
+		return new Wanted("mail", Topic.TO_DO, TASK.value(), day, "morning:" + day, DueTimes.dueAt(day, zone),
+				DueTimes.expiresAt(day, zone));
 	}
 
 	private static Known known(UUID row, LocalDate day, ReminderState state) {
-		return new Known(row, TASK, day, wanted(day).dueAt(), state);
+		return known(row, day, wanted(day).dueAt(), state);
+	}
+
+	private static Known known(UUID row, LocalDate day, Instant due, ReminderState state) {
+		return new Known(row, TASK.value(), wanted(day).dedupKey(), wanted(day).bundle(), day, due, state);
 	}
 
 	private static Changes between(Wanted wanted, Known... known) {
-		return Changes.between(List.of(wanted), List.of(known), TODAY);
+		return Changes.between(List.of(wanted), List.of(known), Set.of(TASK), TODAY);
 	}
 
 	@Test
@@ -60,7 +65,7 @@ class ChangesTests {
 
 	@Test
 	void anotherZoneMovesThePendingRow() {
-		Known before = new Known(ROW, TASK, TODAY, Instant.parse("2026-11-12T13:00:00Z"), ReminderState.PENDING);
+		Known before = known(ROW, TODAY, Instant.parse("2026-11-12T13:00:00Z"), ReminderState.PENDING);
 		assertThat(between(wanted(TODAY), before).set()).containsExactly(Map.entry(ROW, wanted(TODAY)));
 	}
 
@@ -112,14 +117,14 @@ class ChangesTests {
 	void aTaskThatWentAwayWithdrawsItsPendingRowOnly() {
 		List<Known> rows = List.of(known(ROW, TODAY, ReminderState.PENDING),
 				known(OTHER_ROW, TODAY.minusDays(1), ReminderState.SENT));
-		assertThat(Changes.between(List.of(), rows, TODAY))
+		assertThat(Changes.between(List.of(), rows, Set.of(), TODAY))
 			.isEqualTo(new Changes(List.of(), Map.of(), List.of(ROW), List.of()));
 	}
 
 	@Test
 	void aRowOfFourDaysAgoExpires() {
 		List<Known> rows = List.of(known(ROW, TODAY.minusDays(4), ReminderState.PENDING));
-		assertThat(Changes.between(List.of(), rows, TODAY))
+		assertThat(Changes.between(List.of(), rows, Set.of(), TODAY))
 			.isEqualTo(new Changes(List.of(), Map.of(), List.of(), List.of(ROW)));
 	}
 

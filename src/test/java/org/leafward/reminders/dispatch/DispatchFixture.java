@@ -8,22 +8,30 @@ import jakarta.mail.internet.MimeMessage;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import org.leafward.accounts.PersonId;
 import org.leafward.care.CareTask;
 import org.leafward.reminders.Garden;
+import org.leafward.reminders.Manner;
 import org.leafward.reminders.Message;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.RowFixture;
 import org.leafward.reminders.SenderFixture;
 import org.leafward.reminders.TaskFixture;
+import org.leafward.reminders.Topic;
+import org.leafward.reminders.Wish;
+import org.leafward.reminders.Wishes;
 import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.channel.mail.MailChannel;
 import org.leafward.reminders.store.MessageTable;
+import org.leafward.reminders.store.WishesTable;
 import org.leafward.support.SettableClock;
 import org.leafward.support.TestDatabase;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -34,7 +42,10 @@ final class DispatchFixture implements AutoCloseable {
 	static final LocalDate DAY = LocalDate.parse("2026-11-12");
 
 	/** 07:00 in Berlin. */
-	static final Instant DUE = Instant.parse("2026-11-12T06:00:00Z");
+	static final Instant MORNING = Instant.parse("2026-11-12T06:00:00Z");
+
+	/** Mornings are spread over some minutes; by then everybody's turn has come. */
+	static final Instant DUE = MORNING.plus(Duration.ofMinutes(10));
 
 	final HikariDataSource source = TestDatabase.fresh();
 
@@ -50,7 +61,15 @@ final class DispatchFixture implements AutoCloseable {
 
 	DispatchFixture() {
 		this.garden.person("ada", RowFixture.ZONE);
+		withoutOutlook(TaskFixture.ADA);
 		startMailServer();
+	}
+
+	/** Tests that go over days are about tasks, and not about Mondays. */
+	void withoutOutlook(PersonId person) {
+		Wishes usual = Wishes.USUAL;
+		new WishesTable(this.database).save(person, new Wishes(usual.speech(), usual.morning(), usual.outlookDay(),
+				usual.quiet(), true, null, Map.of(Wishes.MAIL, Map.of(Topic.OUTLOOK, Wish.of(Manner.OFF))), Map.of()));
 	}
 
 	void startMailServer() {

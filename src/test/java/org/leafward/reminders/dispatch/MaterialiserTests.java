@@ -1,10 +1,5 @@
 package org.leafward.reminders.dispatch;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.leafward.reminders.TaskFixture.ADA;
-import static org.leafward.reminders.dispatch.DispatchFixture.DAY;
-import static org.leafward.reminders.dispatch.DispatchFixture.DUE;
-
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.List;
@@ -18,6 +13,12 @@ import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.RowFixture;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.store.ReminderTable;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.reminders.TaskFixture.ADA;
+import static org.leafward.reminders.dispatch.DispatchFixture.DAY;
+import static org.leafward.reminders.dispatch.DispatchFixture.DUE;
+import static org.leafward.reminders.dispatch.DispatchFixture.MORNING;
 
 class MaterialiserTests {
 
@@ -53,7 +54,7 @@ class MaterialiserTests {
 		replan(TaskFixture.moved(task, DAY.plusDays(5)));
 		assertThat(upcoming()).singleElement()
 			.extracting(Reminder::task, Reminder::firstDay, Reminder::dueAt)
-			.containsExactly(task.id(), DAY.plusDays(5), DUE.plus(Duration.ofDays(5)));
+			.containsExactly(task.id(), DAY.plusDays(5), MORNING.plus(Duration.ofDays(5)));
 	}
 
 	@Test
@@ -102,7 +103,7 @@ class MaterialiserTests {
 		this.house.garden.persons.put(ADA, new Person(ADA, "ada", "ada@example.org", ZoneId.of("America/Chicago")));
 		this.house.node().materialiser().person(ADA);
 		// UTC-6 in winter (15 U.S.C. 260a and 49 CFR 71).
-		assertThat(upcoming()).singleElement().extracting(Reminder::dueAt).isEqualTo(DUE.plus(Duration.ofHours(7)));
+		assertThat(upcoming()).singleElement().extracting(Reminder::dueAt).isEqualTo(MORNING.plus(Duration.ofHours(7)));
 	}
 
 	@Test

@@ -1,13 +1,18 @@
 package org.leafward.reminders.dispatch;
 
 import java.time.Clock;
+import java.time.Duration;
+import java.util.List;
 import javax.sql.DataSource;
 import org.leafward.reminders.Garden;
 import org.leafward.reminders.channel.Channel;
+import org.leafward.reminders.core.ReminderText;
 import org.leafward.reminders.core.SenderAddress;
+import org.leafward.reminders.core.Writing;
 import org.leafward.reminders.store.ClaimTable;
 import org.leafward.reminders.store.MessageTable;
 import org.leafward.reminders.store.ReminderTable;
+import org.leafward.reminders.store.WishesTable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -15,17 +20,22 @@ import org.springframework.transaction.support.TransactionTemplate;
 /** One server of several against one database; a new one is a restart. */
 record Node(Materialiser materialiser, Dispatcher dispatcher) {
 
+	static final Duration CLAIM = Duration.ofMinutes(10);
+
 	static Node start(DataSource source, Garden garden, Channel channel, Clock clock) {
 		JdbcClient database = JdbcClient.create(source);
 		TransactionTemplate transactions = new TransactionTemplate(new JdbcTransactionManager(source));
 		MessageTable mails = new MessageTable(database);
 		ClaimTable claims = new ClaimTable(database);
-		Materialiser materialiser = new Materialiser(garden.people(), garden.calendar(), new ReminderTable(database),
-				mails, transactions, clock);
-		Ledger ledger = new Ledger(claims, mails, transactions, SenderAddress.of("Leafward <reminders@example.org>"),
-				"https://plants.example.org", () -> 0.5, clock);
-		return new Node(materialiser,
-				new Dispatcher(claims, garden.people(), garden.calendar(), materialiser, channel, ledger, clock));
+		WishesTable wishes = new WishesTable(database);
+		List<Channel> channels = List.of(channel);
+		Materialiser materialiser = new Materialiser(garden.people(), garden.calendar(), channels, wishes,
+				new ReminderTable(database), mails, transactions, clock);
+		Writing writing = (content, speech) -> ReminderText.of(content.items(), "https://plants.example.org");
+		Ledger ledger = new Ledger(claims, mails, transactions, writing,
+				SenderAddress.of("Leafward <reminders@example.org>"), () -> 0.5, clock);
+		Drafts drafts = new Drafts(garden.people(), garden.calendar(), channels, wishes);
+		return new Node(materialiser, new Dispatcher(claims, drafts, materialiser, channels, ledger, 2, CLAIM, clock));
 	}
 
 }

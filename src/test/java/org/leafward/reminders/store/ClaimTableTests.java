@@ -6,6 +6,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -16,6 +18,10 @@ import org.leafward.accounts.PersonId;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.RowFixture;
 import org.leafward.reminders.TaskFixture;
+import org.leafward.reminders.Topic;
+import org.leafward.reminders.store.ClaimTable.Bounds;
+import org.leafward.reminders.store.ClaimTable.End;
+import org.leafward.reminders.store.ClaimTable.Reaped;
 import org.leafward.support.TestDatabase;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.SingleConnectionDataSource;
@@ -34,6 +40,10 @@ class ClaimTableTests {
 	private static final PersonId BEN = new PersonId(TaskFixture.id("ben"));
 
 	private static final UUID TOKEN = TaskFixture.id("token");
+
+	private static final Bounds ONE = new Bounds(1, 50);
+
+	private static final End SENT = End.of(ReminderState.SENT);
 
 	private HikariDataSource source;
 
@@ -58,7 +68,7 @@ class ClaimTableTests {
 	}
 
 	private List<UUID> claim(Instant now) {
-		return this.table.claim(now, UNTIL, TOKEN, 50).stream().map(Claimed::id).toList();
+		return this.table.claim(now, UNTIL, TOKEN, ONE, Set.of()).stream().map(Claimed::id).toList();
 	}
 
 	@Test
@@ -96,15 +106,16 @@ class ClaimTableTests {
 	@Test
 	void takesNoMoreThanAsked() {
 		List.of("a", "b", "c").forEach((task) -> pending(ADA, task));
-		assertThat(this.table.claim(DUE, UNTIL, TOKEN, 2)).hasSize(2);
-		assertThat(this.table.claim(DUE, UNTIL, TOKEN, 2)).hasSize(1);
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, new Bounds(1, 2), Set.of())).hasSize(2);
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, new Bounds(1, 2), Set.of())).hasSize(1);
 	}
 
 	@Test
 	void tellsWhatTheSenderNeeds() {
 		UUID row = pending(ADA, "one");
-		assertThat(this.table.claim(DUE, UNTIL, TOKEN, 50)).containsExactly(new Claimed(row, ADA,
-				RowFixture.wanted("one", DAY).task(), DAY, RowFixture.wanted("one", DAY).expiresAt(), 1, null));
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, Set.of()))
+			.containsExactly(new Claimed(row, ADA, "mail", Topic.TO_DO, RowFixture.wanted("one", DAY).task(), DAY,
+					false, "morning:2026-11-12", RowFixture.wanted("one", DAY).expiresAt(), 1, null));
 	}
 
 	/**
@@ -118,13 +129,13 @@ class ClaimTableTests {
 		try (Connection open = this.source.getConnection()) {
 			open.setAutoCommit(false);
 			ClaimTable first = new ClaimTable(JdbcClient.create(new SingleConnectionDataSource(open, true)));
-			PersonId taken = first.claim(DUE, UNTIL, UUID.randomUUID(), 50).get(0).person();
-			List<Claimed> others = this.table.claim(DUE, UNTIL, TOKEN, 50);
+			PersonId taken = first.claim(DUE, UNTIL, UUID.randomUUID(), ONE, Set.of()).get(0).person();
+			List<Claimed> others = this.table.claim(DUE, UNTIL, TOKEN, ONE, Set.of());
 			assertThat(others).isNotEmpty().extracting(Claimed::person).doesNotContain(taken);
-			assertThat(this.table.claim(DUE, UNTIL, TOKEN, 50)).isEmpty();
+			assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, Set.of())).isEmpty();
 			open.commit();
 		}
-		assertThat(this.table.claim(DUE, UNTIL, TOKEN, 50)).isEmpty();
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, Set.of())).isEmpty();
 	}
 
 	/** The other node has seen the first of the rows and is about to take the rest. */
@@ -152,10 +163,10 @@ class ClaimTableTests {
 	void finishesUnderItsTokenOnly() {
 		UUID row = pending(ADA, "one");
 		claim(DUE);
-		assertThat(this.table.finish(UUID.randomUUID(), List.of(row), ReminderState.SENT, null)).isZero();
+		assertThat(this.table.finish(UUID.randomUUID(), Map.of(row, SENT))).isEmpty();
 		assertThat(RowFixture.state(this.database, row)).isEqualTo(ReminderState.CLAIMED);
-		assertThat(this.table.finish(TOKEN, List.of(row), ReminderState.SENT, null)).isOne();
-		assertThat(this.table.finish(TOKEN, List.of(row), ReminderState.FAILED, "late")).isZero();
+		assertThat(this.table.finish(TOKEN, Map.of(row, SENT))).containsExactly(row);
+		assertThat(this.table.finish(TOKEN, Map.of(row, new End(ReminderState.FAILED, "late")))).isEmpty();
 		assertThat(RowFixture.state(this.database, row)).isEqualTo(ReminderState.SENT);
 	}
 
@@ -167,7 +178,7 @@ class ClaimTableTests {
 		assertThat(this.table.retry(UUID.randomUUID(), row, next, "not mine")).isZero();
 		assertThat(this.table.retry(TOKEN, row, next, "451")).isOne();
 		assertThat(claim(next.minusMillis(1))).isEmpty();
-		assertThat(this.table.claim(next, UNTIL, TOKEN, 50)).singleElement()
+		assertThat(this.table.claim(next, UNTIL, TOKEN, ONE, Set.of())).singleElement()
 			.extracting(Claimed::id, Claimed::attempts)
 			.containsExactly(row, 2);
 	}
@@ -177,25 +188,65 @@ class ClaimTableTests {
 		UUID row = pending(ADA, "one");
 		UUID mail = MessageTableTests.save(this.database, ADA, "mail", DUE);
 		claim(DUE);
-		assertThat(this.table.attach(UUID.randomUUID(), List.of(row), mail)).isZero();
-		assertThat(this.table.attach(TOKEN, List.of(row), mail)).isOne();
+		assertThat(this.table.attach(UUID.randomUUID(), Map.of(row, mail))).isEmpty();
+		assertThat(this.table.attach(TOKEN, Map.of(row, mail))).containsExactly(row);
 	}
 
 	@Test
 	void takesBackClaimsThatHaveEnded() {
 		UUID row = pending(ADA, "one");
 		claim(DUE);
-		assertThat(this.table.reap(UNTIL)).isZero();
-		assertThat(this.table.reap(UNTIL.plusMillis(1))).isOne();
+		assertThat(this.table.reap(UNTIL)).isEqualTo(new Reaped(0, 0));
+		assertThat(this.table.reap(UNTIL.plusMillis(1))).isEqualTo(new Reaped(1, 0));
 		assertThat(RowFixture.state(this.database, row)).isEqualTo(ReminderState.PENDING);
-		assertThat(this.table.finish(TOKEN, List.of(row), ReminderState.SENT, null)).isZero();
+		assertThat(this.table.finish(TOKEN, Map.of(row, SENT))).isEmpty();
 	}
 
 	@ParameterizedTest
 	@EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "CLAIMED")
 	void takesBackClaimedRowsOnly(ReminderState state) {
 		RowFixture.put(this.database, pending(ADA, "one"), state, UNTIL);
-		assertThat(this.table.reap(UNTIL.plus(Duration.ofDays(1)))).isZero();
+		assertThat(this.table.reap(UNTIL.plus(Duration.ofDays(1)))).isEqualTo(new Reaped(0, 0));
+	}
+
+	@Test
+	void takesSomePeopleAtOnceEachWithAllTheirRows() {
+		pending(ADA, "a1");
+		pending(ADA, "a2");
+		pending(BEN, "b1");
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, new Bounds(10, 50), Set.of())).extracting(Claimed::person)
+			.containsExactlyInAnyOrder(ADA, ADA, BEN);
+	}
+
+	@Test
+	void leavesChannelsAloneThatAreClosed() {
+		pending(ADA, "one");
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, Set.of("mail"))).isEmpty();
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, Set.of("push"))).hasSize(1);
+	}
+
+	@Test
+	void whatWaitsForATimeOfDayWasNoTry() {
+		UUID row = pending(ADA, "one");
+		claim(DUE);
+		Instant morning = DUE.plus(Duration.ofHours(20));
+		this.table.postpone(UUID.randomUUID(), Map.of(row, DUE));
+		this.table.postpone(TOKEN, Map.of(row, morning));
+		assertThat(claim(morning.minusMillis(1))).isEmpty();
+		assertThat(this.table.claim(morning, UNTIL, TOKEN, ONE, Set.of())).singleElement()
+			.extracting(Claimed::attempts)
+			.isEqualTo(1);
+	}
+
+	/** RFC 1047: nobody can tell whether the other side has it. */
+	@Test
+	void countsMessagesThatMayHaveLeft() {
+		UUID row = pending(ADA, "one");
+		UUID mail = MessageTableTests.save(this.database, ADA, "mail", DUE);
+		claim(DUE);
+		this.table.attach(TOKEN, Map.of(row, mail));
+		assertThat(this.table.reap(UNTIL.plusMillis(1))).isEqualTo(new Reaped(1, 1));
+		assertThat(new MessageTable(this.database).find(mail).orElseThrow().uncertain()).isEqualTo(1);
 	}
 
 }

@@ -14,8 +14,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.leafward.accounts.PersonId;
 import org.leafward.reminders.Message;
 import org.leafward.reminders.MessageState;
+import org.leafward.reminders.MessageText;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.RowFixture;
+import org.leafward.reminders.Series;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.support.TestDatabase;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -36,13 +38,22 @@ class MessageTableTests {
 	private MessageTable table;
 
 	static UUID save(JdbcClient database, PersonId person, String name, Instant made) {
-		new MessageTable(database).save(mail(person, name, made, "words"));
+		new MessageTable(database).save(List.of(mail(person, name, made, "words")));
 		return TaskFixture.id(name);
 	}
 
 	private static Message mail(PersonId person, String name, Instant made, String text) {
-		return new Message(TaskFixture.id(name), person, "Leafward <a@b>", "ada@example.org", "Ada", "subject", text,
-				"<p>words</p>", "<%s@b>".formatted(name), MessageState.WAITING, made, null, null);
+		return message(person, name, "ada@example.org", words("subject", text), "<%s@b>".formatted(name), made);
+	}
+
+	private static Message message(PersonId person, String name, String recipient, MessageText words, String messageId,
+			Instant made) {
+		return new Message(TaskFixture.id(name), person, "mail", Series.SINGLE, "Leafward <a@b>", recipient, "Ada",
+				words, "<task@b>", messageId, MessageState.WAITING, made, null, null, 0);
+	}
+
+	private static MessageText words(String subject, String text) {
+		return new MessageText(subject, text, "<p>words</p>", "few words", "https://b/tasks/1", "{}");
 	}
 
 	@BeforeEach
@@ -60,7 +71,7 @@ class MessageTableTests {
 	@Test
 	void givesBackWhatWasSaved() {
 		Message mail = mail(ADA, "one", MADE, "words");
-		this.table.save(mail);
+		this.table.save(List.of(mail));
 		assertThat(this.table.find(mail.id())).contains(mail);
 		assertThat(this.table.find(UUID.randomUUID())).isEmpty();
 	}
@@ -68,9 +79,8 @@ class MessageTableTests {
 	@Test
 	void keepsMessageIdAndTimeWhenSavedAgain() {
 		save(this.database, ADA, "one", MADE);
-		Message again = new Message(TaskFixture.id("one"), ADA, "Leafward <a@b>", "new@example.org", "Ada", "new",
-				"new", "new", "<new@b>", MessageState.WAITING, MADE.plusSeconds(60), null, null);
-		this.table.save(again);
+		Message again = message(ADA, "one", "new@example.org", words("new", "new"), "<new@b>", MADE.plusSeconds(60));
+		this.table.save(List.of(again));
 		assertThat(this.table.find(again.id())).get()
 			.extracting(Message::messageId, Message::createdAt, Message::text, Message::recipient)
 			.containsExactly("<one@b>", MADE, "new", "new@example.org");
@@ -80,10 +90,10 @@ class MessageTableTests {
 	@EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "WAITING")
 	void leavesAMailThatNoLongerWaits(MessageState state) {
 		UUID id = save(this.database, ADA, "one", MADE);
-		this.table.record(id, state, MADE, "reply");
-		this.table.save(mail(ADA, "one", MADE, "other words"));
-		this.table.record(id, MessageState.WAITING, null, null);
-		this.table.dropUnwanted(ADA);
+		record(id, state, MADE, "reply");
+		this.table.save(List.of(mail(ADA, "one", MADE, "other words")));
+		record(id, MessageState.WAITING, null, null);
+		this.table.dropUnwanted(List.of(ADA));
 		assertThat(this.table.find(id)).get()
 			.extracting(Message::state, Message::text, Message::sentAt, Message::serverReply)
 			.containsExactly(state, "words", MADE, "reply");
@@ -94,11 +104,11 @@ class MessageTableTests {
 	void dropsAMailThatNoRowWaitsFor(ReminderState state) {
 		UUID id = save(this.database, ADA, "one", MADE);
 		UUID row = RowFixture.pending(this.database, ADA, "task", LocalDate.parse("2026-11-12"));
-		this.database.sql("update reminders.reminder set mail_id = ?").param(id).update();
+		this.database.sql("update reminders.reminder set message_id = ?").param(id).update();
 		RowFixture.put(this.database, row, state, MADE);
-		this.table.dropUnwanted(BEN);
+		this.table.dropUnwanted(List.of(BEN));
 		assertThat(this.table.find(id).orElseThrow().state()).isEqualTo(MessageState.WAITING);
-		this.table.dropUnwanted(ADA);
+		this.table.dropUnwanted(List.of(ADA));
 		boolean awaited = Set.of(ReminderState.PENDING, ReminderState.CLAIMED).contains(state);
 		assertThat(this.table.find(id).orElseThrow().state())
 			.isEqualTo(awaited ? MessageState.WAITING : MessageState.DROPPED);
@@ -113,6 +123,10 @@ class MessageTableTests {
 		assertThat(ids(this.table.newest(null, 2, 2))).containsExactly(first);
 		assertThat(ids(this.table.newest(ADA, 0, 10))).containsExactly(third, first);
 		assertThat(ids(this.table.newest(ADA, 1, 10))).containsExactly(first);
+	}
+
+	private void record(UUID id, MessageState state, Instant sentAt, String reply) {
+		this.table.record(List.of(new MessageTable.Record(id, state, sentAt, reply, false)));
 	}
 
 	private static List<UUID> ids(List<Message> mails) {

@@ -1,9 +1,5 @@
 package org.leafward.reminders.store;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.leafward.reminders.RowFixture.wanted;
-import static org.leafward.reminders.TaskFixture.ADA;
-
 import com.zaxxer.hikari.HikariDataSource;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -26,6 +22,10 @@ import org.leafward.reminders.core.Changes;
 import org.leafward.reminders.core.Known;
 import org.leafward.support.TestDatabase;
 import org.springframework.jdbc.core.simple.JdbcClient;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.reminders.RowFixture.wanted;
+import static org.leafward.reminders.TaskFixture.ADA;
 
 class ReminderTableTests {
 
@@ -53,6 +53,14 @@ class ReminderTableTests {
 		this.source.close();
 	}
 
+	private List<Known> known(PersonId person, DayWindow days) {
+		return this.table.known(List.of(person), days).getOrDefault(person, List.of());
+	}
+
+	private void apply(Changes changes) {
+		this.table.apply(Map.of(ADA, changes), DUE);
+	}
+
 	private static Set<ReminderState> movable() {
 		return Set.of(ReminderState.PENDING, ReminderState.WITHDRAWN);
 	}
@@ -61,8 +69,9 @@ class ReminderTableTests {
 	void addsARowOnce() {
 		UUID row = RowFixture.pending(this.database, ADA, "one", DAY);
 		assertThat(RowFixture.pending(this.database, ADA, "one", DAY)).isEqualTo(row);
-		assertThat(this.table.known(ADA, DayWindow.of(DAY)))
-			.containsExactly(new Known(row, wanted("one", DAY).task(), DAY, DUE, ReminderState.PENDING));
+		assertThat(this.table.known(List.of(ADA), DayWindow.of(DAY)).get(ADA))
+			.containsExactly(new Known(row, TaskFixture.id("one"), "mail:" + TaskFixture.id("one") + "@2026-11-12",
+					"morning:2026-11-12", DAY, DUE, ReminderState.PENDING));
 	}
 
 	@ParameterizedTest
@@ -71,8 +80,8 @@ class ReminderTableTests {
 		UUID row = RowFixture.pending(this.database, ADA, "one", DAY);
 		RowFixture.put(this.database, row, state, DUE);
 		LocalDate later = DAY.plusDays(6);
-		this.table.apply(ADA, new Changes(List.of(), Map.of(row, wanted("one", later)), List.of(), List.of()));
-		Known known = this.table.known(ADA, new DayWindow(DAY, later)).get(0);
+		apply(new Changes(List.of(), Map.of(row, wanted("one", later)), List.of(), List.of()));
+		Known known = known(ADA, new DayWindow(DAY, later)).get(0);
 		assertThat(known.state()).isEqualTo(movable().contains(state) ? ReminderState.PENDING : state);
 		assertThat(known.firstDay()).isEqualTo(movable().contains(state) ? later : DAY);
 	}
@@ -84,7 +93,7 @@ class ReminderTableTests {
 		UUID late = RowFixture.pending(this.database, ADA, "late", DAY);
 		RowFixture.put(this.database, gone, state, DUE);
 		RowFixture.put(this.database, late, state, DUE);
-		this.table.apply(ADA, new Changes(List.of(), Map.of(), List.of(gone), List.of(late)));
+		apply(new Changes(List.of(), Map.of(), List.of(gone), List.of(late)));
 		boolean pending = state == ReminderState.PENDING;
 		assertThat(RowFixture.state(this.database, gone)).isEqualTo(pending ? ReminderState.WITHDRAWN : state);
 		assertThat(RowFixture.state(this.database, late)).isEqualTo(pending ? ReminderState.EXPIRED : state);
@@ -96,9 +105,9 @@ class ReminderTableTests {
 		UUID row = RowFixture.pending(this.database, ADA, "one", DAY);
 		RowFixture.put(this.database, row, state, DUE);
 		boolean open = Set.of(ReminderState.PENDING, ReminderState.CLAIMED).contains(state);
-		assertThat(this.table.known(ADA, new DayWindow(DAY.plusDays(1), DAY.plusDays(2)))).hasSize(open ? 1 : 0);
-		assertThat(this.table.known(ADA, new DayWindow(DAY, DAY.plusDays(2)))).hasSize(1);
-		assertThat(this.table.known(BEN, new DayWindow(DAY, DAY.plusDays(2)))).isEmpty();
+		assertThat(known(ADA, new DayWindow(DAY.plusDays(1), DAY.plusDays(2)))).hasSize(open ? 1 : 0);
+		assertThat(known(ADA, new DayWindow(DAY, DAY.plusDays(2)))).hasSize(1);
+		assertThat(known(BEN, new DayWindow(DAY, DAY.plusDays(2)))).isEmpty();
 	}
 
 	@ParameterizedTest

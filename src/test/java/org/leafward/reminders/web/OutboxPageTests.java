@@ -19,6 +19,7 @@ import org.leafward.accounts.Person;
 import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
 import org.leafward.reminders.Message;
+import org.leafward.reminders.MessageFixture;
 import org.leafward.reminders.MessagePage;
 import org.leafward.reminders.MessageState;
 import org.leafward.reminders.Outbox;
@@ -84,9 +85,10 @@ class OutboxPageTests {
 	}
 
 	private static Message mail(MessageState state) {
-		return new Message(TaskFixture.id("mail"), ADA, "Leafward <reminders@example.org>", "ada@example.org", "Ada",
-				"Thu 12 Nov: <b>Water</b>", "One task begins.\n<script>", "<p>html</p>", "<1@example.org>", state,
-				Instant.parse("2026-11-12T13:00:00Z"), null, null);
+		return MessageFixture.at(
+				MessageFixture.mail("mail",
+						MessageFixture.words("Thu 12 Nov: <b>Water</b>", "One task begins.\n<script>", "<p>html</p>")),
+				state, Instant.parse("2026-11-12T13:00:00Z"));
 	}
 
 	private MvcTestResult get(Viewer viewer, String path) {

@@ -15,9 +15,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.leafward.reminders.Message;
-import org.leafward.reminders.MessageState;
+import org.leafward.reminders.MessageFixture;
 import org.leafward.reminders.SenderFixture;
-import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.channel.Delivery;
 import org.leafward.reminders.channel.Delivery.Outcome;
 
@@ -33,9 +32,8 @@ class MailChannelTests {
 	private static final Instant MADE = Instant.parse("2026-11-12T06:00:00Z");
 
 	private static Message mail(String recipient, String name, String subject, String text) {
-		return new Message(TaskFixture.id("mail"), TaskFixture.ADA, "Gärten am Ort <reminders@example.org>", recipient,
-				name, subject, text, "<!DOCTYPE html>\n<html lang=\"en\"><body><p>Grüße</p></body></html>\n",
-				"<7c1e@example.org>", MessageState.WAITING, MADE, null, null);
+		return MessageFixture.mail("7c1e", "Gärten am Ort <reminders@example.org>", recipient, name, MessageFixture
+			.words(subject, text, "<!DOCTYPE html>\n<html lang=\"en\"><body><p>Grüße</p></body></html>\n"));
 	}
 
 	private static Delivery send(Message mail) {

@@ -2,15 +2,13 @@ package org.leafward.reminders.channel.mail;
 
 import java.net.InetAddress;
 import java.net.ServerSocket;
-import java.time.Instant;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.leafward.reminders.Message;
-import org.leafward.reminders.MessageState;
+import org.leafward.reminders.MessageFixture;
 import org.leafward.reminders.ScriptedSmtp;
 import org.leafward.reminders.SenderFixture;
-import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.channel.Delivery;
 import org.leafward.reminders.channel.Delivery.Outcome;
 
@@ -18,9 +16,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 class SmtpTroubleTests {
 
-	private static final Message MAIL = new Message(TaskFixture.id("mail"), TaskFixture.ADA, "a@example.org",
-			"ada@example.org", "Ada", "subject", "text", "<p>text</p>", "<1@example.org>", MessageState.WAITING,
-			Instant.parse("2026-11-12T06:00:00Z"), null, null);
+	private static final Message MAIL = MessageFixture.mail("1",
+			MessageFixture.words("subject", "text", "<p>text</p>"));
 
 	private static Delivery deliver(int port) {
 		return new MailChannel(SenderFixture.to(port)).deliver(MAIL);
