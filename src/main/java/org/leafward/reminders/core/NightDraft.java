@@ -2,10 +2,13 @@ package org.leafward.reminders.core;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import org.leafward.care.CareTask;
+import org.leafward.register.SiteId;
 import org.leafward.reminders.core.Letter.Block;
 import org.leafward.reminders.core.Letter.Entries;
 import org.leafward.reminders.core.Letter.Part;
@@ -17,8 +20,8 @@ import org.leafward.reminders.core.Letter.Sentence;
  */
 final class NightDraft {
 
-	/** Entries of the list of what to cover, more than of any other list. */
-	private static final int MOST_COVERED = 100;
+	/** Sites in the list of what to cover, more than entries of any other list. */
+	private static final int MOST_SITES = 100;
 
 	private final List<ReminderItem> items;
 
@@ -65,13 +68,17 @@ final class NightDraft {
 	}
 
 	private List<Sentence> cover() {
+		Map<SiteId, List<CareTask>> sites = new LinkedHashMap<>();
+		this.items
+			.forEach((item) -> sites.computeIfAbsent(item.task().site(), (key) -> new ArrayList<>()).add(item.task()));
 		List<Sentence> cover = new ArrayList<>();
-		this.groups.stream().limit(MOST_COVERED).map(TaskWords::tasks).forEach((tasks) -> {
-			String site = this.words.site(tasks.get(0));
-			cover.add(Sentence.of(this.wording.say(Word.ENTRY_COVER, site, this.words.plants(tasks))));
-		});
-		if (this.groups.size() > MOST_COVERED) {
-			cover.add(more(this.groups.size() - MOST_COVERED));
+		sites.values()
+			.stream()
+			.limit(MOST_SITES)
+			.forEach((tasks) -> cover.add(Sentence
+				.of(this.wording.say(Word.ENTRY_COVER, this.words.site(tasks.get(0)), this.words.plants(tasks)))));
+		if (sites.size() > MOST_SITES) {
+			cover.add(more(sites.size() - MOST_SITES));
 		}
 		return cover;
 	}

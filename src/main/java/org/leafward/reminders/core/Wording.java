@@ -97,8 +97,8 @@ public final class Wording {
 	 * @return one line of at most {@value #LONGEST_TEXT} code points
 	 */
 	public String said(String english) {
-		return this.asWritten ? OneLine.of(english, LONGEST_TEXT) : kept(this.texts, english,
-				(text) -> OneLine.of(this.units.in(this.book.say(text)), LONGEST_TEXT));
+		return this.asWritten ? OneLine.of(english, LONGEST_TEXT)
+				: kept(this.texts, english, (text) -> OneLine.of(this.units.in(this.book.say(text)), LONGEST_TEXT));
 	}
 
 	/**

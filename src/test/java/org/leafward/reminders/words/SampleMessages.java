@@ -152,8 +152,7 @@ public final class SampleMessages {
 	private static List<ReminderItem> tonight() {
 		DayWindow night = DayWindow.of(LocalDate.parse("2026-10-08"));
 		List<CareTask> plants = Stream.of(KITCHEN, "newly-planted")
-			.flatMap((garden) -> planned(garden)
-				.filter((task) -> task.planting() != null && task.kind() == TaskKind.DO)
+			.flatMap((garden) -> planned(garden).filter((task) -> task.planting() != null && task.kind() == TaskKind.DO)
 				.collect(Collectors.toMap(CareTask::subject, Function.identity(), (one, other) -> one, TreeMap::new))
 				.values()
 				.stream()
@@ -189,7 +188,8 @@ public final class SampleMessages {
 	}
 
 	private static Stream<CareTask> withdrawn() {
-		return everything().filter((task) -> task.state() == TaskState.WITHDRAWN).map((task) -> on(task, task.window()));
+		return everything().filter((task) -> task.state() == TaskState.WITHDRAWN)
+			.map((task) -> on(task, task.window()));
 	}
 
 	private static Stream<CareTask> planned(String garden) {
