@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.leafward.care.TaskId;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.TaskFixture;
+import org.leafward.reminders.Topic;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -75,7 +75,7 @@ class OutboxPageTests {
 	@BeforeEach
 	void adaHasAMail() {
 		Person ada = new Person(ADA, "Ada", "ada@example.org", ZoneId.of("America/Chicago"));
-		when(this.people.find(any())).thenReturn(Optional.empty());
+		when(this.people.find(any(PersonId.class))).thenReturn(Optional.empty());
 		when(this.people.find(ADA)).thenReturn(Optional.of(ada));
 		Message mail = mail(MessageState.KEPT);
 		when(this.outbox.find(any())).thenReturn(Optional.empty());
