@@ -186,7 +186,7 @@ class TroubleTests {
 		this.house.clock.advance(Duration.ofMinutes(5));
 		assertThat(run()).isOne();
 		assertThat(this.house.mails()).singleElement().satisfies((mail) -> {
-			assertThat(mail.text()).startsWith("One task").doesNotContain(two.id().toString());
+			assertThat(mail.text()).startsWith("To do: ").doesNotContain(two.id().toString());
 			assertThat(this.house.receivedIds()).containsExactly(mail.messageId());
 		});
 	}
