@@ -22,6 +22,28 @@ final class AccessSamples {
 	record TokenRow(UUID id, String name, String may, String more, boolean works) {
 	}
 
+	record PushForm(String label) {
+	}
+
+	record PushRow(UUID id, String label, String more, String print) {
+	}
+
+	static Map<String, Object> push() {
+		Map<String, Object> model = new HashMap<>();
+		model.put("section", "reminders");
+		model.put("form", new PushForm("phone in the greenhouse with a name that is much longer than sixty letters"));
+		model.put("errors", Map.of("label", "label has more than 60 characters: shorten it."));
+		model.put("tried", "A trial message is on its way.");
+		model.put("key", "B" + "A".repeat(86));
+		model.put("most", 10);
+		model.put("rows", List.of(
+				new PushRow(UUID.randomUUID(), "phone", "added Thu 12 Nov 2026, last message Fri 13 Nov 2026",
+						"0".repeat(64)),
+				new PushRow(UUID.randomUUID(), "laptop in the shed",
+						"added Thu 12 Nov 2026, no message yet, could not be reached the last time", "1".repeat(64))));
+		return model;
+	}
+
 	static Map<String, Object> tokens() {
 		Map<String, Object> model = new HashMap<>();
 		model.put("section", "me");

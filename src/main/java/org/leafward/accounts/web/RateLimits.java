@@ -36,6 +36,9 @@ class RateLimits {
 		/** Calls of the API that change something, by token. */
 		CALLS(1200, Duration.ofMinutes(10)),
 
+		/** Trial messages, by person. */
+		TRIALS(5, Duration.ofHours(1)),
+
 		/** Whatever strangers may create. */
 		CREATIONS(20, Duration.ofHours(1));
 

@@ -1,5 +1,7 @@
 package org.leafward.accounts.web;
 
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
 import java.time.Duration;
 import org.leafward.accounts.signin.Arrivals;
@@ -28,23 +30,29 @@ import org.springframework.security.web.authentication.ott.OneTimeTokenAuthentic
 import org.springframework.security.web.authentication.logout.HeaderWriterLogoutHandler;
 import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter;
 import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter.Directive;
+import org.springframework.security.web.header.writers.ContentSecurityPolicyHeaderWriter;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 
 /**
- * What may be opened. Feeds are open to whoever has the address, calendars of counties to
- * everybody. The API is open to tokens, the operator's and people's own, as far as their
- * scopes go; sessions don't count there, so no other site's page can use them. Pages are
- * open to whoever is signed in; rules are changed by specialists, of whom the operator is
- * one. Whose a thing is, is asked where it is looked up: {@code register.OpenSites},
- * {@code care.web.Mine}. Calculators are open to everybody, since they read and keep
- * nothing. Everything else is closed.
+ * What may be opened. Feeds, and the links in messages, are open to whoever has the
+ * address, calendars of counties to everybody. The API is open to tokens, the operator's
+ * and people's own, as far as their scopes go; sessions don't count there, so no other
+ * site's page can use them. Pages are open to whoever is signed in; rules are changed by
+ * specialists, of whom the operator is one. Whose a thing is, is asked where it is looked
+ * up: {@code register.OpenSites}, {@code care.web.Mine}. Calculators are open to
+ * everybody, since they read and keep nothing. Everything else is closed.
  */
 @Configuration(proxyBeanMethods = false)
 class SecurityConfiguration {
 
 	private static final String CONTENT_POLICY = "default-src 'none'; object-src 'none'; style-src 'self'; img-src 'self' data:; "
 			+ "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+	/** The page that asks a browser for a subscription; no other runs a script. */
+	private static final String PUSH_PAGE = "/reminders/push";
+
+	private static final String PUSH_POLICY = CONTENT_POLICY + "; script-src 'self'; worker-src 'self'";
 
 	private static final String SIGN_IN = "/sign-in";
 
@@ -90,13 +98,30 @@ class SecurityConfiguration {
 			.build();
 	}
 
+	/**
+	 * Links in messages carry their own secret; who follows one is signed in as nobody.
+	 */
 	@Bean
 	@Order(3)
+	SecurityFilterChain linkSecurity(HttpSecurity http, RateLimits limits) {
+		return http.securityMatcher("/r/**", "/u/**")
+			.authorizeHttpRequests((requests) -> requests.anyRequest().permitAll())
+			.sessionManagement((sessions) -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+			.csrf(AbstractHttpConfigurer::disable)
+			.requestCache((cache) -> cache.disable())
+			.headers(SecurityConfiguration::ofPages)
+			.addFilterBefore(new RateLimitFilter(limits), AuthorizationFilter.class)
+			.build();
+	}
+
+	@Bean
+	@Order(4)
 	SecurityFilterChain pageSecurity(HttpSecurity http, Arrivals arrivals, LinkProvider links, OneTimeLinks tokens,
 			LinkMail mail, LinkRequests requests, RateLimits limits, Doors doors, OpenIdArrival openId, Clock clock,
 			@Value("${leafward.accounts.longest-session:90d}") Duration longest) {
 		String signIn = this.demo ? "/people" : SIGN_IN;
 		http.authorizeHttpRequests((opens) -> {
+			opens.requestMatchers(HttpMethod.GET, "/js/push.js", "/push-worker.js").permitAll();
 			opens.requestMatchers("/css/**", "/actuator/health", SIGN_IN, SIGN_IN + "/*", "/error").permitAll();
 			opens.requestMatchers(HttpMethod.GET, "/calculators", "/calculators/*").permitAll();
 			opens.requestMatchers("/quick", "/quick/**", "/regions/map.svg").permitAll();
@@ -105,7 +130,10 @@ class SecurityConfiguration {
 				opens.requestMatchers("/people", "/people/*").permitAll();
 			}
 			opens.requestMatchers("/workshop", "/workshop/**").hasRole("SPECIALIST");
-			opens.requestMatchers("/replanning", "/accounts", "/accounts/**", "/audit", "/actuator", "/actuator/**")
+			opens
+				.requestMatchers("/replanning", "/accounts", "/accounts/**", "/audit", "/mail-check", "/mail-check/**",
+						"/post-room", "/post-room/**",
+						"/actuator", "/actuator/**")
 				.hasRole("OPERATOR");
 			opens.anyRequest().hasAnyRole("GARDENER", "OPERATOR");
 		})
@@ -127,14 +155,25 @@ class SecurityConfiguration {
 				.logoutSuccessUrl(signIn)
 				.addLogoutHandler(new HeaderWriterLogoutHandler(
 						new ClearSiteDataHeaderWriter(Directive.CACHE, Directive.COOKIES, Directive.STORAGE))))
-			.headers((headers) -> headers.contentSecurityPolicy((policy) -> policy.policyDirectives(CONTENT_POLICY))
-				.referrerPolicy(SecurityConfiguration::keptFromOthers)
-				.crossOriginOpenerPolicy((opener) -> opener.policy(CrossOriginOpenerPolicy.SAME_ORIGIN)));
+			.headers(SecurityConfiguration::ofPages);
 		if (doors.any()) {
 			http.oauth2Login(
 					(login) -> login.loginPage(SIGN_IN).successHandler(openId).failureHandler(new RefusedSignIn()));
 		}
 		return http.build();
+	}
+
+	/** An answer may come with a policy of its own. */
+	private static void contentPolicy(HttpServletRequest request, HttpServletResponse response) {
+		String path = request.getRequestURI().substring(request.getContextPath().length());
+		boolean asks = path.equals(PUSH_PAGE) || path.equals(PUSH_PAGE + "/trial");
+		new ContentSecurityPolicyHeaderWriter(asks ? PUSH_POLICY : CONTENT_POLICY).writeHeaders(request, response);
+	}
+
+	private static void ofPages(HeadersConfigurer<HttpSecurity> headers) {
+		headers.addHeaderWriter(SecurityConfiguration::contentPolicy)
+			.referrerPolicy(SecurityConfiguration::keptFromOthers)
+			.crossOriginOpenerPolicy((opener) -> opener.policy(CrossOriginOpenerPolicy.SAME_ORIGIN));
 	}
 
 	/** Nothing here asks where somebody comes from, and addresses can hold secrets. */

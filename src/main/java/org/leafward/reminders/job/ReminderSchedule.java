@@ -40,7 +40,8 @@ class ReminderSchedule {
 		return TriggerBuilder.newTrigger()
 			.withIdentity("reminders-dispatch-every-30-s")
 			.forJob(remindersDispatchJob)
-			.withSchedule(every(this.dispatchEvery).withMisfireHandlingInstructionNextWithRemainingCount())
+			.withSchedule(every(this.dispatchEvery)
+				.withMisfireHandlingInstructionNextWithRemainingCount())
 			.build();
 	}
 
@@ -54,7 +55,8 @@ class ReminderSchedule {
 		return TriggerBuilder.newTrigger()
 			.withIdentity("reminders-reap-every-5-min")
 			.forJob(remindersReapJob)
-			.withSchedule(every(this.reapEvery).withMisfireHandlingInstructionNextWithRemainingCount())
+			.withSchedule(every(this.reapEvery)
+				.withMisfireHandlingInstructionNextWithRemainingCount())
 			.build();
 	}
 

@@ -53,6 +53,9 @@ import org.leafward.register.SoilFigures;
 import org.leafward.register.SoilTests;
 import org.leafward.register.Waterings;
 import org.leafward.register.Wind;
+import org.leafward.reminders.Series;
+import org.leafward.reminders.core.Links.Act;
+import org.leafward.reminders.links.SignedLinks;
 import org.springframework.boot.test.context.TestComponent;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -63,6 +66,10 @@ class AccessThings {
 	static final String COUNTY = "Alder County";
 
 	static final String STATION = "XX000000001";
+
+	/** The base point of P-256 (FIPS 186-4, D.1.2.3): a public key that fits. */
+	private static final String POINT = "046b17d1f2e12c4247f8bce6e563a440f277037d812deb33a0f4a13945d898c296"
+			+ "4fe342e2fe1a7f9b8ee7eb4a7c0f9e162bce33576b315ececbb6406837bf51f5";
 
 	/** A variable of an address, and what stands before it. */
 	private static final Pattern VARIABLE = Pattern.compile("([^/]+)/\\{[^}]+}");
@@ -96,11 +103,13 @@ class AccessThings {
 
 	private final PackHistory packs;
 
+	private final SignedLinks links;
+
 	private int made;
 
 	AccessThings(Register register, People people, Waterings waterings, SoilTests soilTests, CareLog log,
 			PhenologyLog phenology, TaskCalendar calendar, Feeds feeds, Stations stations, TokenTable tokens,
-			JdbcClient database, Clock clock, PackHistory packs) {
+			JdbcClient database, Clock clock, PackHistory packs, SignedLinks links) {
 		this.register = register;
 		this.people = people;
 		this.waterings = waterings;
@@ -114,6 +123,7 @@ class AccessThings {
 		this.database = database;
 		this.clock = clock;
 		this.packs = packs;
+		this.links = links;
 	}
 
 	/**
@@ -206,6 +216,32 @@ class AccessThings {
 		return this.feeds.createForSite(of.site(), of.owner(), FeedOptions.USUAL).id().value();
 	}
 
+	/** Its push service is this machine, which is never called. */
+	private UUID browser(PersonId owner) {
+		UUID id = UUID.randomUUID();
+		this.database.sql("""
+				insert into reminders.push_subscription (id, person_id, endpoint, p256dh, auth, label, created_at)
+				values (?, ?, ?, decode(?, 'hex'), decode(repeat('00', 16), 'hex'), 'phone', now())
+				""").params(id, owner.value(), "https://127.0.0.1:9/" + id, POINT).update();
+		return id;
+	}
+
+	/** What stands in the link of a reminder that was sent. */
+	private String actLink(Having of) {
+		UUID reminder = UUID.randomUUID();
+		LocalDate today = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC);
+		this.database.sql("""
+				insert into reminders.reminder (id, person_id, task_id, first_day, dedup_key, due_at, expires_at, state,
+					next_try_at)
+				values (?, ?, ?, ?, ?, now(), now(), 'SENT', now())
+				""").params(reminder, of.owner().value(), of.task(), today, "mail:" + reminder).update();
+		return end(this.links.act(reminder, Act.LATER));
+	}
+
+	private static String end(String address) {
+		return address.substring(address.lastIndexOf('/') + 1);
+	}
+
 	private UUID token(PersonId owner) {
 		return token(owner, Set.of(Scope.READ), PersonalTokens.PREFIX + Secret.make(), Duration.ofDays(1)).id();
 	}
@@ -268,6 +304,9 @@ class AccessThings {
 			case "observations" -> (ends ? observation(having.site()) : having.observation()).toString();
 			case "feeds", "subscribe" -> (ends ? feed(having) : having.feed()).toString();
 			case "f" -> having.secret();
+			case "push" -> browser(having.owner()).toString();
+			case "r" -> actLink(having);
+			case "u" -> end(this.links.stop(having.owner(), "mail", Series.SINGLE));
 			case "outbox" -> having.mail().toString();
 			case "tokens" -> (ends ? token(having.owner()) : having.token()).toString();
 			case "people", "accounts" -> having.owner().toString();
