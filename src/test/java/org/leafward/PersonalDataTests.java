@@ -5,8 +5,10 @@ import biweekly.ICalendar;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -37,6 +39,9 @@ import org.leafward.care.WorkDone;
 import org.leafward.climate.Microclimate;
 import org.leafward.feeds.FeedOptions;
 import org.leafward.feeds.Feeds;
+import org.leafward.language.Language;
+import org.leafward.language.Speech;
+import org.leafward.language.Units;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.GeoPoint;
@@ -62,6 +67,13 @@ import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Waterings;
 import org.leafward.register.Wind;
+import org.leafward.reminders.HowToTell;
+import org.leafward.reminders.Manner;
+import org.leafward.reminders.QuietHours;
+import org.leafward.reminders.Series;
+import org.leafward.reminders.Topic;
+import org.leafward.reminders.Wish;
+import org.leafward.reminders.Wishes;
 import org.leafward.support.TestDatabase;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -117,6 +129,9 @@ class PersonalDataTests {
 	private Feeds feeds;
 
 	@Autowired
+	private HowToTell howToTell;
+
+	@Autowired
 	private Replanning replanning;
 
 	@Autowired
@@ -136,7 +151,9 @@ class PersonalDataTests {
 			.containsKeys("accounts.person", "accounts.role", "accounts.audit", "accounts.session",
 					"accounts.one_time_link", "register.site", "register.planting", "register.watering",
 					"register.soil_test", "care.task", "care.log", "care.site_plan", "feeds.feed", "reminders.reminder",
-					"reminders.push_subscription", "reminders.message");
+					"reminders.message", "reminders.wishes", "reminders.wish", "reminders.stopped",
+					"reminders.webhook", "reminders.webhook_trial", "reminders.suppressed",
+					"reminders.push_subscription");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
 		this.replanning.tidy();
@@ -157,7 +174,32 @@ class PersonalDataTests {
 		assertThat(this.register.sitesOf(known)).extracting(Site::id).isEqualTo(had.stream().map(Site::id).toList());
 		assertThat(this.calendar.ofPerson(known, season())).isNotEmpty();
 		assertThat(this.feeds.list(known)).hasSize(2);
+		assertThat(rowsWith(List.of("https://example.org/quick.of.one@"))).containsOnlyKeys("reminders.webhook");
 		assertThat(rowsWith(List.of(quick.toString()))).isEmpty();
+	}
+
+	@Test
+	void howToTellIsTakenAwayToo() {
+		PersonId person = this.people.join("Thea Marlow", "thea.marlow@example.org", CHICAGO).id();
+		chooses(person);
+		Map<String, List<Map<String, Object>>> all = this.records.of(person);
+		assertThat(all.get("how-to-tell")).singleElement()
+			.isEqualTo(Map.of("language", "es", "units", "us", "morning", "06:30:00", "outlookDay", 5, "quietFrom",
+					"21:00:00", "quietTo", "05:00:00", "urgentAnyway", false, "pausedUntil", "2126-12-01"));
+		assertThat(all.get("what-to-tell")).singleElement()
+			.isEqualTo(Map.of("channel", "mail", "topic", "to-do", "manner", "single", "leadDays", 3));
+		assertThat(all.get("left-series")).singleElement()
+			.matches((row) -> row.get("channel").equals("mail") && row.get("series").equals("outlook")
+					&& row.containsKey("since"), "names channel and series");
+	}
+
+	/** How to be told, and a series that was left. */
+	private void chooses(PersonId person) {
+		this.howToTell.save(person,
+				new Wishes(new Speech(Language.SPANISH, Units.US), LocalTime.of(6, 30), DayOfWeek.FRIDAY,
+						new QuietHours(LocalTime.of(21, 0), LocalTime.of(5, 0)), false, LocalDate.of(2126, 12, 1),
+						Map.of("mail", Map.of(Topic.TO_DO, new Wish(Manner.SINGLE, 3))), Map.of()));
+		this.howToTell.stop(person, "mail", Series.OUTLOOK);
 	}
 
 	/** A life with everything that the modules keep about somebody. */
@@ -187,6 +229,7 @@ class PersonalDataTests {
 				id);
 		this.feeds.createForPerson(id, id, FeedOptions.USUAL);
 		this.feeds.createForSite(site.id(), id, FeedOptions.USUAL);
+		chooses(id);
 		UUID mail = UUID.randomUUID();
 		this.database
 			.sql("""
@@ -195,11 +238,22 @@ class PersonalDataTests {
 					values (?, ?, 'us@example.org', ?, ?, 'Today', ?, '', ?, 'SENT', now())""")
 			.params(mail, id.value(), email, name, "at " + siteName, "<" + mail + "@example.org>")
 			.update();
+		this.database.sql("insert into reminders.suppressed (address, reason, since) values (lower(?), 'gone', now())")
+			.param(email)
+			.update();
 		this.database.sql("""
 				insert into reminders.reminder (id, person_id, task_id, first_day, dedup_key, due_at, expires_at, state,
 					next_try_at, message_id)
 				values (?, ?, ?, current_date, ?, now(), now(), 'SENT', now(), ?)""")
 			.params(UUID.randomUUID(), id.value(), tasks.get(0).id().value(), UUID.randomUUID().toString(), mail)
+			.update();
+		this.database.sql("""
+				insert into reminders.webhook (person_id, address, secret, created_at)
+				values (?, ?, sha256(?::text::bytea), now())""")
+			.params(id.value(), "https://example.org/" + email, name)
+			.update();
+		this.database.sql("insert into reminders.webhook_trial (person_id, since, trials) values (?, now(), 1)")
+			.param(id.value())
 			.update();
 		this.database.sql("""
 				insert into reminders.push_subscription (id, person_id, endpoint, p256dh, auth, label, created_at)

@@ -9,10 +9,14 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
+import org.leafward.care.CareLog;
 import org.leafward.care.CareTask;
 import org.leafward.care.PlanChanged;
 import org.leafward.care.TaskCalendar;
+import org.leafward.care.TaskStates;
+import org.leafward.language.Phrasebooks;
 import org.leafward.pages.Viewers;
+import org.leafward.register.Register;
 import org.leafward.reminders.dispatch.Dispatcher;
 import org.leafward.support.SettableClock;
 import org.leafward.support.TestDatabase;
@@ -50,6 +54,18 @@ class RemindersModuleTests {
 
 	@MockitoBean
 	private Viewers viewers;
+
+	@MockitoBean
+	private CareLog log;
+
+	@MockitoBean
+	private TaskStates states;
+
+	@MockitoBean
+	private Register register;
+
+	@MockitoBean
+	private Phrasebooks books;
 
 	@Autowired
 	private Reminders reminders;

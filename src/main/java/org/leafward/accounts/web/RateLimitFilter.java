@@ -26,7 +26,13 @@ final class RateLimitFilter extends OncePerRequestFilter {
 	 * all its people, dead addresses among them, and some programs drop a calendar that
 	 * was refused once. 192 random bits need no bound on guessing.
 	 */
-	private static final Pattern GUESSED = Pattern.compile("/sign-in(/once)?|/quick/manage.*");
+	private static final Pattern GUESSED = Pattern.compile("/sign-in(/once)?|/quick/manage.*|/[ru]/.*");
+
+	/**
+	 * Leaving a series. A mail service does it for all its people from one network
+	 * address, and one of them could get the others refused.
+	 */
+	private static final Pattern LEAVING = Pattern.compile("/u/.*");
 
 	private static final Pattern TRIAL = Pattern.compile("(/api/v1)?/reminders/[a-z]+/trial");
 
@@ -47,7 +53,8 @@ final class RateLimitFilter extends OncePerRequestFilter {
 		Authentication known = SecurityContextHolder.getContext().getAuthentication();
 		boolean api = path.startsWith("/api/");
 		String network = request.getRemoteAddr();
-		boolean guessing = GUESSED.matcher(path).matches()
+		boolean leaving = request.getMethod().equals("POST") && LEAVING.matcher(path).matches();
+		boolean guessing = (GUESSED.matcher(path).matches() && !leaving)
 				|| (api && request.getHeader(HttpHeaders.AUTHORIZATION) != null);
 		long wait = guessing ? this.limits.blocked(Kind.GUESSES, network) : 0;
 		if (wait == 0 && !HARMLESS.contains(request.getMethod())) {

@@ -35,13 +35,13 @@ import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHe
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 
 /**
- * What may be opened. Feeds are open to whoever has the address, calendars of counties to
- * everybody. The API is open to tokens, the operator's and people's own, as far as their
- * scopes go; sessions don't count there, so no other site's page can use them. Pages are
- * open to whoever is signed in; rules are changed by specialists, of whom the operator is
- * one. Whose a thing is, is asked where it is looked up: {@code register.OpenSites},
- * {@code care.web.Mine}. Calculators are open to everybody, since they read and keep
- * nothing. Everything else is closed.
+ * What may be opened. Feeds, and the links in messages, are open to whoever has the
+ * address, calendars of counties to everybody. The API is open to tokens, the operator's
+ * and people's own, as far as their scopes go; sessions don't count there, so no other
+ * site's page can use them. Pages are open to whoever is signed in; rules are changed by
+ * specialists, of whom the operator is one. Whose a thing is, is asked where it is looked
+ * up: {@code register.OpenSites}, {@code care.web.Mine}. Calculators are open to
+ * everybody, since they read and keep nothing. Everything else is closed.
  */
 @Configuration(proxyBeanMethods = false)
 class SecurityConfiguration {
@@ -98,8 +98,24 @@ class SecurityConfiguration {
 			.build();
 	}
 
+	/**
+	 * Links in messages carry their own secret; who follows one is signed in as nobody.
+	 */
 	@Bean
 	@Order(3)
+	SecurityFilterChain linkSecurity(HttpSecurity http, RateLimits limits) {
+		return http.securityMatcher("/r/**", "/u/**")
+			.authorizeHttpRequests((requests) -> requests.anyRequest().permitAll())
+			.sessionManagement((sessions) -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+			.csrf(AbstractHttpConfigurer::disable)
+			.requestCache((cache) -> cache.disable())
+			.headers(SecurityConfiguration::ofPages)
+			.addFilterBefore(new RateLimitFilter(limits), AuthorizationFilter.class)
+			.build();
+	}
+
+	@Bean
+	@Order(4)
 	SecurityFilterChain pageSecurity(HttpSecurity http, Arrivals arrivals, LinkProvider links, OneTimeLinks tokens,
 			LinkMail mail, LinkRequests requests, RateLimits limits, Doors doors, OpenIdArrival openId, Clock clock,
 			@Value("${leafward.accounts.longest-session:90d}") Duration longest) {
@@ -114,7 +130,10 @@ class SecurityConfiguration {
 				opens.requestMatchers("/people", "/people/*").permitAll();
 			}
 			opens.requestMatchers("/workshop", "/workshop/**").hasRole("SPECIALIST");
-			opens.requestMatchers("/replanning", "/accounts", "/accounts/**", "/audit", "/actuator", "/actuator/**")
+			opens
+				.requestMatchers("/replanning", "/accounts", "/accounts/**", "/audit", "/mail-check", "/mail-check/**",
+						"/post-room", "/post-room/**",
+						"/actuator", "/actuator/**")
 				.hasRole("OPERATOR");
 			opens.anyRequest().hasAnyRole("GARDENER", "OPERATOR");
 		})
@@ -136,9 +155,7 @@ class SecurityConfiguration {
 				.logoutSuccessUrl(signIn)
 				.addLogoutHandler(new HeaderWriterLogoutHandler(
 						new ClearSiteDataHeaderWriter(Directive.CACHE, Directive.COOKIES, Directive.STORAGE))))
-			.headers((headers) -> headers.addHeaderWriter(SecurityConfiguration::contentPolicy)
-				.referrerPolicy(SecurityConfiguration::keptFromOthers)
-				.crossOriginOpenerPolicy((opener) -> opener.policy(CrossOriginOpenerPolicy.SAME_ORIGIN)));
+			.headers(SecurityConfiguration::ofPages);
 		if (doors.any()) {
 			http.oauth2Login(
 					(login) -> login.loginPage(SIGN_IN).successHandler(openId).failureHandler(new RefusedSignIn()));
@@ -151,6 +168,12 @@ class SecurityConfiguration {
 		String path = request.getRequestURI().substring(request.getContextPath().length());
 		boolean asks = path.equals(PUSH_PAGE) || path.equals(PUSH_PAGE + "/trial");
 		new ContentSecurityPolicyHeaderWriter(asks ? PUSH_POLICY : CONTENT_POLICY).writeHeaders(request, response);
+	}
+
+	private static void ofPages(HeadersConfigurer<HttpSecurity> headers) {
+		headers.addHeaderWriter(SecurityConfiguration::contentPolicy)
+			.referrerPolicy(SecurityConfiguration::keptFromOthers)
+			.crossOriginOpenerPolicy((opener) -> opener.policy(CrossOriginOpenerPolicy.SAME_ORIGIN));
 	}
 
 	/** Nothing here asks where somebody comes from, and addresses can hold secrets. */

@@ -23,7 +23,7 @@ import org.springframework.web.client.RestClient;
  * redirects, no cookies, no second try, no proxy, a time for the whole exchange, and the
  * first {@value #MOST_BYTES} octets of the answer.
  */
-final class StrangersHttp implements AutoCloseable {
+public final class StrangersHttp implements AutoCloseable {
 
 	/** How much of an answer is read. */
 	static final int MOST_BYTES = 4096;
@@ -45,7 +45,7 @@ final class StrangersHttp implements AutoCloseable {
 	 * Opens the client that all builders share.
 	 * @param settings its bounds
 	 */
-	StrangersHttp(HttpSettings settings) {
+	public StrangersHttp(HttpSettings settings) {
 		this(settings, InetAddress::getAllByName);
 	}
 
@@ -93,7 +93,7 @@ final class StrangersHttp implements AutoCloseable {
 	 * A builder of clients.
 	 * @return a new one, with nothing of what Spring lays on others
 	 */
-	RestClient.Builder builder() {
+	public RestClient.Builder builder() {
 		return RestClient.builder()
 			.requestFactory(new HttpComponentsClientHttpRequestFactory(this.client))
 			.defaultHeader(HttpHeaders.USER_AGENT, this.settings.userAgent())

@@ -7,12 +7,14 @@ import java.util.concurrent.ThreadLocalRandom;
 import org.leafward.accounts.People;
 import org.leafward.care.TaskCalendar;
 import org.leafward.reminders.channel.Channel;
-import org.leafward.reminders.core.ReminderText;
+import org.leafward.reminders.core.Links;
 import org.leafward.reminders.core.SenderAddress;
 import org.leafward.reminders.core.Writing;
 import org.leafward.reminders.store.ClaimTable;
 import org.leafward.reminders.store.MessageTable;
 import org.leafward.reminders.store.WishesTable;
+import org.leafward.reminders.words.MessageWords;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -23,8 +25,9 @@ import org.springframework.transaction.support.TransactionOperations;
 class DispatchConfiguration {
 
 	@Bean
-	Writing writing(@Value("${leafward.base-url}") String baseUrl) {
-		return (content, speech) -> ReminderText.of(content.items(), baseUrl.replaceAll("/+$", ""));
+	Writing writing(MessageWords words, ObjectProvider<Links> links, @Value("${leafward.base-url}") String baseUrl) {
+		Links own = links.getIfAvailable(() -> new PlainLinks(baseUrl.replaceAll("/+$", "")));
+		return (content, speech) -> words.write(content, speech, own);
 	}
 
 	@Bean
@@ -38,9 +41,9 @@ class DispatchConfiguration {
 	Dispatcher reminderDispatcher(ClaimTable claims, People people, TaskCalendar calendar, WishesTable wishes,
 			Materialiser materialiser, List<Channel> channels, Ledger ledger,
 			@Value("${leafward.reminders.send-threads:4}") int threads,
-			@Value("${leafward.reminders.claim:10m}") Duration claim, Clock clock) {
+			@Value("${leafward.reminders.claim:10m}") Duration claim, DispatchWatch watch, Clock clock) {
 		return new Dispatcher(claims, new Drafts(people, calendar, channels, wishes), materialiser, channels, ledger,
-				threads, claim, clock);
+				threads, claim, watch, clock);
 	}
 
 }

@@ -88,6 +88,18 @@ public class WishesTable {
 	}
 
 	/**
+	 * Ends a pause.
+	 * @param person who is back
+	 * @return false when there was none
+	 */
+	public boolean endPause(PersonId person) {
+		return this.database
+			.sql("update reminders.wishes set paused_until = null where person_id = ? and paused_until is not null")
+			.param(person.value())
+			.update() > 0;
+	}
+
+	/**
 	 * Leaves a series.
 	 * @param person who
 	 * @param channel code of the channel

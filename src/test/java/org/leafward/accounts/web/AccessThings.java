@@ -53,6 +53,9 @@ import org.leafward.register.SoilFigures;
 import org.leafward.register.SoilTests;
 import org.leafward.register.Waterings;
 import org.leafward.register.Wind;
+import org.leafward.reminders.Series;
+import org.leafward.reminders.core.Links.Act;
+import org.leafward.reminders.links.SignedLinks;
 import org.springframework.boot.test.context.TestComponent;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -100,11 +103,13 @@ class AccessThings {
 
 	private final PackHistory packs;
 
+	private final SignedLinks links;
+
 	private int made;
 
 	AccessThings(Register register, People people, Waterings waterings, SoilTests soilTests, CareLog log,
 			PhenologyLog phenology, TaskCalendar calendar, Feeds feeds, Stations stations, TokenTable tokens,
-			JdbcClient database, Clock clock, PackHistory packs) {
+			JdbcClient database, Clock clock, PackHistory packs, SignedLinks links) {
 		this.register = register;
 		this.people = people;
 		this.waterings = waterings;
@@ -118,6 +123,7 @@ class AccessThings {
 		this.database = database;
 		this.clock = clock;
 		this.packs = packs;
+		this.links = links;
 	}
 
 	/**
@@ -220,6 +226,22 @@ class AccessThings {
 		return id;
 	}
 
+	/** What stands in the link of a reminder that was sent. */
+	private String actLink(Having of) {
+		UUID reminder = UUID.randomUUID();
+		LocalDate today = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC);
+		this.database.sql("""
+				insert into reminders.reminder (id, person_id, task_id, first_day, dedup_key, due_at, expires_at, state,
+					next_try_at)
+				values (?, ?, ?, ?, ?, now(), now(), 'SENT', now())
+				""").params(reminder, of.owner().value(), of.task(), today, "mail:" + reminder).update();
+		return end(this.links.act(reminder, Act.LATER));
+	}
+
+	private static String end(String address) {
+		return address.substring(address.lastIndexOf('/') + 1);
+	}
+
 	private UUID token(PersonId owner) {
 		return token(owner, Set.of(Scope.READ), PersonalTokens.PREFIX + Secret.make(), Duration.ofDays(1)).id();
 	}
@@ -283,6 +305,8 @@ class AccessThings {
 			case "feeds", "subscribe" -> (ends ? feed(having) : having.feed()).toString();
 			case "f" -> having.secret();
 			case "push" -> browser(having.owner()).toString();
+			case "r" -> actLink(having);
+			case "u" -> end(this.links.stop(having.owner(), "mail", Series.SINGLE));
 			case "outbox" -> having.mail().toString();
 			case "tokens" -> (ends ? token(having.owner()) : having.token()).toString();
 			case "people", "accounts" -> having.owner().toString();

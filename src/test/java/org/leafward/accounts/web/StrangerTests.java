@@ -65,8 +65,8 @@ class StrangerTests {
 		long before = sessions();
 		for (String page : List.of("/calculators", "/calculators/water", "/calculators/cover", "/css/leafward.css",
 				"/quick/manage/unknown", "/quick/nothing", "/sign-in/sent", "/sign-in/once", "/sign-in/once?token=x",
-				"/regions/map.svg?width=344", "/actuator/health", "/f/x/tasks.ics", "/f/x", "/api/v1/sites",
-				"/nothing.html", "/favicon.ico", "/a;b")) {
+				"/regions/map.svg?width=344", "/actuator/health", "/f/x/tasks.ics", "/f/x", "/r/x", "/u/x",
+				"/api/v1/sites", "/nothing.html", "/favicon.ico", "/a;b")) {
 			MockHttpServletResponse answer = this.web.perform(get(URI.create(page))).andReturn().getResponse();
 			assertThat(answer.getCookie("SESSION")).as(page).isNull();
 			assertThat(sessions()).as(page).isEqualTo(before);

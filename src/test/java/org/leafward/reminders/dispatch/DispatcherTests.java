@@ -53,7 +53,7 @@ class DispatcherTests {
 		assertThat(runAt(DUE)).isOne();
 		assertThat(this.house.received()).singleElement().satisfies((message) -> {
 			assertThat(message.getAllRecipients()).singleElement().hasToString("ada <ada@example.org>");
-			assertThat(message.getSubject()).startsWith("Thu 12 Nov: Water deeply");
+			assertThat(message.getSubject()).startsWith("Thu 12 Nov 2026: Water deeply");
 			String text = (String) ((MimeMultipart) message.getContent()).getBodyPart(0).getContent();
 			assertThat(text).contains("https://plants.example.org/tasks/" + task.id());
 		});
@@ -84,7 +84,7 @@ class DispatcherTests {
 		}
 		assertThat(runAt(DUE)).isOne();
 		assertThat(this.house.received()).hasSize(1);
-		assertThat(this.house.mails().get(0).text()).startsWith("One task, from Thu 12 Nov on.")
+		assertThat(this.house.mails().get(0).text()).startsWith("To do: Thu 12 Nov 2026 to ")
 			.contains(": 10 plantings");
 	}
 
@@ -163,7 +163,7 @@ class DispatcherTests {
 		CareTask task = this.house.planned("one");
 		this.house.garden.plan(TaskFixture.moved(task, DAY.minusDays(1)));
 		assertThat(runAt(DUE)).isOne();
-		assertThat(this.house.mails().get(0).text()).startsWith("One task, from Wed 11 Nov on.");
+		assertThat(this.house.mails().get(0).text()).startsWith("To do: Wed 11 Nov 2026 to ");
 	}
 
 	@Test

@@ -6,13 +6,13 @@ import java.util.List;
 import javax.sql.DataSource;
 import org.leafward.reminders.Garden;
 import org.leafward.reminders.channel.Channel;
-import org.leafward.reminders.core.ReminderText;
 import org.leafward.reminders.core.SenderAddress;
 import org.leafward.reminders.core.Writing;
 import org.leafward.reminders.store.ClaimTable;
 import org.leafward.reminders.store.MessageTable;
 import org.leafward.reminders.store.ReminderTable;
 import org.leafward.reminders.store.WishesTable;
+import org.leafward.reminders.words.WordsFixture;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -31,11 +31,11 @@ record Node(Materialiser materialiser, Dispatcher dispatcher) {
 		List<Channel> channels = List.of(channel);
 		Materialiser materialiser = new Materialiser(garden.people(), garden.calendar(), channels, wishes,
 				new ReminderTable(database), mails, transactions, clock);
-		Writing writing = (content, speech) -> ReminderText.of(content.items(), "https://plants.example.org");
+		Writing writing = WordsFixture::write;
 		Ledger ledger = new Ledger(claims, mails, transactions, writing,
 				SenderAddress.of("Leafward <reminders@example.org>"), () -> 0.5, clock);
 		Drafts drafts = new Drafts(garden.people(), garden.calendar(), channels, wishes);
-		return new Node(materialiser, new Dispatcher(claims, drafts, materialiser, channels, ledger, 2, CLAIM, clock));
+		return new Node(materialiser, new Dispatcher(claims, drafts, materialiser, channels, ledger, 2, CLAIM, DispatchWatch.NONE, clock));
 	}
 
 }

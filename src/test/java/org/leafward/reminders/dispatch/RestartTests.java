@@ -146,7 +146,7 @@ class RestartTests {
 		Set<String> recipients = new TreeSet<>();
 		for (Message mail : this.house.mails()) {
 			recipients.add(mail.recipient());
-			assertThat(mail.text()).startsWith("One task, from ").contains(": 3 plantings");
+			assertThat(mail.text()).startsWith("To do: ").contains(": 3 plantings");
 		}
 		assertThat(recipients).hasSize(persons);
 		assertThat(new TreeSet<>(this.house.receivedIds())).hasSize(persons);
