@@ -25,7 +25,6 @@ import org.leafward.reminders.store.ReminderTable;
 import org.leafward.reminders.store.WishesTable;
 import org.leafward.support.SettableClock;
 import org.leafward.support.TestDatabase;
-import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -50,11 +49,11 @@ class ToldAsWishedTests {
 	@BeforeEach
 	void aTaskOfAda() {
 		this.source = TestDatabase.fresh();
-		JdbcTemplate database = new JdbcTemplate(this.source);
+		JdbcClient database = JdbcClient.create(this.source);
 		TransactionTemplate transactions = new TransactionTemplate(new JdbcTransactionManager(this.source));
 		List<Channel> channels = List.of(new ChannelFixture("mail", "E-mail", Set.of(ADA)),
 				new ChannelFixture("push", "Push messages", Set.of(ADA)));
-		WishesTable wishes = new WishesTable(JdbcClient.create(database));
+		WishesTable wishes = new WishesTable(database);
 		ReminderTable rows = new ReminderTable(database);
 		Materialiser materialiser = new Materialiser(this.garden.people(), this.garden.calendar(), channels, wishes,
 				rows, new MessageTable(database), transactions, this.clock);
