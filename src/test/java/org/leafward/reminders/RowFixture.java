@@ -31,7 +31,7 @@ public final class RowFixture {
 		// What is due already isn't spread over the morning.
 		new ReminderTable(database).apply(
 				Map.of(person, new Changes(List.of(wanted(task, day)), Map.of(), List.of(), List.of())),
-				wanted(task, day).dueAt().plusSeconds(1));
+				wanted(task, day).dueAt());
 		return row(database, task, day);
 	}
 

@@ -38,9 +38,9 @@ class DispatchConfiguration {
 	Dispatcher reminderDispatcher(ClaimTable claims, People people, TaskCalendar calendar, WishesTable wishes,
 			Materialiser materialiser, List<Channel> channels, Ledger ledger,
 			@Value("${leafward.reminders.send-threads:4}") int threads,
-			@Value("${leafward.reminders.claim:10m}") Duration claim, Clock clock) {
+			@Value("${leafward.reminders.claim:10m}") Duration claim, DispatchWatch watch, Clock clock) {
 		return new Dispatcher(claims, new Drafts(people, calendar, channels, wishes), materialiser, channels, ledger,
-				threads, claim, clock);
+				threads, claim, watch, clock);
 	}
 
 }

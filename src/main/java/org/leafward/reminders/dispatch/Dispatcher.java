@@ -73,6 +73,8 @@ public class Dispatcher implements AutoCloseable {
 
 	private final Duration claim;
 
+	private final DispatchWatch watch;
+
 	private final Clock clock;
 
 	/**
@@ -85,10 +87,11 @@ public class Dispatcher implements AutoCloseable {
 	 * @param threads how many messages leave at once, 1 to 64
 	 * @param claim how long a claim lasts, far longer than its messages can take with all
 	 * time-outs
+	 * @param watch is told what comes of messages
 	 * @param clock what time it is
 	 */
 	Dispatcher(ClaimTable claims, Drafts drafts, Materialiser materialiser, List<Channel> channels, Ledger ledger,
-			int threads, Duration claim, Clock clock) {
+			int threads, Duration claim, DispatchWatch watch, Clock clock) {
 		this.claims = claims;
 		this.drafts = drafts;
 		this.materialiser = materialiser;
@@ -96,6 +99,7 @@ public class Dispatcher implements AutoCloseable {
 		this.ledger = ledger;
 		this.threads = threads;
 		this.claim = claim;
+		this.watch = watch;
 		this.senders = Executors.newFixedThreadPool(threads, (task) -> {
 			Thread thread = new Thread(task, "reminders-send");
 			thread.setDaemon(true);
@@ -133,6 +137,7 @@ public class Dispatcher implements AutoCloseable {
 		if (reaped.rows() > 0) {
 			LOG.warn("{} reminders were claimed by a node that did not finish them; {} messages may go out twice",
 					reaped.rows(), reaped.messages());
+			this.watch.repeated(reaped.messages());
 		}
 		return reaped;
 	}
@@ -232,6 +237,8 @@ public class Dispatcher implements AutoCloseable {
 			.forEach((result) -> this.ledger.putBack(token, result.outgoing().rows()));
 		if (!tried.isEmpty()) {
 			this.ledger.close(token, tried);
+			tried.forEach((result) -> this.watch.delivered(result.outgoing().message().channel(),
+					result.delivery().outcome()));
 		}
 		Set<Outcome> away = Set.of(Outcome.TAKEN, Outcome.KEPT, Outcome.UNCERTAIN);
 		return (int) tried.stream().filter((result) -> away.contains(result.delivery().outcome())).count();

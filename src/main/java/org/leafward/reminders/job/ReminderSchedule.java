@@ -1,12 +1,15 @@
 package org.leafward.reminders.job;
 
+import java.time.Duration;
 import org.quartz.CronScheduleBuilder;
+import org.quartz.DateBuilder;
 import org.quartz.Job;
 import org.quartz.JobBuilder;
 import org.quartz.JobDetail;
 import org.quartz.SimpleScheduleBuilder;
 import org.quartz.Trigger;
 import org.quartz.TriggerBuilder;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -17,9 +20,15 @@ import org.springframework.context.annotation.Configuration;
 @Configuration(proxyBeanMethods = false)
 class ReminderSchedule {
 
-	private static final int DISPATCH_SECONDS = 30;
+	private final Duration dispatchEvery;
 
-	private static final int REAP_MINUTES = 5;
+	private final Duration reapEvery;
+
+	ReminderSchedule(@Value("${leafward.reminders.dispatch-every:30s}") Duration dispatchEvery,
+			@Value("${leafward.reminders.reap-every:5m}") Duration reapEvery) {
+		this.dispatchEvery = dispatchEvery;
+		this.reapEvery = reapEvery;
+	}
 
 	@Bean
 	JobDetail remindersDispatchJob() {
@@ -31,7 +40,7 @@ class ReminderSchedule {
 		return TriggerBuilder.newTrigger()
 			.withIdentity("reminders-dispatch-every-30-s")
 			.forJob(remindersDispatchJob)
-			.withSchedule(SimpleScheduleBuilder.repeatSecondlyForever(DISPATCH_SECONDS)
+			.withSchedule(every(this.dispatchEvery)
 				.withMisfireHandlingInstructionNextWithRemainingCount())
 			.build();
 	}
@@ -46,7 +55,7 @@ class ReminderSchedule {
 		return TriggerBuilder.newTrigger()
 			.withIdentity("reminders-reap-every-5-min")
 			.forJob(remindersReapJob)
-			.withSchedule(SimpleScheduleBuilder.repeatMinutelyForever(REAP_MINUTES)
+			.withSchedule(every(this.reapEvery)
 				.withMisfireHandlingInstructionNextWithRemainingCount())
 			.build();
 	}
@@ -64,6 +73,25 @@ class ReminderSchedule {
 			.withSchedule(
 					CronScheduleBuilder.dailyAtHourAndMinute(2, 10).withMisfireHandlingInstructionFireAndProceed())
 			.build();
+	}
+
+	@Bean
+	JobDetail remindersPurgeJob() {
+		return job("reminders-purge", PurgeJob.class);
+	}
+
+	@Bean
+	Trigger remindersPurgeTrigger(JobDetail remindersPurgeJob) {
+		return TriggerBuilder.newTrigger()
+			.withIdentity("reminders-purge-weekly")
+			.forJob(remindersPurgeJob)
+			.withSchedule(CronScheduleBuilder.weeklyOnDayAndHourAndMinute(DateBuilder.SUNDAY, 3, 40)
+				.withMisfireHandlingInstructionFireAndProceed())
+			.build();
+	}
+
+	private static SimpleScheduleBuilder every(Duration interval) {
+		return SimpleScheduleBuilder.simpleSchedule().withIntervalInMilliseconds(interval.toMillis()).repeatForever();
 	}
 
 	private static JobDetail job(String name, Class<? extends Job> type) {

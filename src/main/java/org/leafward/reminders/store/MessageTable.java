@@ -167,7 +167,7 @@ public class MessageTable {
 		return select.query(MessageTable::message).list();
 	}
 
-	private static Message message(ResultSet row, int number) throws SQLException {
+	static Message message(ResultSet row, int number) throws SQLException {
 		MessageText words = new MessageText(row.getString("subject"), row.getString("body_text"),
 				row.getString("body_html"), row.getString("brief"), row.getString("link"), row.getString("content"));
 		return new Message(row.getObject("id", UUID.class), new PersonId(row.getObject("person_id", UUID.class)),

@@ -142,7 +142,7 @@ public class ReminderTable {
 	 */
 	private static Instant firstTry(PersonId person, Wanted wanted, Instant now) {
 		long spread = Math.floorMod(person.value().getMostSignificantBits(), SPREAD.toSeconds());
-		return wanted.dueAt().isBefore(now) ? wanted.dueAt() : wanted.dueAt().plusSeconds(spread);
+		return wanted.dueAt().isAfter(now) ? wanted.dueAt().plusSeconds(spread) : now;
 	}
 
 	/** A moved reminder starts anew: other day, other message. */

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
+import org.leafward.accounts.PersonId;
 import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
 import org.leafward.reminders.Message;

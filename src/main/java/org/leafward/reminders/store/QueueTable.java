@@ -1,0 +1,161 @@
+package org.leafward.reminders.store;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.leafward.reminders.Message;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** What an operator wants to know of the rows, and what is tidied away. */
+@Repository
+public class QueueTable {
+
+	private static final int BATCH = 10_000;
+
+	private final JdbcClient database;
+
+	/**
+	 * Creates the table's door.
+	 * @param database where it lies
+	 */
+	public QueueTable(JdbcClient database) {
+		this.database = database;
+	}
+
+	/**
+	 * How much waits.
+	 *
+	 * @param due reminders whose time has come and that no node has taken
+	 * @param claimed reminders that a node is sending
+	 * @param waiting reminders that failed and wait for their next try
+	 * @param ahead reminders whose time is to come
+	 * @param oldest since when the oldest of those due, claimed and waiting ought to have
+	 * left; null when there is none
+	 */
+	public record Depth(long due, long claimed, long waiting, long ahead, @Nullable Instant oldest) {
+	}
+
+	/**
+	 * Counts what waits. What was put off for quiet hours or a pause is not late.
+	 * @param now the time
+	 * @return the numbers
+	 */
+	public Depth depth(Instant now) {
+		return this.database.sql("""
+				select count(*) filter (where state = 'PENDING' and next_try_at <= :now) as due,
+					count(*) filter (where state = 'CLAIMED') as claimed,
+					count(*) filter (where state = 'PENDING' and next_try_at > :now and attempts > 0) as waiting,
+					count(*) filter (where state = 'PENDING' and next_try_at > :now and attempts = 0) as ahead,
+					min(case when attempts > 0 then due_at else next_try_at end)
+						filter (where next_try_at <= :now or attempts > 0) as oldest
+				from reminders.reminder where state in ('PENDING', 'CLAIMED')
+				""")
+			.param("now", Rows.time(now))
+			.query((row, number) -> new Depth(row.getLong("due"), row.getLong("claimed"), row.getLong("waiting"),
+					row.getLong("ahead"), Rows.timeOrNull(row, "oldest")))
+			.single();
+	}
+
+	/**
+	 * Messages that left in an hour.
+	 *
+	 * @param from first instant of the hour
+	 * @param messages how many
+	 */
+	public record Hour(Instant from, long messages) {
+	}
+
+	/**
+	 * Messages that left, by hour.
+	 * @param since from this instant on
+	 * @return the latest hour first; hours without any are left out
+	 */
+	public List<Hour> sent(Instant since) {
+		return this.database.sql("""
+				select date_trunc('hour', sent_at) as hour, count(*) as messages from reminders.message
+				where sent_at >= ? group by 1 order by 1 desc
+				""")
+			.param(Rows.time(since))
+			.query((row, number) -> new Hour(Rows.time(row, "hour"), row.getLong("messages")))
+			.list();
+	}
+
+	/**
+	 * Messages that nobody took, and how often nobody knows.
+	 *
+	 * @param failed messages that were refused for good
+	 * @param uncertain how often messages were handed on without word of what came of it
+	 */
+	public record Trouble(long failed, long uncertain) {
+	}
+
+	/**
+	 * Counts trouble.
+	 * @return since messages are kept
+	 */
+	public Trouble trouble() {
+		return this.database.sql("""
+				select count(*) filter (where state = 'FAILED') as failed, coalesce(sum(uncertain), 0) as uncertain
+				from reminders.message where state = 'FAILED' or uncertain > 0
+				""").query((row, number) -> new Trouble(row.getLong("failed"), row.getLong("uncertain"))).single();
+	}
+
+	/**
+	 * Messages that failed, and those that wait after a failure.
+	 * @param skip how many to leave out
+	 * @param most how many at most
+	 * @return newest first
+	 */
+	public List<Message> inTrouble(long skip, int most) {
+		return this.database.sql("""
+				select * from reminders.message
+				where state = 'FAILED' or (state = 'WAITING' and server_reply is not null)
+				order by created_at desc, id desc limit ? offset ?
+				""").params(most, skip).query(MessageTable::message).list();
+	}
+
+	/**
+	 * Lets a message that failed, or waits, be tried at once.
+	 * @param message the message
+	 * @param now the time
+	 * @return how many reminders are tried again; 0 when all have lost their use
+	 */
+	public int retry(UUID message, Instant now) {
+		int rows = this.database.sql("""
+				update reminders.reminder set state = 'PENDING', next_try_at = :now
+				where message_id = :message and state in ('PENDING', 'FAILED') and expires_at > :now
+				""").param("message", message).param("now", Rows.time(now)).update();
+		if (rows > 0) {
+			this.database.sql("update reminders.message set state = 'WAITING' where id = ? and state = 'FAILED'")
+				.param(message)
+				.update();
+		}
+		return rows;
+	}
+
+	/**
+	 * Deletes reminders that ended long ago and messages without any, a batch at a time.
+	 * @param now the time
+	 * @param keep how long they are kept
+	 * @return how many rows of both; 0 when all is tidy
+	 */
+	public int purge(Instant now, Duration keep) {
+		OffsetDateTime before = Rows.time(now.minus(keep));
+		int reminders = this.database.sql("""
+				delete from reminders.reminder where id in (
+					select id from reminders.reminder
+					where state not in ('PENDING', 'CLAIMED') and expires_at < ? limit ?)
+				""").params(before, BATCH).update();
+		int messages = this.database.sql("""
+				delete from reminders.message where id in (
+					select m.id from reminders.message m where m.created_at < ? and m.state <> 'WAITING'
+					and not exists (select 1 from reminders.reminder r where r.message_id = m.id) limit ?)
+				""").params(before, BATCH).update();
+		return reminders + messages;
+	}
+
+}
