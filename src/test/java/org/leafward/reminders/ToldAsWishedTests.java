@@ -22,6 +22,7 @@ import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.dispatch.Materialiser;
 import org.leafward.reminders.store.MessageTable;
 import org.leafward.reminders.store.ReminderTable;
+import org.leafward.reminders.store.SuppressionTable;
 import org.leafward.reminders.store.WishesTable;
 import org.leafward.support.SettableClock;
 import org.leafward.support.TestDatabase;
@@ -57,7 +58,7 @@ class ToldAsWishedTests {
 		ReminderTable rows = new ReminderTable(database);
 		Materialiser materialiser = new Materialiser(this.garden.people(), this.garden.calendar(), channels, wishes,
 				rows, new MessageTable(database), transactions, this.clock);
-		this.howToTell = new HowToTell(wishes, materialiser, transactions, this.clock);
+		this.howToTell = new HowToTell(wishes, new SuppressionTable(database, this.clock), materialiser, transactions, this.clock);
 		this.reminders = new Reminders(rows);
 		this.garden.person("ada", ZoneId.of("Europe/Berlin"));
 		this.garden.plan(TaskFixture.task("one", DAY));
