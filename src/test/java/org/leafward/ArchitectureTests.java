@@ -172,6 +172,13 @@ class ArchitectureTests {
 		.resideInAnyPackage("io.nayuki..");
 
 	@ArchTest
+	static final ArchRule onePackageSeesTheOtherHttpClient = noClasses().that()
+		.resideOutsideOfPackage("org.leafward.platform.http..")
+		.should()
+		.dependOnClassesThat()
+		.resideInAnyPackage("org.apache.hc..");
+
+	@ArchTest
 	static final ArchRule quartzStaysInJobs = noClasses().that()
 		.resideOutsideOfPackages("..job..", "org.leafward.platform..")
 		.should()

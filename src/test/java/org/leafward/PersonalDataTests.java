@@ -151,7 +151,8 @@ class PersonalDataTests {
 			.containsKeys("accounts.person", "accounts.role", "accounts.audit", "accounts.session",
 					"accounts.one_time_link", "register.site", "register.planting", "register.watering",
 					"register.soil_test", "care.task", "care.log", "care.site_plan", "feeds.feed", "reminders.reminder",
-					"reminders.message", "reminders.wishes", "reminders.wish", "reminders.stopped");
+					"reminders.message", "reminders.wishes", "reminders.wish", "reminders.stopped",
+					"reminders.webhook", "reminders.webhook_trial", "reminders.suppressed");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
 		this.replanning.tidy();
@@ -172,6 +173,7 @@ class PersonalDataTests {
 		assertThat(this.register.sitesOf(known)).extracting(Site::id).isEqualTo(had.stream().map(Site::id).toList());
 		assertThat(this.calendar.ofPerson(known, season())).isNotEmpty();
 		assertThat(this.feeds.list(known)).hasSize(2);
+		assertThat(rowsWith(List.of("https://example.org/quick.of.one@"))).containsOnlyKeys("reminders.webhook");
 		assertThat(rowsWith(List.of(quick.toString()))).isEmpty();
 	}
 
@@ -235,11 +237,22 @@ class PersonalDataTests {
 					values (?, ?, 'us@example.org', ?, ?, 'Today', ?, '', ?, 'SENT', now())""")
 			.params(mail, id.value(), email, name, "at " + siteName, "<" + mail + "@example.org>")
 			.update();
+		this.database.sql("insert into reminders.suppressed (address, reason, since) values (lower(?), 'gone', now())")
+			.param(email)
+			.update();
 		this.database.sql("""
 				insert into reminders.reminder (id, person_id, task_id, first_day, dedup_key, due_at, expires_at, state,
 					next_try_at, message_id)
 				values (?, ?, ?, current_date, ?, now(), now(), 'SENT', now(), ?)""")
 			.params(UUID.randomUUID(), id.value(), tasks.get(0).id().value(), UUID.randomUUID().toString(), mail)
+			.update();
+		this.database.sql("""
+				insert into reminders.webhook (person_id, address, secret, created_at)
+				values (?, ?, sha256(?::text::bytea), now())""")
+			.params(id.value(), "https://example.org/" + email, name)
+			.update();
+		this.database.sql("insert into reminders.webhook_trial (person_id, since, trials) values (?, now(), 1)")
+			.param(id.value())
 			.update();
 		this.database.sql("""
 				insert into accounts.one_time_link (token_hash, email, person, expires_at)

@@ -26,6 +26,12 @@ public enum Deed {
 	/** Ended a token. */
 	REVOKED_TOKEN("revoked a token"),
 
+	/** Said where a webhook goes, or took another secret for it. */
+	SET_WEBHOOK("set a webhook"),
+
+	/** Removed a webhook. */
+	REMOVED_WEBHOOK("removed a webhook"),
+
 	/** Took away all that was kept about them. */
 	EXPORTED("took a copy of everything"),
 

@@ -2,17 +2,14 @@ package org.leafward.reminders;
 
 import java.util.List;
 import org.leafward.accounts.EmailAddress;
-import org.leafward.measure.BadInput;
+import org.leafward.measure.Given;
+import org.leafward.measure.NotThere;
 import org.leafward.reminders.store.SuppressionTable;
 import org.springframework.stereotype.Service;
 
-/** Addresses to which no reminders go, for those who run the server. */
+/** The addresses that get no reminders, for the operator. */
 @Service
 public class Suppressions {
-
-	private static final int LARGEST_PAGE = 200;
-
-	private static final int LAST_PAGE = 100_000;
 
 	private final SuppressionTable table;
 
@@ -21,45 +18,35 @@ public class Suppressions {
 	}
 
 	/**
-	 * A page of addresses.
-	 *
-	 * @param addresses the latest first
-	 * @param more whether there is a next page
-	 */
-	public record Page(List<Suppressed> addresses, boolean more) {
-	}
-
-	/**
-	 * Addresses that get nothing.
+	 * All of them.
 	 * @param page from 0 to 100,000
 	 * @param size 1 to 200
-	 * @return the latest first
-	 * @throws BadInput if page or size are out of range
+	 * @return the newest first
+	 * @throws org.leafward.measure.BadInput if page or size are out of range
 	 */
-	public Page list(int page, int size) {
-		if (page < 0 || page > LAST_PAGE || size < 1 || size > LARGEST_PAGE) {
-			throw new BadInput("page %d or size %d is out of range".formatted(page, size), "page", "start at page 0");
-		}
-		List<Suppressed> some = this.table.list((long) page * size, size + 1);
-		return new Page(some.subList(0, Math.min(size, some.size())), some.size() > size);
+	public List<Suppressed> list(int page, int size) {
+		return this.table.list((long) Given.page(page) * Given.size(size), size);
 	}
 
 	/**
-	 * Lets no more reminders go to an address.
+	 * Sends no more reminders to an address.
 	 * @param address the address
 	 * @param reason why, one line
-	 * @throws BadInput when it is no address
+	 * @throws org.leafward.measure.BadInput when it is no address
 	 */
 	public void suppress(String address, String reason) {
 		this.table.suppress(EmailAddress.read("address", address), reason);
 	}
 
 	/**
-	 * Lets reminders go to an address again.
+	 * Sends to an address again, from the reminders on that are made next.
 	 * @param address the address
+	 * @throws NotThere if it gets reminders anyway
 	 */
 	public void lift(String address) {
-		this.table.lift(address);
+		if (!this.table.lift(address)) {
+			throw new NotThere("There is no such address among those that get no reminders.");
+		}
 	}
 
 }

@@ -35,6 +35,7 @@ import org.leafward.register.SiteId;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
+import org.leafward.reminders.channel.mail.MailFinding;
 
 /** A model for every template, all of it invented. */
 final class PageSamples {
@@ -51,6 +52,9 @@ final class PageSamples {
 	}
 
 	record Listed(Object id, String name, String more) {
+	}
+
+	record Silent(String address, String reason, String since) {
 	}
 
 	record MessageRow(Object id, String subject, String from, String to, Instant at, String atWords, String state,
@@ -327,6 +331,16 @@ final class PageSamples {
 		all.put("reminders/outbox", model("section", "outbox", "everybody", true, "mails", List.of(mail, mail), "page",
 				0, "hasNext", true));
 		all.put("reminders/mail", model("section", "outbox", "mail", mail));
+		all.put("reminders/webhook", WebhookSamples.webhook());
+		all.put("reminders/post-room", model("section", "outbox", "depth", new Depth(3, 1, 2, 400, null), "oldest",
+				"Thu 12 Nov, 06:00 UTC, 40 minutes ago", "late", true, "trouble", new Trouble(1, 2), "hours",
+				List.of(Map.of("from", "Thu 12 Nov, 06:00 UTC", "messages", 12)), "mails", List.of(mail, mail), "page", 0,
+				"hasNext", true, "addressTrouble", "'ada' is no address", "address", "ada"));
+		all.put("reminders/mail-check", model("section", "accounts", "outside", true, "findings",
+				List.of(new MailFinding(MailFinding.Level.GOOD, "Sender", "Mails come from Leafward."),
+						new MailFinding(MailFinding.Level.BAD, "Mail server", "None is set up.")),
+				"silent", List.of(new Silent("ada@example.org", "550 5.1.1 gone", "12 Nov 2026")), "page", 0, "hasNext",
+				false));
 		all.put("climate/stations",
 				model("section", "stations", "lead", "Every date begins at one of these.", "stations",
 						List.of(new Listed("XXW00000001", "Maple Hill", "256 m (840 ft), 1995 to 2024")), "page", 0,

@@ -31,7 +31,7 @@ record ApiNeeds(Scope scope, Who who) {
 	private static final List<RequestMatcher> OPERATOR = List.of(PATHS.matcher(HttpMethod.POST, "/api/v1/stations"),
 			PATHS.matcher(HttpMethod.POST, "/api/v1/stations/**"), PATHS.matcher(HttpMethod.PUT, "/api/v1/stations/**"),
 			PATHS.matcher("/api/v1/sources"), PATHS.matcher("/api/v1/replanning"),
-			PATHS.matcher(HttpMethod.POST, "/api/v1/people"));
+			PATHS.matcher(HttpMethod.POST, "/api/v1/people"), PATHS.matcher("/api/v1/reminders/bounces"));
 
 	private static final List<RequestMatcher> RULES = List.of(PATHS.matcher("/api/v1/packs"),
 			PATHS.matcher("/api/v1/packs/**"));

@@ -105,7 +105,9 @@ class SecurityConfiguration {
 				opens.requestMatchers("/people", "/people/*").permitAll();
 			}
 			opens.requestMatchers("/workshop", "/workshop/**").hasRole("SPECIALIST");
-			opens.requestMatchers("/replanning", "/accounts", "/accounts/**", "/audit", "/actuator", "/actuator/**")
+			opens
+				.requestMatchers("/replanning", "/accounts", "/accounts/**", "/audit", "/mail-check", "/mail-check/**",
+						"/actuator", "/actuator/**")
 				.hasRole("OPERATOR");
 			opens.anyRequest().hasAnyRole("GARDENER", "OPERATOR");
 		})

@@ -14,11 +14,13 @@ import org.springframework.util.unit.DataSize;
  * @param contact mail or web address that is sent along, so that the other side can
  * complain to somebody; may be empty
  * @param plain whether http is allowed beside https
+ * @param privateAddresses whether addresses that people gave may lead to this machine and
+ * its neighbours; for trials and tests only
  */
 @ConfigurationProperties("leafward.http")
 public record HttpSettings(@DefaultValue("5s") Duration connectTimeout, @DefaultValue("20s") Duration readTimeout,
-		@DefaultValue("32MB") DataSize maxBody, @DefaultValue("") String contact,
-		@DefaultValue("false") boolean plain) {
+		@DefaultValue("32MB") DataSize maxBody, @DefaultValue("") String contact, @DefaultValue("false") boolean plain,
+		@DefaultValue("false") boolean privateAddresses) {
 
 	public HttpSettings {
 		if (!contact.chars().allMatch((symbol) -> symbol >= ' ' && symbol <= '~')) {

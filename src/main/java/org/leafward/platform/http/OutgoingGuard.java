@@ -39,7 +39,7 @@ final class OutgoingGuard implements ClientHttpRequestInterceptor {
 	public ClientHttpResponse intercept(HttpRequest request, byte[] body, ClientHttpRequestExecution execution)
 			throws IOException {
 		URI place = request.getURI();
-		check(place);
+		check(place, this.plain);
 		Stopwatch watch = new Stopwatch(this.readTimeout);
 		ClientHttpResponse response = watch.read(() -> execution.execute(request, body));
 		for (int hops = 0; redirects(request, response); hops++) {
@@ -73,13 +73,19 @@ final class OutgoingGuard implements ClientHttpRequestInterceptor {
 			throw new IOException(
 					"it redirects from %s to %s, which is not followed".formatted(from.getScheme(), to.getScheme()));
 		}
-		check(to);
+		check(to, this.plain);
 		return to;
 	}
 
-	private void check(URI place) throws IOException {
+	/**
+	 * Checks that an address may be called.
+	 * @param place the address
+	 * @param plain whether http is allowed beside https
+	 * @throws IOException if it is of another scheme, or names no server
+	 */
+	static void check(URI place, boolean plain) throws IOException {
 		String scheme = String.valueOf(place.getScheme());
-		boolean allowed = scheme.equalsIgnoreCase("https") || (this.plain && scheme.equalsIgnoreCase("http"));
+		boolean allowed = scheme.equalsIgnoreCase("https") || (plain && scheme.equalsIgnoreCase("http"));
 		if (!allowed || place.getHost() == null) {
 			throw new IOException("only https addresses are called (leafward.http.plain allows http too)");
 		}

@@ -15,6 +15,10 @@ class OwnReminders implements PersonalData {
 
 	private static final List<String> OF_PEOPLE = List.of("reminder", "message", "stopped", "wish", "wishes");
 
+	/** An address is nobody's here, but mails tell whose it is. */
+	private static final String SILENT = "reminders.suppressed where address in ("
+			+ "select lower(recipient) from reminders.message where person_id = ? and channel = 'mail')";
+
 	private final JdbcClient database;
 
 	OwnReminders(JdbcClient database) {
@@ -42,6 +46,11 @@ class OwnReminders implements PersonalData {
 					.sql("""
 							select created_at as "createdAt", sent_at as "sentAt", channel, state, recipient, subject, body_text as "text"
 							from reminders.message where person_id = ? order by created_at, id""")
+					.param(person.value())
+					.query(Rows::plain)
+					.list());
+		all.put("addresses-at-which-nobody-is",
+				this.database.sql("select address, reason, since from " + SILENT)
 					.param(person.value())
 					.query(Rows::plain)
 					.list());
@@ -74,6 +83,7 @@ class OwnReminders implements PersonalData {
 
 	@Override
 	public void forget(PersonId person) {
+		this.database.sql("delete from " + SILENT).param(person.value()).update();
 		OF_PEOPLE.forEach((table) -> this.database.sql("delete from reminders.%s where person_id = ?".formatted(table))
 			.param(person.value())
 			.update());

@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -45,25 +44,13 @@ class PostRoomPage {
 	 * @param from its beginning
 	 * @param messages how many
 	 */
-	record HourRow(String from, long messages) {
-	}
-
-	/**
-	 * An address that gets nothing.
-	 *
-	 * @param address the address
-	 * @param reason why
-	 * @param since since when
-	 */
-	record SuppressedRow(String address, String reason, String since) {
+	public record HourRow(String from, long messages) {
 	}
 
 	@GetMapping("/post-room")
-	String standing(@RequestParam(defaultValue = "0") int page, @RequestParam(defaultValue = "0") int addresses,
-			Model model) {
+	String standing(@RequestParam(defaultValue = "0") int page, Model model) {
 		Standing standing = this.room.standing();
 		MessagePage trouble = this.room.inTrouble(page, SIZE);
-		Suppressions.Page suppressed = this.suppressions.list(addresses, SIZE);
 		model.addAttribute("section", "outbox");
 		model.addAttribute("depth", standing.depth());
 		model.addAttribute("oldest", oldest(standing.depth().oldest(), standing.oldestFor()));
@@ -75,13 +62,6 @@ class PostRoomPage {
 				trouble.mails().stream().map((mail) -> MessageRow.of(mail, ZoneOffset.UTC)).toList());
 		model.addAttribute("page", page);
 		model.addAttribute("hasNext", trouble.more());
-		model.addAttribute("suppressed",
-				suppressed.addresses()
-					.stream()
-					.map((one) -> new SuppressedRow(one.address(), one.reason(), TIME.format(one.since())))
-					.toList());
-		model.addAttribute("addresses", addresses);
-		model.addAttribute("moreAddresses", suppressed.more());
 		return "reminders/post-room";
 	}
 
@@ -100,19 +80,13 @@ class PostRoomPage {
 	String suppress(@RequestParam(defaultValue = "") String address, Model model) {
 		try {
 			this.suppressions.suppress(address, "by hand");
-			return "redirect:/post-room";
+			return "redirect:/mail-check";
 		}
 		catch (BadInput ex) {
 			model.addAttribute("addressTrouble", ex.getMessage());
 			model.addAttribute("address", address);
-			return standing(0, 0, model);
+			return standing(0, model);
 		}
-	}
-
-	@PostMapping("/post-room/addresses/lift")
-	String lift(@RequestParam(defaultValue = "") String address) {
-		this.suppressions.lift(address);
-		return "redirect:/post-room";
 	}
 
 	private static UUID identifier(String text) {

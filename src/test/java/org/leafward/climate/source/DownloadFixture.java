@@ -23,7 +23,7 @@ public final class DownloadFixture {
 
 	private static Download with(Duration wait, Clock clock) {
 		RestClient.Builder builder = RestClient.builder();
-		new OutgoingHttp(new HttpSettings(Duration.ofSeconds(5), wait, DataSize.ofKilobytes(200), "", true))
+		new OutgoingHttp(new HttpSettings(Duration.ofSeconds(5), wait, DataSize.ofKilobytes(200), "", true, false))
 			.customize(builder);
 		return new Download(builder, clock);
 	}

@@ -146,7 +146,7 @@ class OutgoingHttpTests {
 	}
 
 	private static HttpSettings settings(Duration wait, String contact, long bytes, boolean plain) {
-		return new HttpSettings(Duration.ofSeconds(5), wait, DataSize.ofBytes(bytes), contact, plain);
+		return new HttpSettings(Duration.ofSeconds(5), wait, DataSize.ofBytes(bytes), contact, plain, false);
 	}
 
 }

@@ -23,13 +23,12 @@ import org.leafward.reminders.Manner;
 import org.leafward.reminders.Message;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.RowFixture;
-import org.leafward.reminders.SenderFixture;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.Topic;
 import org.leafward.reminders.Wish;
 import org.leafward.reminders.Wishes;
 import org.leafward.reminders.channel.Channel;
-import org.leafward.reminders.channel.mail.MailChannel;
+import org.leafward.reminders.channel.mail.MailChannels;
 import org.leafward.reminders.store.MessageTable;
 import org.leafward.reminders.store.WishesTable;
 import org.leafward.support.SettableClock;
@@ -82,7 +81,7 @@ final class DispatchFixture implements AutoCloseable {
 	}
 
 	Channel smtp() {
-		return new MailChannel(SenderFixture.to(this.port));
+		return MailChannels.to(this.port, this.source, this.clock);
 	}
 
 	Node node() {

@@ -11,9 +11,8 @@ import org.leafward.reminders.MessageState;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.RowFixture;
 import org.leafward.reminders.ScriptedSmtp;
-import org.leafward.reminders.SenderFixture;
 import org.leafward.reminders.TaskFixture;
-import org.leafward.reminders.channel.mail.MailChannel;
+import org.leafward.reminders.channel.mail.MailChannels;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.leafward.reminders.TaskFixture.ADA;
@@ -40,7 +39,7 @@ class TroubleTests {
 	}
 
 	private Node nodeTo(ScriptedSmtp server) {
-		return this.house.node(new MailChannel(SenderFixture.to(server.port())));
+		return this.house.node(MailChannels.to(server.port(), this.house.source, this.house.clock));
 	}
 
 	@Test
@@ -152,7 +151,7 @@ class TroubleTests {
 	void withoutAMailServerTheMailIsKeptToBeRead() {
 		CareTask task = this.house.planned("one");
 		this.house.clock.set(DUE);
-		assertThat(this.house.node(new MailChannel(SenderFixture.none())).dispatcher().run()).isOne();
+		assertThat(this.house.node(MailChannels.none(this.house.source)).dispatcher().run()).isOne();
 		assertThat(this.house.state("one")).isEqualTo(ReminderState.KEPT);
 		Message kept = this.house.mails().get(0);
 		assertThat(kept.state()).isEqualTo(MessageState.KEPT);

@@ -1,11 +1,13 @@
 package org.leafward.reminders.channel.mail;
 
 import jakarta.mail.MessagingException;
-import jakarta.mail.internet.MimeMessage;
+import jakarta.mail.Session;
 import java.io.UnsupportedEncodingException;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
+import org.eclipse.angus.mail.smtp.SMTPMessage;
+import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
 import org.leafward.reminders.Message;
@@ -13,10 +15,12 @@ import org.leafward.reminders.Wishes;
 import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.channel.Delivery;
 import org.leafward.reminders.channel.Delivery.Outcome;
+import org.leafward.reminders.core.Links;
 import org.leafward.reminders.core.OneLine;
-import org.springframework.beans.factory.ObjectProvider;
-import org.springframework.mail.MailException;
-import org.springframework.mail.javamail.JavaMailSender;
+import org.leafward.reminders.store.SuppressionTable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.dao.DataAccessException;
 import org.springframework.stereotype.Component;
 
 /**
@@ -24,16 +28,30 @@ import org.springframework.stereotype.Component;
  * mail otherwise.
  */
 @Component
-public class MailChannel implements Channel {
+class MailChannel implements Channel {
 
-	private final ObjectProvider<JavaMailSender> senders;
+	private static final Logger LOG = LoggerFactory.getLogger(MailChannel.class);
+
+	private final SmtpLines lines;
+
+	private final SuppressionTable suppressed;
+
+	private final Links links;
+
+	private final MailSettings settings;
 
 	/**
 	 * Creates the channel.
-	 * @param senders the mail server's client, if there is one
+	 * @param lines connections to the mail server
+	 * @param suppressed addresses at which nobody is
+	 * @param links addresses that go into mails
+	 * @param settings where answers and failures go
 	 */
-	public MailChannel(ObjectProvider<JavaMailSender> senders) {
-		this.senders = senders;
+	MailChannel(SmtpLines lines, SuppressionTable suppressed, Links links, MailSettings settings) {
+		this.lines = lines;
+		this.suppressed = suppressed;
+		this.links = links;
+		this.settings = settings;
 	}
 
 	@Override
@@ -49,29 +67,47 @@ public class MailChannel implements Channel {
 	@Override
 	public Map<PersonId, String> addresses(Collection<Person> people) {
 		Map<PersonId, String> addresses = new HashMap<>();
-		people.forEach((person) -> person.mailbox().ifPresent((address) -> addresses.put(person.id(), address)));
+		people.forEach((person) -> person.mailbox().ifPresent((mailbox) -> addresses.put(person.id(), mailbox)));
+		addresses.values().removeAll(this.suppressed.find(addresses.values()));
 		return addresses;
 	}
 
 	@Override
 	public Delivery deliver(Message mail) {
-		JavaMailSender sender = this.senders.getIfAvailable();
-		if (sender == null) {
+		Session session = this.lines.session();
+		if (session == null) {
 			return Delivery.of(Outcome.KEPT);
 		}
-		MimeMessage message = sender.createMimeMessage();
+		SmtpTrouble trouble;
 		try {
-			MimeForm.write(mail, message);
+			SMTPMessage message = MimeForm.reminder(mail, session, this.settings,
+					this.links.stop(mail.person(), mail.channel(), mail.series()));
+			trouble = this.lines.send(message, message.getAllRecipients()[0]);
 		}
 		catch (MessagingException | UnsupportedEncodingException ex) {
 			return new Delivery(Outcome.REFUSED, OneLine.of("can't be written as a mail: " + ex.getMessage()));
 		}
-		try {
-			sender.send(message);
-			return Delivery.of(Outcome.TAKEN);
+		return (trouble != null) ? judged(mail, trouble) : Delivery.of(Outcome.TAKEN);
+	}
+
+	private Delivery judged(Message mail, SmtpTrouble trouble) {
+		Delivery delivery = trouble.delivery();
+		if (trouble.nobodyThere()) {
+			suppress(mail, delivery.reason());
 		}
-		catch (MailException ex) {
-			return SmtpTrouble.judge(ex);
+		if (trouble.alarm()) {
+			LOG.error("mails can't leave: {}", delivery.reason());
+		}
+		return delivery;
+	}
+
+	private void suppress(Message mail, @Nullable String reason) {
+		try {
+			this.suppressed.suppress(mail.recipient(), String.valueOf(reason));
+		}
+		catch (DataAccessException ex) {
+			// What came of the mail counts for more; the next mail tells it again.
+			LOG.warn("the address of person {} could not be noted as one at which nobody is", mail.person(), ex);
 		}
 	}
 

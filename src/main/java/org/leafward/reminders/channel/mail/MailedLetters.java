@@ -14,11 +14,9 @@ import org.leafward.reminders.MessageText;
 import org.leafward.reminders.Series;
 import org.leafward.reminders.Wishes;
 import org.leafward.reminders.core.OneLine;
-import org.leafward.reminders.core.SenderAddress;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.ObjectProvider;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.core.task.TaskExecutor;
 import org.springframework.core.task.TaskRejectedException;
 import org.springframework.mail.MailException;
@@ -41,15 +39,15 @@ class MailedLetters implements Letters {
 
 	private final TaskExecutor executor;
 
-	private final SenderAddress sender;
+	private final MailSettings settings;
 
 	private final Clock clock;
 
-	MailedLetters(ObjectProvider<JavaMailSender> senders, TaskExecutor applicationTaskExecutor,
-			@Value("${leafward.mail.from}") String from, Clock clock) {
+	MailedLetters(ObjectProvider<JavaMailSender> senders, TaskExecutor applicationTaskExecutor, MailSettings settings,
+			Clock clock) {
 		this.senders = senders;
 		this.executor = applicationTaskExecutor;
-		this.sender = SenderAddress.of(from);
+		this.settings = settings;
 		this.clock = clock;
 	}
 
@@ -76,14 +74,14 @@ class MailedLetters implements Letters {
 		UUID id = UUID.randomUUID();
 		MessageText words = new MessageText(letter.subject(), letter.text(), html(letter.text()), letter.subject(), "",
 				"{}");
-		Message mail = new Message(id, NOBODY, Wishes.MAIL, Series.SINGLE, this.sender.line(), letter.to(),
-				OneLine.of(letter.name()), words, null, "<%s@%s>".formatted(id, this.sender.domain()),
+		Message mail = new Message(id, NOBODY, Wishes.MAIL, Series.SINGLE, this.settings.from().line(), letter.to(),
+				OneLine.of(letter.name()), words, null, "<%s@%s>".formatted(id, this.settings.from().domain()),
 				MessageState.WAITING, this.clock.instant(), null, null, 0);
 		try {
 			MimeMessage message = mails.createMimeMessage();
-			MimeForm.write(mail, message);
-			// It is no list that one could leave.
-			message.removeHeader("List-Id");
+			// It is no list that one could leave, and it goes where reminders don't go
+			// any more.
+			MimeForm.write(mail, message, this.settings.replyTo());
 			mails.send(message);
 		}
 		catch (MessagingException | UnsupportedEncodingException | MailException ex) {

@@ -1,90 +1,103 @@
 package org.leafward.reminders.channel.mail;
 
+import jakarta.mail.AuthenticationFailedException;
 import jakarta.mail.MessagingException;
-import java.util.ArrayDeque;
-import java.util.Collections;
-import java.util.Deque;
-import java.util.IdentityHashMap;
-import java.util.Set;
-import org.eclipse.angus.mail.smtp.SMTPAddressFailedException;
-import org.eclipse.angus.mail.smtp.SMTPSendFailedException;
-import org.eclipse.angus.mail.smtp.SMTPSenderFailedException;
-import org.jspecify.annotations.Nullable;
 import org.leafward.reminders.channel.Delivery;
 import org.leafward.reminders.channel.Delivery.Outcome;
 import org.leafward.reminders.core.OneLine;
-import org.springframework.mail.MailAuthenticationException;
-import org.springframework.mail.MailException;
-import org.springframework.mail.MailSendException;
 
 /**
- * Tells trouble that passes from trouble that stays, by the first digit of the reply (RFC
- * 5321 section 4.2.1: 4 is transient, 5 is permanent). Trouble without a reply is a
- * connection that failed; a connection lost after the last dot is among it, and its mail
- * is tried again under the same Message-ID (RFC 1047).
+ * Why a mail was not taken. Trouble that passes is told from trouble that stays by the
+ * first digit of the reply (RFC 5321 section 4.2.1: 4 is transient, 5 is permanent), and
+ * whose fault it is by the step and the enhanced code.
+ *
+ * @param delivery what came of the mail
+ * @param nobodyThere whether the address will never take mail
+ * @param alarm whether only the operator can mend it and nothing else would tell them
  */
-final class SmtpTrouble {
+record SmtpTrouble(Delivery delivery, boolean nobodyThere, boolean alarm) {
 
-	private static final int LONGEST_REASON = 500;
-
-	private SmtpTrouble() {
+	/**
+	 * No conversation came about, so other mails would fare no better.
+	 * @param trouble what went wrong
+	 */
+	static SmtpTrouble unreachable(MessagingException trouble) {
+		// The operator can mend a password; that is no reason to lose the mails.
+		boolean signIn = trouble instanceof AuthenticationFailedException;
+		String reason = (signIn ? "the mail server did not accept our name and password: " : "") + deepest(trouble);
+		return new SmtpTrouble(delivery(Outcome.UNREACHABLE, reason), false, signIn);
 	}
 
-	static Delivery judge(MailException trouble) {
-		if (trouble instanceof MailAuthenticationException) {
-			// The operator can mend a password; that is no reason to lose the mail.
-			return delivery(Outcome.UNREACHABLE, "the mail server did not accept our name and password", trouble);
+	/**
+	 * All connections are in use for longer than a mail should take.
+	 * @param seconds how long was waited
+	 */
+	static SmtpTrouble busy(long seconds) {
+		return new SmtpTrouble(
+				delivery(Outcome.LATER, "no connection to the mail server was free for %d s".formatted(seconds)), false,
+				false);
+	}
+
+	/**
+	 * The connection ended without a reply.
+	 * @param step how far the mail had got
+	 * @param trouble what went wrong
+	 */
+	static SmtpTrouble lost(SmtpStep step, MessagingException trouble) {
+		Outcome outcome = switch (step) {
+			case CONNECTED, MAIL -> Outcome.UNREACHABLE;
+			// It may be this mail at which the server stumbles, so others must not wait
+			// behind it.
+			case RCPT, DATA, BODY -> Outcome.LATER;
+			case END -> Outcome.UNCERTAIN;
+		};
+		String what = (step == SmtpStep.END)
+				? "the connection ended before the mail server said whether it took the mail"
+				: "the connection to the mail server ended";
+		return new SmtpTrouble(delivery(outcome, what + ": " + deepest(trouble)), false, false);
+	}
+
+	/**
+	 * The server said no.
+	 * @param step to what
+	 * @param reply how it said so
+	 */
+	static SmtpTrouble refused(SmtpStep step, SmtpReply reply) {
+		if (reply.passes()) {
+			return new SmtpTrouble(delivery(Outcome.LATER, reply.words()), false, false);
 		}
-		Set<Throwable> seen = Collections.newSetFromMap(new IdentityHashMap<>());
-		Deque<Throwable> open = new ArrayDeque<>();
-		open.add(trouble);
+		if (reply.wantsSignIn()) {
+			return new SmtpTrouble(
+					delivery(Outcome.UNREACHABLE, "the mail server wants us to sign in: " + reply.words()), false,
+					true);
+		}
+		// Before RCPT the server can't speak of the recipient. After DATA it does so by
+		// its code only: 550 there is about
+		// the words.
+		boolean theirs = switch (step) {
+			case CONNECTED, MAIL -> false;
+			case RCPT -> reply.theirs();
+			case DATA, BODY, END -> reply.theirs() && !reply.vague();
+		};
+		return new SmtpTrouble(delivery(theirs ? Outcome.REFUSED : Outcome.OUR_FAULT, reply.words()),
+				theirs && reply.nobodyThere(), false);
+	}
+
+	private static String deepest(MessagingException trouble) {
 		Throwable deepest = trouble;
-		while (!open.isEmpty()) {
-			Throwable next = open.remove();
-			if (!seen.add(next)) {
-				continue;
+		for (int depth = 0; depth < 20; depth++) {
+			Throwable next = (deepest instanceof MessagingException one && one.getNextException() != null)
+					? one.getNextException() : deepest.getCause();
+			if (next == null || next == deepest) {
+				break;
 			}
 			deepest = next;
-			// The reply to RCPT hangs below the general complaint, so look at it first.
-			children(next, open);
 		}
-		return seen.stream()
-			.filter((each) -> replyCode(each) >= 400)
-			.min((a, b) -> Integer.compare(rank(a), rank(b)))
-			.map((each) -> delivery((replyCode(each) >= 500) ? Outcome.REFUSED : Outcome.LATER, null, each))
-			.orElse(delivery(Outcome.UNREACHABLE, null, deepest));
+		return String.valueOf(deepest.getMessage());
 	}
 
-	private static void children(Throwable each, Deque<Throwable> open) {
-		if (each instanceof MailSendException send) {
-			Collections.addAll(open, send.getMessageExceptions());
-		}
-		if (each instanceof MessagingException messaging && messaging.getNextException() != null) {
-			open.add(messaging.getNextException());
-		}
-		if (each.getCause() != null) {
-			open.add(each.getCause());
-		}
-	}
-
-	private static int replyCode(Throwable each) {
-		if (each instanceof SMTPAddressFailedException address) {
-			return address.getReturnCode();
-		}
-		if (each instanceof SMTPSenderFailedException sender) {
-			return sender.getReturnCode();
-		}
-		return (each instanceof SMTPSendFailedException send) ? send.getReturnCode() : 0;
-	}
-
-	/** What was said about the recipient counts before what was said about the rest. */
-	private static int rank(Throwable each) {
-		return (each instanceof SMTPAddressFailedException) ? 0 : 1;
-	}
-
-	private static Delivery delivery(Outcome outcome, @Nullable String what, Throwable said) {
-		String reason = (what != null) ? what + ": " + said.getMessage() : String.valueOf(said.getMessage());
-		return new Delivery(outcome, OneLine.of(reason, LONGEST_REASON));
+	private static Delivery delivery(Outcome outcome, String reason) {
+		return new Delivery(outcome, OneLine.of(reason, SmtpReply.LONGEST));
 	}
 
 }
