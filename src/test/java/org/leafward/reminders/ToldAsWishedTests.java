@@ -58,7 +58,8 @@ class ToldAsWishedTests {
 		ReminderTable rows = new ReminderTable(database);
 		Materialiser materialiser = new Materialiser(this.garden.people(), this.garden.calendar(), channels, wishes,
 				rows, new MessageTable(database), transactions, this.clock);
-		this.howToTell = new HowToTell(wishes, new SuppressionTable(database, this.clock), materialiser, transactions, this.clock);
+		this.howToTell = new HowToTell(wishes, new SuppressionTable(database, this.clock), materialiser, transactions,
+				this.clock);
 		this.reminders = new Reminders(rows);
 		this.garden.person("ada", ZoneId.of("Europe/Berlin"));
 		this.garden.plan(TaskFixture.task("one", DAY));
@@ -116,7 +117,8 @@ class ToldAsWishedTests {
 		this.howToTell.save(ADA, paused(DAY.plusDays(7)));
 		assertThat(outlooks("mail")).containsExactly(LocalDate.parse("2026-11-23"));
 		assertThat(this.reminders.upcoming(ADA, 100)).allMatch(
-				(one) -> !one.dueAt().isBefore(Instant.parse("2026-11-19T06:00:00Z")), "waits for the end of the pause");
+				(one) -> !one.dueAt().isBefore(Instant.parse("2026-11-19T06:00:00Z")),
+				"waits for the end of the pause");
 		this.howToTell.endPause(ADA);
 		usuallyBothChannelsTellInTheMorningAndMailHasAnOutlook();
 	}

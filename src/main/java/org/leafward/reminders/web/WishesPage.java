@@ -174,10 +174,9 @@ class WishesPage {
 	private void standing(Person person, Wishes wishes, LocalDate today, List<Way> ways, Model model) {
 		model.addAttribute("address", (person.email() != null) ? person.email() : "");
 		model.addAttribute("confirmed", person.confirmed());
-		model.addAttribute("refused",
-				this.howToTell.silence(person)
-					.map((one) -> new Refused(one.reason(), DayWords.of(LocalDate.ofInstant(one.since(), person.zone()))))
-					.orElse(null));
+		model.addAttribute("refused", this.howToTell.silence(person)
+			.map((one) -> new Refused(one.reason(), DayWords.of(LocalDate.ofInstant(one.since(), person.zone()))))
+			.orElse(null));
 		model.addAttribute("zone", person.zone().getId());
 		LocalDate until = wishes.pausedUntil();
 		model.addAttribute("paused", (until != null && wishes.pausedOn(today)) ? DayWords.of(until) : null);
