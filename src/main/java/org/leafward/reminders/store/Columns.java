@@ -1,7 +1,5 @@
 package org.leafward.reminders.store;
 
-import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -40,16 +38,18 @@ final class Columns {
 		if (first instanceof UUID) {
 			return values.toArray(new UUID[0]);
 		}
-		if (first instanceof LocalDate) {
-			return values.toArray(new LocalDate[0]);
-		}
-		if (first instanceof OffsetDateTime) {
-			return values.toArray(new OffsetDateTime[0]);
-		}
 		if (first instanceof Integer) {
 			return values.toArray(new Integer[0]);
 		}
-		return values.toArray(new String[0]);
+		// The driver takes no arrays of dates; as text (ISO 8601) the statement's casts
+		// read them.
+		@Nullable
+		String[] texts = new String[values.size()];
+		for (int row = 0; row < texts.length; row++) {
+			Object value = values.get(row);
+			texts[row] = (value != null) ? value.toString() : null;
+		}
+		return texts;
 	}
 
 }
