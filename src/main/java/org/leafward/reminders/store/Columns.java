@@ -1,7 +1,5 @@
 package org.leafward.reminders.store;
 
-import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -20,7 +18,7 @@ final class Columns {
 		return this.rows.isEmpty();
 	}
 
-	/** One array for each column, of the type of its first value. */
+	/** One array for each column: of identifiers, whole numbers or texts. */
 	List<Object> arrays() {
 		List<Object> arrays = new ArrayList<>();
 		for (int column = 0; column < this.rows.get(0).length; column++) {
@@ -40,16 +38,11 @@ final class Columns {
 		if (first instanceof UUID) {
 			return values.toArray(new UUID[0]);
 		}
-		if (first instanceof LocalDate) {
-			return values.toArray(new LocalDate[0]);
-		}
-		if (first instanceof OffsetDateTime) {
-			return values.toArray(new OffsetDateTime[0]);
-		}
 		if (first instanceof Integer) {
 			return values.toArray(new Integer[0]);
 		}
-		return values.toArray(new String[0]);
+		// The driver sends no arrays of dates and times; as texts the database casts them.
+		return values.stream().map((value) -> (value != null) ? value.toString() : null).toArray(String[]::new);
 	}
 
 }
