@@ -14,7 +14,6 @@ import org.leafward.reminders.store.ClaimTable;
 import org.leafward.reminders.store.MessageTable;
 import org.leafward.reminders.store.WishesTable;
 import org.leafward.reminders.words.MessageWords;
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -25,9 +24,8 @@ import org.springframework.transaction.support.TransactionOperations;
 class DispatchConfiguration {
 
 	@Bean
-	Writing writing(MessageWords words, ObjectProvider<Links> links, @Value("${leafward.base-url}") String baseUrl) {
-		Links own = links.getIfAvailable(() -> new PlainLinks(baseUrl.replaceAll("/+$", "")));
-		return (content, speech) -> words.write(content, speech, own);
+	Writing writing(MessageWords words, Links links) {
+		return (content, speech) -> words.write(content, speech, links);
 	}
 
 	@Bean

@@ -35,7 +35,8 @@ record Node(Materialiser materialiser, Dispatcher dispatcher) {
 		Ledger ledger = new Ledger(claims, mails, transactions, writing,
 				SenderAddress.of("Leafward <reminders@example.org>"), () -> 0.5, clock);
 		Drafts drafts = new Drafts(garden.people(), garden.calendar(), channels, wishes);
-		return new Node(materialiser, new Dispatcher(claims, drafts, materialiser, channels, ledger, 2, CLAIM, DispatchWatch.NONE, clock));
+		return new Node(materialiser,
+				new Dispatcher(claims, drafts, materialiser, channels, ledger, 2, CLAIM, DispatchWatch.NONE, clock));
 	}
 
 }
