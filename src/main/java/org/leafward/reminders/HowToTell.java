@@ -2,10 +2,13 @@ package org.leafward.reminders;
 
 import java.time.Clock;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
 import org.leafward.reminders.dispatch.Materialiser;
+import org.leafward.reminders.store.SuppressionTable;
 import org.leafward.reminders.store.WishesTable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionOperations;
@@ -19,14 +22,18 @@ public class HowToTell {
 
 	private final WishesTable table;
 
+	private final SuppressionTable suppressions;
+
 	private final Materialiser materialiser;
 
 	private final TransactionOperations transactions;
 
 	private final Clock clock;
 
-	HowToTell(WishesTable table, Materialiser materialiser, TransactionOperations transactions, Clock clock) {
+	HowToTell(WishesTable table, SuppressionTable suppressions, Materialiser materialiser,
+			TransactionOperations transactions, Clock clock) {
 		this.table = table;
+		this.suppressions = suppressions;
 		this.materialiser = materialiser;
 		this.transactions = transactions;
 		this.clock = clock;
@@ -89,6 +96,26 @@ public class HowToTell {
 	 */
 	public void resume(PersonId person, String channel, Series series) {
 		change(person, () -> this.table.resume(person, channel, series));
+	}
+
+	/**
+	 * Why no reminders go to a person's address.
+	 * @param person who
+	 * @return empty when they do, or when there is none
+	 */
+	public Optional<Suppressed> silence(Person person) {
+		return Optional.ofNullable(person.email()).flatMap(this.suppressions::find);
+	}
+
+	/**
+	 * Sends reminders to a person's address again.
+	 * @param person who says that mail reaches them there
+	 */
+	public void mailAgain(Person person) {
+		String address = person.email();
+		if (address != null) {
+			change(person.id(), () -> this.suppressions.lift(address));
+		}
 	}
 
 	private void leaveOnly(PersonId person, Map<String, Set<Series>> left) {

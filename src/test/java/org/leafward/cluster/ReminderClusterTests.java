@@ -29,10 +29,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 /**
- * Two server processes on one PostgreSQL: the one that sends is killed hard in the middle,
- * again and again, PostgreSQL goes away for a while, and one node's clock runs 20 seconds
- * ahead. Every reminder arrives; a mail arrives twice only when its node was killed
- * between the mail server's word and the record of it, and each of these is counted.
+ * Two server processes on one PostgreSQL: the one that sends is killed hard in the
+ * middle, again and again, PostgreSQL goes away for a while, and one node's clock runs 20
+ * seconds ahead. Every reminder arrives; a mail arrives twice only when its node was
+ * killed between the mail server's word and the record of it, and each of these is
+ * counted.
  * <p>
  * The short form runs with all tests; {@code -Dleafward.cluster=long} kills ten times and
  * stops PostgreSQL for 20 seconds.
@@ -87,13 +88,16 @@ class ReminderClusterTests {
 					postgres = postgres(port);
 				}
 			}
-			await().atMost(Duration.ofMinutes(LONG ? 15 : 4)).pollInterval(Duration.ofMillis(500)).until(() -> open() == 0);
+			await().atMost(Duration.ofMinutes(LONG ? 15 : 4))
+				.pollInterval(Duration.ofMillis(500))
+				.until(() -> open() == 0);
 			Map<String, Integer> received = sink.received();
 			long repeats = sink.messages() - received.size();
 			long unsure = this.database.sql("select sum(uncertain) from reminders.message").query(Long.class).single();
-			System.out.printf("CLUSTER %,d reminders, %d kills after %s mails, PostgreSQL away for %d s, clocks 20 s apart:"
-					+ " %,d mails arrived, %d of them twice or more, %d known as uncertain%n", PEOPLE, KILLS, kills,
-					OUTAGE.toSeconds(), received.size(), repeats, unsure);
+			System.out.printf(
+					"CLUSTER %,d reminders, %d kills after %s mails, PostgreSQL away for %d s, clocks 20 s apart:"
+							+ " %,d mails arrived, %d of them twice or more, %d known as uncertain%n",
+					PEOPLE, KILLS, kills, OUTAGE.toSeconds(), received.size(), repeats, unsure);
 			assertThat(state("SENT")).isEqualTo(PEOPLE);
 			assertThat(received.keySet()).containsExactlyInAnyOrderElementsOf(
 					this.database.sql("select message_id from reminders.message").query(String.class).list());
@@ -109,7 +113,9 @@ class ReminderClusterTests {
 	private long killTheSender(SmtpSink sink) throws Exception {
 		long before = sink.messages();
 		int more = 20 + this.random.nextInt(60);
-		await().atMost(Duration.ofMinutes(3)).pollInterval(Duration.ofMillis(5)).until(() -> sink.messages() >= before + more);
+		await().atMost(Duration.ofMinutes(3))
+			.pollInterval(Duration.ofMillis(5))
+			.until(() -> sink.messages() >= before + more);
 		String name = this.database.sql("""
 				select instance_name from quartz.qrtz_fired_triggers where job_name = 'reminders-dispatch'
 				order by fired_time desc limit 1
@@ -169,7 +175,9 @@ class ReminderClusterTests {
 		}
 	}
 
-	/** Straight into the tables: people with one task each that begins today, and is due. */
+	/**
+	 * Straight into the tables: people with one task each that begins today, and is due.
+	 */
 	private void fill() {
 		this.database.sql("""
 				insert into accounts.person (id, name, email, zone, created_at, confirmed_at)
@@ -177,31 +185,42 @@ class ReminderClusterTests {
 				from generate_series(1, ?) i
 				""").param(PEOPLE).update();
 		this.database.sql("insert into care.explanation (id, content) values (md5('e')::uuid, '{}')").update();
-		this.database.sql("""
-				insert into care.wording (id, title, what, why)
-				values (md5('w')::uuid, 'Water deeply', 'Soak the root zone slowly.', 'Evergreens lose water all winter.')
-				""").update();
-		this.database.sql("""
-				insert into care.task (id, planting, plant, site, site_name, person, rule, season, occurrence, kind, from_day,
-					to_day, wording, state, sequence, explanation, created_at, changed_at)
-				select md5('t' || i)::uuid, md5('l' || i)::uuid, 'hedge ' || i, md5('s' || i)::uuid, 'Garden ' || i,
-					md5('p' || i)::uuid, 'evergreens/water', extract(year from now())::int, 0, 'DO', current_date,
-					current_date + 9, md5('w')::uuid, 'PLANNED', 0, md5('e')::uuid, now(), now()
-				from generate_series(1, ?) i
-				""").param(PEOPLE).update();
-		this.database.sql("""
-				insert into reminders.reminder (id, person_id, channel, topic, bundle, task_id, first_day, dedup_key, due_at,
-					expires_at, next_try_at, state)
-				select md5('r' || i)::uuid, md5('p' || i)::uuid, 'mail', 'to-do', 'morning:' || current_date,
-					md5('t' || i)::uuid, current_date, 'mail:' || md5('t' || i)::uuid || '@' || current_date,
-					now() - interval '1 minute', now() + interval '3 days', now() - interval '1 minute', 'PENDING'
-				from generate_series(1, ?) i
-				""").param(PEOPLE).update();
-		this.database.sql("""
-				insert into reminders.wishes (person_id, language, units, morning, outlook_day, quiet_from, quiet_to,
-					urgent_anyway)
-				select md5('p' || i)::uuid, 'en', 'both', '07:00', 1, '00:00', '00:00', true from generate_series(1, ?) i
-				""").param(PEOPLE).update();
+		this.database
+			.sql("""
+					insert into care.wording (id, title, what, why)
+					values (md5('w')::uuid, 'Water deeply', 'Soak the root zone slowly.', 'Evergreens lose water all winter.')
+					""")
+			.update();
+		this.database
+			.sql("""
+					insert into care.task (id, planting, plant, site, site_name, person, rule, season, occurrence, kind, from_day,
+						to_day, wording, state, sequence, explanation, created_at, changed_at)
+					select md5('t' || i)::uuid, md5('l' || i)::uuid, 'hedge ' || i, md5('s' || i)::uuid, 'Garden ' || i,
+						md5('p' || i)::uuid, 'evergreens/water', extract(year from now())::int, 0, 'DO', current_date,
+						current_date + 9, md5('w')::uuid, 'PLANNED', 0, md5('e')::uuid, now(), now()
+					from generate_series(1, ?) i
+					""")
+			.param(PEOPLE)
+			.update();
+		this.database
+			.sql("""
+					insert into reminders.reminder (id, person_id, channel, topic, bundle, task_id, first_day, dedup_key, due_at,
+						expires_at, next_try_at, state)
+					select md5('r' || i)::uuid, md5('p' || i)::uuid, 'mail', 'to-do', 'morning:' || current_date,
+						md5('t' || i)::uuid, current_date, 'mail:' || md5('t' || i)::uuid || '@' || current_date,
+						now() - interval '1 minute', now() + interval '3 days', now() - interval '1 minute', 'PENDING'
+					from generate_series(1, ?) i
+					""")
+			.param(PEOPLE)
+			.update();
+		this.database
+			.sql("""
+					insert into reminders.wishes (person_id, language, units, morning, outlook_day, quiet_from, quiet_to,
+						urgent_anyway)
+					select md5('p' || i)::uuid, 'en', 'both', '07:00', 1, '00:00', '00:00', true from generate_series(1, ?) i
+					""")
+			.param(PEOPLE)
+			.update();
 	}
 
 	/** A server process whose clock runs ahead. */

@@ -335,10 +335,11 @@ final class PageSamples {
 				0, "hasNext", true));
 		all.put("reminders/mail", model("section", "outbox", "mail", mail));
 		all.put("reminders/webhook", WebhookSamples.webhook());
-		all.put("reminders/post-room", model("section", "outbox", "depth", new Depth(3, 1, 2, 400, null), "oldest",
-				"Thu 12 Nov, 06:00 UTC, 40 minutes ago", "late", true, "trouble", new Trouble(1, 2), "hours",
-				List.of(Map.of("from", "Thu 12 Nov, 06:00 UTC", "messages", 12)), "mails", List.of(mail, mail), "page", 0,
-				"hasNext", true, "addressTrouble", "'ada' is no address", "address", "ada"));
+		all.put("reminders/post-room",
+				model("section", "outbox", "depth", new Depth(3, 1, 2, 400, null), "oldest",
+						"Thu 12 Nov, 06:00 UTC, 40 minutes ago", "late", true, "trouble", new Trouble(1, 2), "hours",
+						List.of(Map.of("from", "Thu 12 Nov, 06:00 UTC", "messages", 12)), "mails", List.of(mail, mail),
+						"page", 0, "hasNext", true, "addressTrouble", "'ada' is no address", "address", "ada"));
 		all.put("reminders/mail-check", model("section", "accounts", "outside", true, "findings",
 				List.of(new MailFinding(MailFinding.Level.GOOD, "Sender", "Mails come from Leafward."),
 						new MailFinding(MailFinding.Level.BAD, "Mail server", "None is set up.")),

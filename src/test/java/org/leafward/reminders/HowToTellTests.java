@@ -22,7 +22,9 @@ import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.leafward.accounts.Person;
 import org.leafward.reminders.dispatch.Materialiser;
+import org.leafward.reminders.store.SuppressionTable;
 import org.leafward.reminders.store.WishesTable;
 import org.leafward.support.TestDatabase;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -37,14 +39,18 @@ class HowToTellTests {
 
 	private HikariDataSource source;
 
+	private SuppressionTable suppressions;
+
 	private HowToTell howToTell;
 
 	@BeforeEach
 	void freshDatabase() {
 		this.source = TestDatabase.fresh();
-		this.howToTell = new HowToTell(new WishesTable(JdbcClient.create(this.source)), this.materialiser,
-				new TransactionTemplate(new DataSourceTransactionManager(this.source)),
-				Clock.fixed(NOW, ZoneOffset.UTC));
+		JdbcClient database = JdbcClient.create(this.source);
+		Clock clock = Clock.fixed(NOW, ZoneOffset.UTC);
+		this.suppressions = new SuppressionTable(database, clock);
+		this.howToTell = new HowToTell(new WishesTable(database), this.suppressions, this.materialiser,
+				new TransactionTemplate(new DataSourceTransactionManager(this.source)), clock);
 	}
 
 	@AfterEach
@@ -90,6 +96,20 @@ class HowToTellTests {
 		Wishes all = away(Map.of("mail", Set.of(Series.OUTLOOK, Series.TONIGHT), "webhook", Set.of(Series.MORNING)));
 		this.howToTell.saveAll(ADA, all);
 		assertThat(this.howToTell.of(ADA)).isEqualTo(all);
+	}
+
+	@Test
+	void anAddressAtWhichNobodyWasIsTriedAgainWhenItsOwnerSaysSo() {
+		Person ada = new Person(ADA, "Ada", "Ada@Example.org", ZoneOffset.UTC);
+		assertThat(this.howToTell.silence(ada)).isEmpty();
+		this.suppressions.suppress("ada@example.org", "550 5.1.1 no such mailbox");
+		assertThat(this.howToTell.silence(ada))
+			.contains(new Suppressed("ada@example.org", "550 5.1.1 no such mailbox", NOW));
+		assertThat(this.howToTell.silence(new Person(ADA, "Ada", "ada@example.com", ZoneOffset.UTC))).isEmpty();
+		assertThat(this.howToTell.silence(new Person(ADA, "Ada", null, ZoneOffset.UTC, false))).isEmpty();
+		this.howToTell.mailAgain(ada);
+		assertThat(this.howToTell.silence(ada)).isEmpty();
+		verify(this.materialiser).person(ADA);
 	}
 
 }

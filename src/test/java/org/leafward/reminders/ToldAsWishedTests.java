@@ -22,10 +22,10 @@ import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.dispatch.Materialiser;
 import org.leafward.reminders.store.MessageTable;
 import org.leafward.reminders.store.ReminderTable;
+import org.leafward.reminders.store.SuppressionTable;
 import org.leafward.reminders.store.WishesTable;
 import org.leafward.support.SettableClock;
 import org.leafward.support.TestDatabase;
-import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -50,15 +50,16 @@ class ToldAsWishedTests {
 	@BeforeEach
 	void aTaskOfAda() {
 		this.source = TestDatabase.fresh();
-		JdbcTemplate database = new JdbcTemplate(this.source);
+		JdbcClient database = JdbcClient.create(this.source);
 		TransactionTemplate transactions = new TransactionTemplate(new JdbcTransactionManager(this.source));
 		List<Channel> channels = List.of(new ChannelFixture("mail", "E-mail", Set.of(ADA)),
 				new ChannelFixture("push", "Push messages", Set.of(ADA)));
-		WishesTable wishes = new WishesTable(JdbcClient.create(database));
+		WishesTable wishes = new WishesTable(database);
 		ReminderTable rows = new ReminderTable(database);
 		Materialiser materialiser = new Materialiser(this.garden.people(), this.garden.calendar(), channels, wishes,
 				rows, new MessageTable(database), transactions, this.clock);
-		this.howToTell = new HowToTell(wishes, materialiser, transactions, this.clock);
+		this.howToTell = new HowToTell(wishes, new SuppressionTable(database, this.clock), materialiser, transactions,
+				this.clock);
 		this.reminders = new Reminders(rows);
 		this.garden.person("ada", ZoneId.of("Europe/Berlin"));
 		this.garden.plan(TaskFixture.task("one", DAY));
@@ -116,7 +117,8 @@ class ToldAsWishedTests {
 		this.howToTell.save(ADA, paused(DAY.plusDays(7)));
 		assertThat(outlooks("mail")).containsExactly(LocalDate.parse("2026-11-23"));
 		assertThat(this.reminders.upcoming(ADA, 100)).allMatch(
-				(one) -> !one.dueAt().isBefore(Instant.parse("2026-11-19T06:00:00Z")), "waits for the end of the pause");
+				(one) -> !one.dueAt().isBefore(Instant.parse("2026-11-19T06:00:00Z")),
+				"waits for the end of the pause");
 		this.howToTell.endPause(ADA);
 		usuallyBothChannelsTellInTheMorningAndMailHasAnOutlook();
 	}

@@ -40,8 +40,7 @@ class ReminderSchedule {
 		return TriggerBuilder.newTrigger()
 			.withIdentity("reminders-dispatch-every-30-s")
 			.forJob(remindersDispatchJob)
-			.withSchedule(every(this.dispatchEvery)
-				.withMisfireHandlingInstructionNextWithRemainingCount())
+			.withSchedule(every(this.dispatchEvery).withMisfireHandlingInstructionNextWithRemainingCount())
 			.build();
 	}
 
@@ -55,8 +54,7 @@ class ReminderSchedule {
 		return TriggerBuilder.newTrigger()
 			.withIdentity("reminders-reap-every-5-min")
 			.forJob(remindersReapJob)
-			.withSchedule(every(this.reapEvery)
-				.withMisfireHandlingInstructionNextWithRemainingCount())
+			.withSchedule(every(this.reapEvery).withMisfireHandlingInstructionNextWithRemainingCount())
 			.build();
 	}
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskId;
+import org.leafward.care.TaskKind;
 import org.leafward.care.TaskNow;
 import org.leafward.reminders.Wishes;
 import org.leafward.reminders.core.Later;
@@ -57,7 +58,8 @@ public record About(Told told, List<CareTask> tasks, Map<TaskId, TaskNow> now, L
 	 */
 	public boolean may(Act act) {
 		return switch (act) {
-			case DONE -> this.now.values().stream().anyMatch(TaskNow::mayDo);
+			// One looks for something until it is there.
+			case DONE -> task().kind() != TaskKind.WATCH && this.now.values().stream().anyMatch(TaskNow::mayDo);
 			case SKIP -> this.now.values().stream().anyMatch(TaskNow::maySkip);
 			case LATER -> !this.later.isEmpty() && !this.later.get(0).day().equals(this.laterDay);
 		};

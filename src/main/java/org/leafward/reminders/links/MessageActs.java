@@ -43,8 +43,6 @@ public class MessageActs {
 	/** How long what was done by a link can be taken back by it. */
 	public static final Duration UNDO = Duration.ofDays(1);
 
-	private static final String LEFT_OUT = "Not this year";
-
 	private final ActTable rows;
 
 	private final ReminderTable reminders;
@@ -146,17 +144,18 @@ public class MessageActs {
 	 * Does something.
 	 * @param about what the link is about
 	 * @param act what to do
+	 * @param reason why it is left out, in the person's words
 	 * @return false when there was nothing to do: it was done before, for example
 	 * @throws BadInput when the care log refuses it
 	 */
-	public boolean act(About about, Act act) {
+	public boolean act(About about, Act act, String reason) {
 		if (!about.may(act)) {
 			return false;
 		}
 		PersonId person = about.told().person();
 		switch (act) {
 			case DONE -> this.log.done(about.ids(), WorkDone.on(today(site(about)), ""), person);
-			case SKIP -> this.log.skip(about.ids(), LEFT_OUT, person);
+			case SKIP -> this.log.skip(about.ids(), reason, person);
 			case LATER -> this.transactions.executeWithoutResult((status) -> {
 				this.reminders.lock(List.of(person));
 				about.later().forEach((later) -> this.rows.add(person, later));

@@ -1,8 +1,11 @@
 package org.leafward.reminders.store;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.leafward.reminders.Suppressed;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -59,6 +62,18 @@ public class SuppressionTable {
 	}
 
 	/**
+	 * What is known of one address.
+	 * @param address any address
+	 * @return empty when reminders go there
+	 */
+	public Optional<Suppressed> find(String address) {
+		return this.database.sql("select * from reminders.suppressed where address = lower(?)")
+			.param(address)
+			.query(SuppressionTable::suppressed)
+			.optional();
+	}
+
+	/**
 	 * All of them.
 	 * @param skip how many to leave out, 0 or more
 	 * @param most how many at most
@@ -69,8 +84,7 @@ public class SuppressionTable {
 			.sql("select * from reminders.suppressed order by since desc, address limit :most offset :skip")
 			.param("most", most)
 			.param("skip", skip)
-			.query((row, number) -> new Suppressed(row.getString("address"), row.getString("reason"),
-					Rows.time(row, "since")))
+			.query(SuppressionTable::suppressed)
 			.list();
 	}
 
@@ -83,6 +97,10 @@ public class SuppressionTable {
 		return this.database.sql("delete from reminders.suppressed where address = lower(?)")
 			.param(address)
 			.update() > 0;
+	}
+
+	private static Suppressed suppressed(ResultSet row, int number) throws SQLException {
+		return new Suppressed(row.getString("address"), row.getString("reason"), Rows.time(row, "since"));
 	}
 
 }

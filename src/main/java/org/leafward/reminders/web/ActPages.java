@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.leafward.care.CareTask;
 import org.leafward.care.TaskNow;
 import org.leafward.language.Phrasebooks;
 import org.leafward.language.Speech;
@@ -79,7 +80,8 @@ class ActPages {
 					response, model);
 		}
 		Act wanted = (act != null) ? read(act) : link.proposed();
-		boolean done = this.acts.act(about.get(), wanted);
+		LinkWords words = LinkWords.of(this.books, about.get().wishes().speech());
+		boolean done = this.acts.act(about.get(), wanted, words.say(button(Act.SKIP, about.get().task())));
 		return show(token, link, done ? happened(wanted, about.get()) : why(wanted, about.get()), done, response,
 				model);
 	}
@@ -128,15 +130,15 @@ class ActPages {
 	private static List<Choice> buttons(About about, Act proposed, LinkWords words) {
 		return Stream.concat(Stream.of(proposed), Arrays.stream(Act.values()).filter((act) -> act != proposed))
 			.filter(about::may)
-			.map((act) -> new Choice(code(act), words.say(button(act))))
+			.map((act) -> new Choice(code(act), words.say(button(act, about.task()))))
 			.toList();
 	}
 
-	private static String button(Act act) {
+	private static String button(Act act, CareTask task) {
 		return switch (act) {
 			case DONE -> "I did it today";
 			case LATER -> "Tell me again in three days";
-			case SKIP -> "Not this year";
+			case SKIP -> (task.occurrence() > 0) ? "Not this time" : "Not this year";
 		};
 	}
 
@@ -144,7 +146,7 @@ class ActPages {
 		return switch (act) {
 			case DONE -> "It is noted as done today.";
 			case LATER -> again(before.later().get(0).day());
-			case SKIP -> "It is left out this year.";
+			case SKIP -> (before.task().occurrence() > 0) ? "It is left out this time." : "It is left out this year.";
 		};
 	}
 

@@ -57,7 +57,10 @@ class PostRoomPage {
 		model.addAttribute("late", standing.late());
 		model.addAttribute("trouble", standing.trouble());
 		model.addAttribute("hours",
-				standing.sent().stream().map((hour) -> new HourRow(TIME.format(hour.from()), hour.messages())).toList());
+				standing.sent()
+					.stream()
+					.map((hour) -> new HourRow(TIME.format(hour.from()), hour.messages()))
+					.toList());
 		model.addAttribute("mails",
 				trouble.mails().stream().map((mail) -> MessageRow.of(mail, ZoneOffset.UTC)).toList());
 		model.addAttribute("page", page);

@@ -85,6 +85,15 @@ class WishesPage {
 	record Left(String channel, String series, String words) {
 	}
 
+	/**
+	 * Why no reminders go to the person's address.
+	 *
+	 * @param reason what a mail server said
+	 * @param since since when, in words
+	 */
+	record Refused(String reason, String since) {
+	}
+
 	@GetMapping("/reminders")
 	String page(@RequestParam(required = false) @Nullable String saved, Model model) {
 		Person person = this.me.person();
@@ -126,6 +135,12 @@ class WishesPage {
 		return "redirect:/reminders?saved";
 	}
 
+	@PostMapping("/reminders/address/again")
+	String mailAgain() {
+		this.howToTell.mailAgain(this.me.person());
+		return "redirect:/reminders?saved";
+	}
+
 	@PostMapping("/reminders/resume")
 	String resume(@RequestParam String channel, @RequestParam String series) {
 		Person person = this.me.person();
@@ -159,6 +174,9 @@ class WishesPage {
 	private void standing(Person person, Wishes wishes, LocalDate today, List<Way> ways, Model model) {
 		model.addAttribute("address", (person.email() != null) ? person.email() : "");
 		model.addAttribute("confirmed", person.confirmed());
+		model.addAttribute("refused", this.howToTell.silence(person)
+			.map((one) -> new Refused(one.reason(), DayWords.of(LocalDate.ofInstant(one.since(), person.zone()))))
+			.orElse(null));
 		model.addAttribute("zone", person.zone().getId());
 		LocalDate until = wishes.pausedUntil();
 		model.addAttribute("paused", (until != null && wishes.pausedOn(today)) ? DayWords.of(until) : null);

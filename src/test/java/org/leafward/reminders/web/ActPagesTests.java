@@ -408,6 +408,7 @@ class ActPagesTests {
 		assertThat(said(press(path, "skip"))).isEqualTo("Ya está anotada como hecha.");
 		assertThat(said(press(path, "undo"))).isEqualTo("Deshecho.");
 		assertThat(said(press(path, "skip"))).isEqualTo("Queda omitida este año.");
+		assertThat(page(get(path)).select("main").text()).contains("Omitida esta vez: Este año no.");
 	}
 
 }

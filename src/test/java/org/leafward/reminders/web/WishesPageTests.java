@@ -40,6 +40,7 @@ import org.leafward.reminders.HowToTell;
 import org.leafward.reminders.Manner;
 import org.leafward.reminders.QuietHours;
 import org.leafward.reminders.Series;
+import org.leafward.reminders.Suppressed;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.Topic;
 import org.leafward.reminders.Wish;
@@ -115,6 +116,7 @@ class WishesPageTests {
 		person(new Person(BEN, "Ben", "ben@example.org", ZoneId.of("Europe/Berlin")));
 		person(new Person(CLEO, "Cleo", null, ZoneOffset.UTC, false));
 		when(this.howToTell.of(any())).thenReturn(Wishes.USUAL);
+		when(this.howToTell.silence(any())).thenReturn(Optional.empty());
 		when(this.coming.of(any(), anyInt())).thenReturn(List.of());
 		looks(ADA);
 	}
@@ -316,6 +318,19 @@ class WishesPageTests {
 		assertThat(page().select(".caution").first().text()).isEqualTo("You gave no address, so no mail goes to you.");
 		person(new Person(CLEO, "Cleo", "cleo@example.org", ZoneOffset.UTC, false));
 		assertThat(page().select(".caution").first().text()).startsWith("No mail goes to cleo@example.org before");
+	}
+
+	@Test
+	void saysWhenTheAddressIsDeadAndWhatToDo() throws Exception {
+		assertThat(page().select("form[action=/reminders/address/again]")).isEmpty();
+		Suppressed dead = new Suppressed("ada@example.org", "550 <no>", Instant.parse("2026-11-02T03:00:00Z"));
+		when(this.howToTell.silence(any())).thenReturn(Optional.of(dead));
+		Document page = page();
+		// In Chicago it was still the first.
+		assertThat(page.select(".caution").text()).contains("ada@example.org", "Sun 1 Nov 2026", "550 <no>");
+		assertThat(page.select("form[action=/reminders/address/again] button")).hasSize(1);
+		assertThat(this.mvc.post().uri("/reminders/address/again").exchange()).hasStatus(302);
+		verify(this.howToTell).mailAgain(any());
 	}
 
 	@Test

@@ -19,7 +19,8 @@ class SmtpReplyTests {
 					"551 5.1.6 mailbox has moved, no forwarding address", "556 5.1.10 Recipient address has null MX",
 					"550 5.1.10 RESOLVER.ADR.RecipientNotFound; Recipient not found by SMTP address lookup",
 					"550 5.2.1 The email account that you tried to reach is disabled", "550 No such user here",
-					"550 Unrouteable address", "553 sorry, no mailbox here by that name", "550 5.0.0 unknown user", "550 5.1.0 <ada@example.org> address unknown",
+					"550 Unrouteable address", "553 sorry, no mailbox here by that name", "550 5.0.0 unknown user",
+					"550 5.1.0 <ada@example.org> address unknown",
 					"550-5.1.1 The email account that you tried to reach does not exist" })
 	void nobodyIsThere(String text) {
 		SmtpReply reply = SmtpReply.of(Integer.parseInt(text.substring(0, 3)), text + "\n");
@@ -43,8 +44,8 @@ class SmtpReplyTests {
 					"550 5.7.26 unauthenticated mail is not accepted", "550 relay not permitted",
 					"550 Sender verify failed", "550 SPF check failed", "550 rejected because of policy",
 					"550 5.1.0 <us@example.org>: Sender address rejected: User unknown",
-			"550 5.1.1 <us@example.org>: Sender address rejected: User unknown",
-			"553 5.1.8 sender's system is none", "553 5.1.7 Bad sender's mailbox address syntax",
+					"550 5.1.1 <us@example.org>: Sender address rejected: User unknown",
+					"553 5.1.8 sender's system is none", "553 5.1.7 Bad sender's mailbox address syntax",
 					"554 Transaction failed", "501 5.5.4 invalid arguments", "554 5.6.0 content" })
 	void itIsAboutUs(String text) {
 		SmtpReply reply = SmtpReply.of(Integer.parseInt(text.substring(0, 3)), text);

@@ -72,7 +72,7 @@ class PushChannelTests {
 		this.table = new PushTable(database);
 		JdkClientHttpRequestFactory http = new JdkClientHttpRequestFactory(
 				HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(2)).build());
-		http.setReadTimeout(Duration.ofMillis(700));
+		http.setReadTimeout(Duration.ofSeconds(3));
 		this.channel = new PushChannel(this.table, new PushPost(RestClient.builder().requestFactory(http).build(),
 				new ServerKeyTable(database), "mailto:garden@example.org", this.clock), this.clock);
 	}
