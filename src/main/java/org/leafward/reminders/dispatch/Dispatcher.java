@@ -163,8 +163,10 @@ public class Dispatcher implements AutoCloseable {
 		}
 		Queue<Outgoing> open = new ConcurrentLinkedQueue<>(outgoing);
 		BlockingQueue<Result> results = new ArrayBlockingQueue<>(UNRECORDED);
+		// The slowest message that begins then still ends within the claim.
+		Instant latest = this.clock.instant().plus(this.claim.dividedBy(4));
 		for (int i = 0; i < Math.min(this.threads, outgoing.size()); i++) {
-			this.senders.execute(() -> work(open, results, closed));
+			this.senders.execute(() -> work(open, results, closed, latest));
 		}
 		int handedOn = 0;
 		List<Result> some = new ArrayList<>();
@@ -207,9 +209,10 @@ public class Dispatcher implements AutoCloseable {
 		}
 	}
 
-	private void work(Queue<Outgoing> open, BlockingQueue<Result> results, Set<String> closed) {
+	private void work(Queue<Outgoing> open, BlockingQueue<Result> results, Set<String> closed, Instant latest) {
 		for (Outgoing next = open.poll(); next != null; next = open.poll()) {
-			Result result = new Result(next, closed.contains(next.message().channel()) ? NOT_TRIED : deliver(next));
+			boolean leave = closed.contains(next.message().channel()) || this.clock.instant().isAfter(latest);
+			Result result = new Result(next, leave ? NOT_TRIED : deliver(next));
 			if (result.delivery().outcome() == Outcome.UNREACHABLE) {
 				closed.add(next.message().channel());
 			}
@@ -217,7 +220,7 @@ public class Dispatcher implements AutoCloseable {
 		}
 	}
 
-	/** Marks what was not tried since nobody could be reached just before. */
+	/** Marks what was not tried since nobody could be reached, or the claim runs out. */
 	private static final Delivery NOT_TRIED = new Delivery(Outcome.UNREACHABLE, "not tried");
 
 	private Delivery deliver(Outgoing next) {
