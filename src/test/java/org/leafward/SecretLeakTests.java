@@ -562,7 +562,9 @@ class SecretLeakTests {
 				insert into reminders.reminder (id, person_id, task_id, first_day, dedup_key, due_at, expires_at, state,
 					next_try_at, message_id)
 				values (?, ?, ?, ?, ?, now(), now(), 'SENT', now(), ?)
-				""").params(reminder, mara.value(), task.id().value(), today, "mail:%s@%s".formatted(reminder, today), message).update();
+				""")
+			.params(reminder, mara.value(), task.id().value(), today, "mail:%s@%s".formatted(reminder, today), message)
+			.update();
 		String act = URI.create(this.links.act(reminder, Act.DONE)).getPath();
 		String stop = URI.create(this.links.stop(mara, "mail", Series.MORNING)).getPath();
 		know("act link", act.substring(3));
