@@ -63,15 +63,17 @@ import org.junit.jupiter.api.TestInstance;
 import org.leafward.accounts.People;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.CareTask;
+import org.leafward.care.NewObservation;
+import org.leafward.care.Observation;
+import org.leafward.care.PhenologyLog;
 import org.leafward.care.TaskCalendar;
-import org.leafward.care.TaskKind;
-import org.leafward.care.TaskState;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.GeoPoint;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.NewSite;
 import org.leafward.register.Placement;
+import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
 import org.leafward.register.SoilTexture;
@@ -178,6 +180,9 @@ class SecretLeakTests {
 
 	@Autowired
 	private TaskCalendar calendar;
+
+	@Autowired
+	private PhenologyLog phenology;
 
 	@Autowired
 	private SignedLinks links;
@@ -535,11 +540,16 @@ class SecretLeakTests {
 	private void messagesAreActedOn(Browser browser) throws Exception {
 		PersonId mara = this.people.withAddress("mara@example.org").orElseThrow().id();
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), CHICAGO);
-		CareTask task = this.calendar.ofPerson(mara, new DayWindow(today, today.plusYears(1)))
-			.stream()
-			.filter((one) -> one.state() == TaskState.PLANNED && one.kind() == TaskKind.DO)
-			.findFirst()
-			.orElseThrow();
+		SiteId site = this.register.sitesOf(mara).get(0).id();
+		PlantingId lilac = this.register
+			.addPlantings(site, List.of(new NewPlanting(new SpeciesId("syringa-vulgaris"), "lilac", 1,
+					LocalDate.of(2015, 4, 1), Placement.GROUND, false, false)))
+			.get(0)
+			.id();
+		// Without a station only what was seen gives dates.
+		this.phenology.observe(site,
+				new NewObservation(lilac, Observation.Kind.PHASE, "bloom-end", today.minusDays(2)), mara);
+		CareTask task = this.calendar.ofPerson(mara, new DayWindow(today, today.plusYears(1))).get(0);
 		UUID message = UUID.randomUUID();
 		this.database.sql("""
 				insert into reminders.message (id, person_id, sender, recipient, recipient_name, subject, body_text,
@@ -552,7 +562,9 @@ class SecretLeakTests {
 				insert into reminders.reminder (id, person_id, task_id, first_day, dedup_key, due_at, expires_at, state,
 					next_try_at, message_id)
 				values (?, ?, ?, ?, ?, now(), now(), 'SENT', now(), ?)
-				""").params(reminder, mara.value(), task.id().value(), today, "mail:" + reminder, message).update();
+				""")
+			.params(reminder, mara.value(), task.id().value(), today, "mail:%s@%s".formatted(reminder, today), message)
+			.update();
 		String act = URI.create(this.links.act(reminder, Act.DONE)).getPath();
 		String stop = URI.create(this.links.stop(mara, "mail", Series.MORNING)).getPath();
 		know("act link", act.substring(3));

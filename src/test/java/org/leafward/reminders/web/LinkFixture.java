@@ -7,6 +7,8 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -79,8 +81,8 @@ class LinkFixture {
 	}
 
 	/**
-	 * Tasks of some lilacs on one site, alike but for the planting. Without a station
-	 * only what was seen gives dates.
+	 * Tasks of some lilacs on one site, alike but for the planting, in the order of the
+	 * labels. Without a station only what was seen gives dates.
 	 */
 	List<CareTask> lilacs(PersonId owner, String... labels) {
 		SiteId site = this.register
@@ -88,10 +90,15 @@ class LinkFixture {
 					new NewSite("Elm Street", "Alder County", new GeoPoint(45.037, -90.512, 203), CHICAGO,
 							SoilTexture.LOAM, Sun.FULL_SUN, Wind.AVERAGE))
 			.id();
+		List<PlantingId> plantings = new ArrayList<>();
 		for (String label : labels) {
-			bloomed(site, planting(site, label), today().minusDays(2));
+			PlantingId planting = planting(site, label);
+			bloomed(site, planting, today().minusDays(2));
+			plantings.add(planting);
 		}
-		List<CareTask> tasks = pruning(site);
+		List<CareTask> tasks = pruning(site).stream()
+			.sorted(Comparator.comparing((task) -> plantings.indexOf(task.planting())))
+			.toList();
 		assertThat(tasks).hasSize(labels.length);
 		assertThat(tasks).extracting(CareTask::window).containsOnly(tasks.get(0).window());
 		return tasks;
