@@ -151,9 +151,8 @@ class PersonalDataTests {
 			.containsKeys("accounts.person", "accounts.role", "accounts.audit", "accounts.session",
 					"accounts.one_time_link", "register.site", "register.planting", "register.watering",
 					"register.soil_test", "care.task", "care.log", "care.site_plan", "feeds.feed", "reminders.reminder",
-					"reminders.message", "reminders.wishes", "reminders.wish", "reminders.stopped",
-					"reminders.webhook", "reminders.webhook_trial", "reminders.suppressed",
-					"reminders.push_subscription");
+					"reminders.message", "reminders.wishes", "reminders.wish", "reminders.stopped", "reminders.webhook",
+					"reminders.webhook_trial", "reminders.suppressed", "reminders.push_subscription");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
 		this.replanning.tidy();

@@ -132,8 +132,7 @@ class SecurityConfiguration {
 			opens.requestMatchers("/workshop", "/workshop/**").hasRole("SPECIALIST");
 			opens
 				.requestMatchers("/replanning", "/accounts", "/accounts/**", "/audit", "/mail-check", "/mail-check/**",
-						"/post-room", "/post-room/**",
-						"/actuator", "/actuator/**")
+						"/post-room", "/post-room/**", "/actuator", "/actuator/**")
 				.hasRole("OPERATOR");
 			opens.anyRequest().hasAnyRole("GARDENER", "OPERATOR");
 		})

@@ -41,7 +41,8 @@ final class Columns {
 		if (first instanceof Integer) {
 			return values.toArray(new Integer[0]);
 		}
-		// The driver sends no arrays of dates and times; as texts the database casts them.
+		// The driver sends no arrays of dates and times; as texts the database casts
+		// them.
 		return values.stream().map((value) -> (value != null) ? value.toString() : null).toArray(String[]::new);
 	}
 
