@@ -12,7 +12,7 @@ final class WebhookSamples {
 	}
 
 	static Map<String, Object> webhook() {
-		return PageSamples.model("section", "me", "address", "http://example.org/garden", "errors",
+		return PageSamples.model("section", "reminders", "address", "http://example.org/garden", "errors",
 				Map.of("address",
 						"the address does not begin with https://: write it like https://example.org/leafward.",
 						"trial", "you have sent 5 trials within an hour: wait an hour for the next one."),

@@ -34,7 +34,7 @@ final class RateLimitFilter extends OncePerRequestFilter {
 	 */
 	private static final Pattern LEAVING = Pattern.compile("/u/.*");
 
-	private static final Pattern TRIAL = Pattern.compile("(/api/v1)?/reminders/[a-z]+/trial");
+	private static final Pattern TRIAL = Pattern.compile("(/api/v1)?/reminders/push/trial");
 
 	private static final Set<String> HARMLESS = Set.of("GET", "HEAD", "OPTIONS");
 

@@ -149,8 +149,8 @@ record TaskWords(Wording wording, Links links) {
 
 	/**
 	 * What can be opened from a piece. Of several plantings it is the link of the first,
-	 * and the acting side acts on all reminders of the same message with the same rule,
-	 * site and window.
+	 * and the acting side acts on all tasks of the same message that are told with it
+	 * ({@link Alike#told}).
 	 */
 	private List<Sentence> links(ReminderItem item) {
 		List<Sentence> sentences = new ArrayList<>();

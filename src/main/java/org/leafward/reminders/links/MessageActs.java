@@ -24,6 +24,7 @@ import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.reminders.HowToTell;
 import org.leafward.reminders.Wishes;
+import org.leafward.reminders.core.Alike;
 import org.leafward.reminders.core.Later;
 import org.leafward.reminders.core.Links.Act;
 import org.leafward.reminders.core.Told;
@@ -121,8 +122,7 @@ public class MessageActs {
 	}
 
 	private static boolean isLike(CareTask first, CareTask task) {
-		return task.person().equals(first.person()) && task.rule().equals(first.rule())
-				&& task.site().equals(first.site()) && task.window().equals(first.window());
+		return task.person().equals(first.person()) && Alike.told(first, task);
 	}
 
 	/** What somebody did or left out within a day. */

@@ -18,7 +18,7 @@ final class Columns {
 		return this.rows.isEmpty();
 	}
 
-	/** One array for each column: of identifiers, whole numbers or texts. */
+	/** One array for each column, of the type of its first value. */
 	List<Object> arrays() {
 		List<Object> arrays = new ArrayList<>();
 		for (int column = 0; column < this.rows.get(0).length; column++) {
@@ -41,9 +41,15 @@ final class Columns {
 		if (first instanceof Integer) {
 			return values.toArray(new Integer[0]);
 		}
-		// The driver sends no arrays of dates and times; as texts the database casts
-		// them.
-		return values.stream().map((value) -> (value != null) ? value.toString() : null).toArray(String[]::new);
+		// The driver takes no arrays of dates; as text (ISO 8601) the statement's casts
+		// read them.
+		@Nullable
+		String[] texts = new String[values.size()];
+		for (int row = 0; row < texts.length; row++) {
+			Object value = values.get(row);
+			texts[row] = (value != null) ? value.toString() : null;
+		}
+		return texts;
 	}
 
 }

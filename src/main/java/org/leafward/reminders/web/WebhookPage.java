@@ -119,7 +119,7 @@ class WebhookPage {
 	private String show(PersonId person, @Nullable String address, Map<String, String> errors, @Nullable String secret,
 			Model model) {
 		ZoneId zone = this.people.find(person).map(Person::zone).orElse(ZoneOffset.UTC);
-		model.addAttribute("section", "me");
+		model.addAttribute("section", "reminders");
 		model.addAttribute("address", address);
 		model.addAttribute("errors", errors);
 		model.addAttribute("fresh", secret);

@@ -18,6 +18,23 @@ class HeaderValuesTests {
 		assertThat(OneLine.of(name)).isEqualTo("Ada Bcc: x@example.org");
 	}
 
+	/** UAX #9 sections 2.1 to 2.4: these act on the words behind them. */
+	@Test
+	void turnNothingAround() {
+		assertThat(OneLine.of("a\u202Egpj.exe\u202C b")).isEqualTo("agpj.exe b");
+		assertThat(OneLine.of("\u2066\u2067\u2068a\u2069\uFEFF")).isEqualTo("a");
+		assertThat(OneLine.of("half \uD83C char \uD83C\uDF31")).isEqualTo("half char \uD83C\uDF31");
+		// A mark without power over others, and a space that isn't to be broken.
+		assertThat(OneLine.of("a\u200Eb 5\u00A0mm")).isEqualTo("a\u200Eb 5\u00A0mm");
+	}
+
+	@Test
+	void areSetApartWhenTheyRunTheOtherWay() {
+		assertThat(OneLine.apart("jardín №7 🌱")).isEqualTo("jardín №7 🌱");
+		assertThat(OneLine.apart("גן 42")).isEqualTo("\u2068גן 42\u2069");
+		assertThat(OneLine.apart("plot حديقة")).isEqualTo("\u2068plot حديقة\u2069");
+	}
+
 	@Test
 	void areCutBetweenCharacters() {
 		assertThat(OneLine.of("abcdef", 6)).isEqualTo("abcdef");

@@ -18,6 +18,7 @@ import org.leafward.accounts.Scope;
 import org.leafward.accounts.signin.PersonalTokens;
 import org.leafward.accounts.signin.SignedIn;
 import org.leafward.reminders.channel.push.PushReceiver;
+import org.leafward.reminders.dispatch.Materialiser;
 import org.leafward.support.LocalServer;
 import org.leafward.support.TestDatabase;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -27,11 +28,14 @@ import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors;
 import org.springframework.test.context.ContextConfiguration;
+import org.springframework.test.context.bean.override.mockito.MockitoSpyBean;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.mockito.Mockito.times;
+import static org.mockito.Mockito.verify;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.delete;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
@@ -69,6 +73,9 @@ class PushPagesTests {
 
 	@Autowired
 	private PersonalTokens tokens;
+
+	@MockitoSpyBean
+	private Materialiser materialiser;
 
 	private PersonId nora;
 
@@ -175,6 +182,14 @@ class PushPagesTests {
 		assertThat(answer(post(row.attr("action")).with(as(this.nora)).with(csrf())).getRedirectedUrl())
 			.isEqualTo(PAGE);
 		assertThat(page().select("ul.pick")).isEmpty();
+	}
+
+	@Test
+	void remindersAreMadeAnewWithEachChange() throws Exception {
+		browser(this.nora, "phone", 201);
+		verify(this.materialiser).person(this.nora);
+		answer(post(page().selectFirst("ul.pick form").attr("action")).with(as(this.nora)).with(csrf()));
+		verify(this.materialiser, times(2)).person(this.nora);
 	}
 
 	@Test

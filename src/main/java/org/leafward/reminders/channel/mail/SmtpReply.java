@@ -17,7 +17,7 @@ import org.leafward.reminders.core.OneLine;
 record SmtpReply(int code, String enhanced, String words) {
 
 	/** RFC 3463 section 3.1: says nothing beyond the class. */
-	private static final Set<String> GENERAL = Set.of("", "5.0.0");
+	private static final Set<String> GENERAL = Set.of("", "5.0.0", "5.1.0");
 
 	/** Longest reply that is kept. */
 	static final int LONGEST = 500;

@@ -12,23 +12,31 @@ import org.leafward.measure.NotThere;
 import org.leafward.reminders.PushKeys;
 import org.leafward.reminders.PushSubscription;
 import org.leafward.reminders.core.PushEndpoint;
+import org.leafward.reminders.dispatch.Materialiser;
 import org.leafward.reminders.store.PushTable;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** The browsers on which a person gets messages. */
+/**
+ * The browsers on which a person gets messages. After a change the person's reminders are
+ * made anew before the call returns, so that a new browser hears of what is due next.
+ */
 @Service
 public class PushSubscriptions {
 
 	private final PushTable table;
 
+	private final Materialiser materialiser;
+
 	private final boolean plain;
 
 	private final Clock clock;
 
-	PushSubscriptions(PushTable table, @Value("${leafward.http.plain:false}") boolean plain, Clock clock) {
+	PushSubscriptions(PushTable table, Materialiser materialiser,
+			@Value("${leafward.http.plain:false}") boolean plain, Clock clock) {
 		this.table = table;
+		this.materialiser = materialiser;
 		this.plain = plain;
 		this.clock = clock;
 	}
@@ -63,6 +71,7 @@ public class PushSubscriptions {
 		var name = findings.read(() -> label(label));
 		this.table.save(findings.give(() -> new PushSubscription(UUID.randomUUID(), person,
 				place.get().address().toString(), keys.get(), name.get(), this.clock.instant(), null, 0)));
+		this.materialiser.person(person);
 	}
 
 	private static PushKeys checked(PushKeys keys) {
@@ -85,10 +94,12 @@ public class PushSubscriptions {
 	 * @param id the browser
 	 * @throws NotThere if the person has no such browser
 	 */
+	@Transactional
 	public void remove(PersonId person, UUID id) {
 		if (!this.table.remove(person, id)) {
 			throw new NotThere("There is no such browser.");
 		}
+		this.materialiser.person(person);
 	}
 
 }
