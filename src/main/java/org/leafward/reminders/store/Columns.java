@@ -43,8 +43,7 @@ final class Columns {
 		}
 		// The driver takes no arrays of dates; as text (ISO 8601) the statement's casts
 		// read them.
-		@Nullable
-		String[] texts = new String[values.size()];
+		@Nullable String[] texts = new String[values.size()];
 		for (int row = 0; row < texts.length; row++) {
 			Object value = values.get(row);
 			texts[row] = (value != null) ? value.toString() : null;

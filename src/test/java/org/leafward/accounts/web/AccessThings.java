@@ -234,7 +234,9 @@ class AccessThings {
 				insert into reminders.reminder (id, person_id, task_id, first_day, dedup_key, due_at, expires_at, state,
 					next_try_at)
 				values (?, ?, ?, ?, ?, now(), now(), 'SENT', now())
-				""").params(reminder, of.owner().value(), of.task(), today, "mail:%s@%s".formatted(reminder, today)).update();
+				""")
+			.params(reminder, of.owner().value(), of.task(), today, "mail:%s@%s".formatted(reminder, today))
+			.update();
 		return end(this.links.act(reminder, Act.LATER));
 	}
 
