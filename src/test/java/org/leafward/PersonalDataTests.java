@@ -151,9 +151,8 @@ class PersonalDataTests {
 			.containsKeys("accounts.person", "accounts.role", "accounts.audit", "accounts.session",
 					"accounts.one_time_link", "register.site", "register.planting", "register.watering",
 					"register.soil_test", "care.task", "care.log", "care.site_plan", "feeds.feed", "reminders.reminder",
-					"reminders.message", "reminders.wishes", "reminders.wish", "reminders.stopped",
-					"reminders.webhook", "reminders.webhook_trial", "reminders.suppressed",
-					"reminders.push_subscription");
+					"reminders.message", "reminders.wishes", "reminders.wish", "reminders.stopped", "reminders.webhook",
+					"reminders.webhook_trial", "reminders.suppressed", "reminders.push_subscription");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
 		this.replanning.tidy();
@@ -245,7 +244,7 @@ class PersonalDataTests {
 				insert into reminders.reminder (id, person_id, task_id, first_day, dedup_key, due_at, expires_at, state,
 					next_try_at, message_id)
 				values (?, ?, ?, current_date, ?, now(), now(), 'SENT', now(), ?)""")
-			.params(UUID.randomUUID(), id.value(), tasks.get(0).id().value(), UUID.randomUUID().toString(), mail)
+			.params(UUID.randomUUID(), id.value(), tasks.get(0).id().value(), "mail:%s@%s".formatted(mail, today), mail)
 			.update();
 		this.database.sql("""
 				insert into reminders.webhook (person_id, address, secret, created_at)

@@ -196,8 +196,8 @@ class GardenerWalkTests {
 	@Test
 	void everyPageFitsAPhoneAndPassesTheAccessibilityRules() {
 		List<String> pages = new ArrayList<>(List.of("/", "/sites", "/sites/new", "/stations", "/stations/ZZKBFERROWM",
-				"/subscribe", "/outbox", "/me/tokens", "/people", "/nowhere", "/calculators", "/calculators/salt",
-				"/calculators/salt?area=10&walk=true&spray=true&ec=8", "/calculators/soil-test",
+				"/subscribe", "/reminders", "/outbox", "/me/tokens", "/people", "/nowhere", "/calculators",
+				"/calculators/salt", "/calculators/salt?area=10&walk=true&spray=true&ec=8", "/calculators/soil-test",
 				"/calculators/soil-test?ph=8.8&ec=8&sar=40&cec=20&area=10", "/calculators/soil-test?ph=x", "/quick"));
 		go("/");
 		pages.add(path(this.page.findElement(By.cssSelector(".task-title a")).getAttribute("href")));

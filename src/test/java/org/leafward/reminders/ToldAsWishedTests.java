@@ -37,7 +37,7 @@ class ToldAsWishedTests {
 
 	private static final ZoneId CHICAGO = ZoneId.of("America/Chicago");
 
-	private final SettableClock clock = new SettableClock(Instant.parse("2026-11-10T06:00:00Z"));
+	private final SettableClock clock = new SettableClock(Instant.parse("2026-11-11T06:00:00Z"));
 
 	private final Garden garden = new Garden();
 

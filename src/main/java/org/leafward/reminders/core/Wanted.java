@@ -23,10 +23,12 @@ public record Wanted(String channel, Topic topic, UUID subject, LocalDate firstD
 
 	/**
 	 * What has one reminder at a time.
-	 * @return channel and subject, and whether it is about a change
+	 * @return channel and subject, and whether it is about a change; each outlook is one
+	 * for itself
 	 */
 	public String line() {
-		return this.channel + ((this.topic == Topic.CHANGE) ? Known.CHANGE : ":") + this.subject;
+		return this.channel + ((this.topic == Topic.CHANGE) ? Known.CHANGE : ":") + this.subject
+				+ ((this.topic == Topic.OUTLOOK) ? "/" + this.firstDay : "");
 	}
 
 	/**

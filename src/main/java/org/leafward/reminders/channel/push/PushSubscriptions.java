@@ -33,8 +33,8 @@ public class PushSubscriptions {
 
 	private final Clock clock;
 
-	PushSubscriptions(PushTable table, Materialiser materialiser,
-			@Value("${leafward.http.plain:false}") boolean plain, Clock clock) {
+	PushSubscriptions(PushTable table, Materialiser materialiser, @Value("${leafward.http.plain:false}") boolean plain,
+			Clock clock) {
 		this.table = table;
 		this.materialiser = materialiser;
 		this.plain = plain;
