@@ -59,9 +59,11 @@ class MessagesOnAPhoneTests {
 		String word = "Donaudampfschifffahrt".repeat(100);
 		CareTask task = TaskFixture.saying(TaskFixture.task("long", TaskKind.DO, 0, LocalDate.parse("2026-11-12")),
 				new TaskText(word, word, word, word, word, word));
-		pages.put("long-words", SampleMessages.WORDS.write(
-				SampleMessages.content(Series.MORNING, List.of(SampleMessages.item(Topic.TO_DO, task)), null),
-				Speech.USUAL, new FakeLinks()).html());
+		pages.put("long-words",
+				SampleMessages.WORDS
+					.write(SampleMessages.content(Series.MORNING, List.of(SampleMessages.item(Topic.TO_DO, task)),
+							null), Speech.USUAL, new FakeLinks())
+					.html());
 		return pages;
 	}
 

@@ -49,8 +49,8 @@ public final class Alike {
 	}
 
 	/**
-	 * Whether two tasks are told as one while both stand, so that what is done to one from
-	 * a message is done to the other.
+	 * Whether two tasks are told as one while both stand, so that what is done to one
+	 * from a message is done to the other.
 	 * @param one a task
 	 * @param other another
 	 * @return true when they differ in planting and amount at most

@@ -185,7 +185,8 @@ class PushPagesTests {
 		for (int i = 0; i < 12; i++) {
 			browser(this.nora, "b" + i, 201);
 		}
-		assertThat(page().select("ul.pick .pick-name").eachText()).hasSize(10).anyMatch((one) -> one.startsWith("b11"))
+		assertThat(page().select("ul.pick .pick-name").eachText()).hasSize(10)
+			.anyMatch((one) -> one.startsWith("b11"))
 			.noneMatch((one) -> one.startsWith("phone"));
 	}
 
