@@ -194,7 +194,7 @@ class BouncesTests {
 	}
 
 	@Test
-	@Timeout(20)
+	@Timeout(120)
 	void isBounded() throws IOException {
 		InputStream endless = new InputStream() {
 
