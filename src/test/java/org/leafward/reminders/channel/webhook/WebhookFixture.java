@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -52,7 +53,8 @@ final class WebhookFixture implements AutoCloseable {
 	/** A part of the address that nobody else may see. */
 	static final String SECRET_PATH = "/c5c1f0a7d2e94b6f";
 
-	final SettableClock clock = new SettableClock(Instant.now());
+	/** In whole seconds, as the database rounds what is finer than it keeps. */
+	final SettableClock clock = new SettableClock(Instant.now().truncatedTo(ChronoUnit.SECONDS));
 
 	final LocalServer server = LocalServer.start();
 
