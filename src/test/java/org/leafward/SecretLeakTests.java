@@ -547,8 +547,8 @@ class SecretLeakTests {
 			.get(0)
 			.id();
 		// Without a station only what was seen gives dates.
-		this.phenology.observe(site,
-				new NewObservation(lilac, Observation.Kind.PHASE, "bloom-end", today.minusDays(2)), mara);
+		this.phenology.observe(site, new NewObservation(lilac, Observation.Kind.PHASE, "bloom-end", today.minusDays(2)),
+				mara);
 		CareTask task = this.calendar.ofPerson(mara, new DayWindow(today, today.plusYears(1))).get(0);
 		UUID message = UUID.randomUUID();
 		this.database.sql("""

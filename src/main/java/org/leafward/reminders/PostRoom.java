@@ -9,9 +9,6 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
 import org.leafward.reminders.store.QueueTable;
-import org.leafward.reminders.store.QueueTable.Depth;
-import org.leafward.reminders.store.QueueTable.Hour;
-import org.leafward.reminders.store.QueueTable.Trouble;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -51,7 +48,8 @@ public class PostRoom {
 	 * @param sent messages that left within the last day, by hour, the latest first
 	 * @param trouble what failed
 	 */
-	public record Standing(Depth depth, @Nullable Duration oldestFor, boolean late, List<Hour> sent, Trouble trouble) {
+	public record Standing(QueueDepth depth, @Nullable Duration oldestFor, boolean late, List<SentHour> sent,
+			QueueTrouble trouble) {
 	}
 
 	/**
@@ -60,7 +58,7 @@ public class PostRoom {
 	 */
 	public Standing standing() {
 		Instant now = this.clock.instant();
-		Depth depth = this.table.depth(now);
+		QueueDepth depth = this.table.depth(now);
 		Duration oldest = oldest(depth, now);
 		return new Standing(depth, oldest, late(oldest), this.table.sent(now.minus(DAY)), this.table.trouble());
 	}
@@ -71,12 +69,12 @@ public class PostRoom {
 	 */
 	public Standing waiting() {
 		Instant now = this.clock.instant();
-		Depth depth = this.table.depth(now);
+		QueueDepth depth = this.table.depth(now);
 		Duration oldest = oldest(depth, now);
-		return new Standing(depth, oldest, late(oldest), List.of(), new Trouble(0, 0));
+		return new Standing(depth, oldest, late(oldest), List.of(), new QueueTrouble(0, 0));
 	}
 
-	private static @Nullable Duration oldest(Depth depth, Instant now) {
+	private static @Nullable Duration oldest(QueueDepth depth, Instant now) {
 		Instant since = depth.oldest();
 		return (since != null) ? Duration.between(since, now) : null;
 	}

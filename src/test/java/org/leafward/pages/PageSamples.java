@@ -35,9 +35,9 @@ import org.leafward.register.SiteId;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
+import org.leafward.reminders.QueueDepth;
+import org.leafward.reminders.QueueTrouble;
 import org.leafward.reminders.channel.mail.MailFinding;
-import org.leafward.reminders.store.QueueTable.Depth;
-import org.leafward.reminders.store.QueueTable.Trouble;
 
 /** A model for every template, all of it invented. */
 final class PageSamples {
@@ -335,11 +335,10 @@ final class PageSamples {
 				0, "hasNext", true));
 		all.put("reminders/mail", model("section", "outbox", "mail", mail));
 		all.put("reminders/webhook", WebhookSamples.webhook());
-		all.put("reminders/post-room",
-				model("section", "outbox", "depth", new Depth(3, 1, 2, 400, null), "oldest",
-						"Thu 12 Nov, 06:00 UTC, 40 minutes ago", "late", true, "trouble", new Trouble(1, 2), "hours",
-						List.of(Map.of("from", "Thu 12 Nov, 06:00 UTC", "messages", 12)), "mails", List.of(mail, mail),
-						"page", 0, "hasNext", true, "addressTrouble", "'ada' is no address", "address", "ada"));
+		all.put("reminders/post-room", model("section", "outbox", "depth", new QueueDepth(3, 1, 2, 400, null), "oldest",
+				"Thu 12 Nov, 06:00 UTC, 40 minutes ago", "late", true, "trouble", new QueueTrouble(1, 2), "hours",
+				List.of(Map.of("from", "Thu 12 Nov, 06:00 UTC", "messages", 12)), "mails", List.of(mail, mail), "page",
+				0, "hasNext", true, "addressTrouble", "'ada' is no address", "address", "ada"));
 		all.put("reminders/mail-check", model("section", "accounts", "outside", true, "findings",
 				List.of(new MailFinding(MailFinding.Level.GOOD, "Sender", "Mails come from Leafward."),
 						new MailFinding(MailFinding.Level.BAD, "Mail server", "None is set up.")),

@@ -5,8 +5,10 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import org.leafward.reminders.Message;
+import org.leafward.reminders.QueueDepth;
+import org.leafward.reminders.QueueTrouble;
+import org.leafward.reminders.SentHour;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -27,24 +29,11 @@ public class QueueTable {
 	}
 
 	/**
-	 * How much waits.
-	 *
-	 * @param due reminders whose time has come and that no node has taken
-	 * @param claimed reminders that a node is sending
-	 * @param waiting reminders that failed and wait for their next try
-	 * @param ahead reminders whose time is to come
-	 * @param oldest since when the oldest of those due, claimed and waiting ought to have
-	 * left; null when there is none
-	 */
-	public record Depth(long due, long claimed, long waiting, long ahead, @Nullable Instant oldest) {
-	}
-
-	/**
 	 * Counts what waits. What was put off for quiet hours or a pause is not late.
 	 * @param now the time
 	 * @return the numbers
 	 */
-	public Depth depth(Instant now) {
+	public QueueDepth depth(Instant now) {
 		return this.database.sql("""
 				select count(*) filter (where state = 'PENDING' and next_try_at <= :now) as due,
 					count(*) filter (where state = 'CLAIMED') as claimed,
@@ -55,18 +44,9 @@ public class QueueTable {
 				from reminders.reminder where state in ('PENDING', 'CLAIMED')
 				""")
 			.param("now", Rows.time(now))
-			.query((row, number) -> new Depth(row.getLong("due"), row.getLong("claimed"), row.getLong("waiting"),
+			.query((row, number) -> new QueueDepth(row.getLong("due"), row.getLong("claimed"), row.getLong("waiting"),
 					row.getLong("ahead"), Rows.timeOrNull(row, "oldest")))
 			.single();
-	}
-
-	/**
-	 * Messages that left in an hour.
-	 *
-	 * @param from first instant of the hour
-	 * @param messages how many
-	 */
-	public record Hour(Instant from, long messages) {
 	}
 
 	/**
@@ -74,34 +54,25 @@ public class QueueTable {
 	 * @param since from this instant on
 	 * @return the latest hour first; hours without any are left out
 	 */
-	public List<Hour> sent(Instant since) {
+	public List<SentHour> sent(Instant since) {
 		return this.database.sql("""
 				select date_trunc('hour', sent_at) as hour, count(*) as messages from reminders.message
 				where sent_at >= ? group by 1 order by 1 desc
 				""")
 			.param(Rows.time(since))
-			.query((row, number) -> new Hour(Rows.time(row, "hour"), row.getLong("messages")))
+			.query((row, number) -> new SentHour(Rows.time(row, "hour"), row.getLong("messages")))
 			.list();
-	}
-
-	/**
-	 * Messages that nobody took, and how often nobody knows.
-	 *
-	 * @param failed messages that were refused for good
-	 * @param uncertain how often messages were handed on without word of what came of it
-	 */
-	public record Trouble(long failed, long uncertain) {
 	}
 
 	/**
 	 * Counts trouble.
 	 * @return since messages are kept
 	 */
-	public Trouble trouble() {
+	public QueueTrouble trouble() {
 		return this.database.sql("""
 				select count(*) filter (where state = 'FAILED') as failed, coalesce(sum(uncertain), 0) as uncertain
 				from reminders.message where state = 'FAILED' or uncertain > 0
-				""").query((row, number) -> new Trouble(row.getLong("failed"), row.getLong("uncertain"))).single();
+				""").query((row, number) -> new QueueTrouble(row.getLong("failed"), row.getLong("uncertain"))).single();
 	}
 
 	/**

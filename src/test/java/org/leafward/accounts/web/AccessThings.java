@@ -309,7 +309,7 @@ class AccessThings {
 			case "push" -> browser(having.owner()).toString();
 			case "r" -> actLink(having);
 			case "u" -> end(this.links.stop(having.owner(), "mail", Series.SINGLE));
-			case "outbox" -> having.mail().toString();
+			case "outbox", "post-room" -> having.mail().toString();
 			case "tokens" -> (ends ? token(having.owner()) : having.token()).toString();
 			case "people", "accounts" -> having.owner().toString();
 			case "stations" -> STATION;

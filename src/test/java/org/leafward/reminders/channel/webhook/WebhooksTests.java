@@ -109,8 +109,7 @@ class WebhooksTests {
 		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> this.webhooks.trial(NORA));
 		assertThat(this.fixture.calls).hasSize(5);
 		this.fixture.clock.advance(Duration.ofMinutes(11));
-		assertThat(this.webhooks.trial(NORA).lastOkAt())
-			.isEqualTo(this.fixture.clock.instant());
+		assertThat(this.webhooks.trial(NORA).lastOkAt()).isEqualTo(this.fixture.clock.instant());
 		assertThat(this.fixture.calls).hasSize(6);
 		assertThat(this.fixture.server.asked()).allMatch((path) -> path.startsWith(SECRET_PATH));
 	}
