@@ -12,11 +12,13 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Collectors;
 import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.channel.Delivery;
@@ -84,7 +86,7 @@ public class Dispatcher implements AutoCloseable {
 	 * @param materialiser makes rows anew for tasks that moved
 	 * @param channels where messages go
 	 * @param ledger writes down what happens to a message
-	 * @param threads how many messages leave at once, 1 to 64
+	 * @param threads how many messages leave at once through a channel, 1 to 64
 	 * @param claim how long a claim lasts, far longer than its messages can take with all
 	 * time-outs
 	 * @param watch is told what comes of messages
@@ -100,7 +102,7 @@ public class Dispatcher implements AutoCloseable {
 		this.threads = threads;
 		this.claim = claim;
 		this.watch = watch;
-		this.senders = Executors.newFixedThreadPool(threads, (task) -> {
+		this.senders = Executors.newCachedThreadPool((task) -> {
 			Thread thread = new Thread(task, "reminders-send");
 			thread.setDaemon(true);
 			return thread;
@@ -109,23 +111,49 @@ public class Dispatcher implements AutoCloseable {
 	}
 
 	/**
-	 * Sends until nothing is due, the time box ends or nobody can be reached.
+	 * Sends until nothing is due, the time box ends or nobody can be reached. Each channel
+	 * goes its own pace, so that one whose other side hangs holds up no other.
 	 * @return how many messages were handed on or kept
 	 */
 	public int run() {
 		Instant end = this.clock.instant().plus(TIME_BOX);
-		Set<String> closed = ConcurrentHashMap.newKeySet();
+		List<Future<Integer>> loops = this.channels.keySet()
+			.stream()
+			.map((channel) -> this.senders.submit(() -> run(channel, end)))
+			.toList();
 		int messages = 0;
-		while (this.clock.instant().isBefore(end)) {
+		for (Future<Integer> loop : loops) {
+			messages += result(loop);
+		}
+		return messages;
+	}
+
+	private int run(String channel, Instant end) {
+		AtomicBoolean closed = new AtomicBoolean();
+		int messages = 0;
+		while (!closed.get() && this.clock.instant().isBefore(end)) {
 			UUID token = UUID.randomUUID();
 			Instant now = this.clock.instant();
-			List<Claimed> rows = this.claims.claim(now, now.plus(this.claim), token, BOUNDS, closed);
+			List<Claimed> rows = this.claims.claim(now, now.plus(this.claim), token, BOUNDS, channel);
 			if (rows.isEmpty()) {
 				break;
 			}
 			messages += send(token, rows, closed);
 		}
 		return messages;
+	}
+
+	private static int result(Future<Integer> loop) {
+		try {
+			return loop.get();
+		}
+		catch (InterruptedException ex) {
+			Thread.currentThread().interrupt();
+			throw new IllegalStateException("interrupted while messages leave; their claims end by themselves", ex);
+		}
+		catch (ExecutionException ex) {
+			throw new IllegalStateException("reminders could not be claimed", ex.getCause());
+		}
 	}
 
 	/**
@@ -142,7 +170,7 @@ public class Dispatcher implements AutoCloseable {
 		return reaped;
 	}
 
-	private int send(UUID token, List<Claimed> rows, Set<String> closed) {
+	private int send(UUID token, List<Claimed> rows, AtomicBoolean closed) {
 		try {
 			Sorted sorted = this.drafts.sort(rows, this.clock.instant());
 			List<Outgoing> outgoing = this.ledger.open(token, sorted);
@@ -157,7 +185,7 @@ public class Dispatcher implements AutoCloseable {
 	}
 
 	/** Some threads hand messages on; this one records what came of them. */
-	private int deliver(UUID token, List<Outgoing> outgoing, Set<String> closed) {
+	private int deliver(UUID token, List<Outgoing> outgoing, AtomicBoolean closed) {
 		if (TransactionSynchronizationManager.isActualTransactionActive()) {
 			throw new IllegalStateException("a message must not leave inside a transaction");
 		}
@@ -209,12 +237,12 @@ public class Dispatcher implements AutoCloseable {
 		}
 	}
 
-	private void work(Queue<Outgoing> open, BlockingQueue<Result> results, Set<String> closed, Instant latest) {
+	private void work(Queue<Outgoing> open, BlockingQueue<Result> results, AtomicBoolean closed, Instant latest) {
 		for (Outgoing next = open.poll(); next != null; next = open.poll()) {
-			boolean leave = closed.contains(next.message().channel()) || this.clock.instant().isAfter(latest);
+			boolean leave = closed.get() || this.clock.instant().isAfter(latest);
 			Result result = new Result(next, leave ? NOT_TRIED : deliver(next));
 			if (result.delivery().outcome() == Outcome.UNREACHABLE) {
-				closed.add(next.message().channel());
+				closed.set(true);
 			}
 			put(results, result);
 		}

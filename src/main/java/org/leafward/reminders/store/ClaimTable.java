@@ -37,21 +37,20 @@ public class ClaimTable {
 	}
 
 	/**
-	 * Takes the due rows of some people, each through one channel, those whose turn came
-	 * first. Only the first due row of a person and channel opens the door to the rest,
+	 * Takes the due rows of some people through a channel, those whose turn came first. Only the first due row of a person and channel opens the door to the rest,
 	 * so that two nodes don't share out what goes out together between them.
 	 * @param now rows due at or before this instant are due
 	 * @param until when the claim ends by itself
 	 * @param token name of the claim
 	 * @param bounds how much to take
-	 * @param closed channels to leave alone
+	 * @param channel code of the channel
 	 * @return empty when nothing is due that isn't being claimed by others
 	 */
-	public List<Claimed> claim(Instant now, Instant until, UUID token, Bounds bounds, Set<String> closed) {
+	public List<Claimed> claim(Instant now, Instant until, UUID token, Bounds bounds, String channel) {
 		return this.database.sql("""
 				with leader as (
 					select r.person_id, r.channel from reminders.reminder r
-					where r.state = 'PENDING' and r.next_try_at <= :now and r.channel <> all(:closed)
+					where r.state = 'PENDING' and r.next_try_at <= :now and r.channel = :channel
 					and r.id = (
 						select f.id from reminders.reminder f
 						where f.person_id = r.person_id and f.channel = r.channel
@@ -80,7 +79,7 @@ public class ClaimTable {
 			.param("token", token)
 			.param("people", bounds.people())
 			.param("most", bounds.rows())
-			.param("closed", closed.toArray(String[]::new))
+			.param("channel", channel)
 			.query(ClaimTable::claimed)
 			.list();
 	}
@@ -88,7 +87,7 @@ public class ClaimTable {
 	/**
 	 * How much is taken at once.
 	 *
-	 * @param people greatest number of people, each through one channel
+	 * @param people greatest number of people
 	 * @param rows greatest number of rows of each
 	 */
 	public record Bounds(int people, int rows) {

@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.leafward.reminders.Message;
 import org.leafward.reminders.MessageState;
@@ -27,6 +28,9 @@ import org.leafward.reminders.MessageState;
 record MessageRow(UUID id, String subject, String from, String to, Instant at, String atWords, String state,
 		@Nullable String reply, String messageId, String text) {
 
+	/** A link that carries its own secret, see {@code links.SignedLinks}. */
+	private static final Pattern SECRET = Pattern.compile("(/[ru]/)[A-Za-z0-9_-]{20,}");
+
 	private static final DateTimeFormatter WORDS = DateTimeFormatter.ofPattern("EEE d MMM yyyy, HH:mm", Locale.ENGLISH);
 
 	static MessageRow of(Message mail, ZoneId zone) {
@@ -35,6 +39,15 @@ record MessageRow(UUID id, String subject, String from, String to, Instant at, S
 		return new MessageRow(mail.id(), mail.subject(), mail.sender(),
 				mail.recipientName() + " <" + mail.recipient() + ">", mail.createdAt(), words, words(mail.state()),
 				mail.serverReply(), mail.messageId(), mail.text());
+	}
+
+	/**
+	 * The same for somebody else than its reader, who must not act in the reader's name.
+	 * @return without what the links to act and to leave hang on
+	 */
+	MessageRow forOthers() {
+		return new MessageRow(this.id, this.subject, this.from, this.to, this.at, this.atWords, this.state, this.reply,
+				this.messageId, SECRET.matcher(this.text).replaceAll("$1…"));
 	}
 
 	static String words(MessageState state) {

@@ -56,7 +56,8 @@ class OutboxPage {
 			.filter((found) -> viewer.mayOpen(found.person().value()))
 			.orElseThrow(() -> new NotThere("There is no such mail."));
 		model.addAttribute("section", "outbox");
-		model.addAttribute("mail", MessageRow.of(mail, zone(viewer)));
+		MessageRow row = MessageRow.of(mail, zone(viewer));
+		model.addAttribute("mail", mail.person().value().equals(viewer.person()) ? row : row.forOthers());
 		return "reminders/mail";
 	}
 

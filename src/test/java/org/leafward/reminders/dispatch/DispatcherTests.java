@@ -4,7 +4,6 @@ import jakarta.mail.internet.MimeMultipart;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -198,7 +197,7 @@ class DispatcherTests {
 		this.house.planned("one");
 		this.house.clock.set(DUE);
 		ClaimTable claims = new ClaimTable(this.house.database);
-		assertThat(claims.claim(DUE, DUE.plusSeconds(60), UUID.randomUUID(), new Bounds(1, 50), Set.of())).hasSize(1);
+		assertThat(claims.claim(DUE, DUE.plusSeconds(60), UUID.randomUUID(), new Bounds(1, 50), "mail")).hasSize(1);
 		assertThat(runAt(DUE)).isZero();
 		assertThat(this.house.received()).isEmpty();
 	}

@@ -7,7 +7,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -68,7 +67,7 @@ class ClaimTableTests {
 	}
 
 	private List<UUID> claim(Instant now) {
-		return this.table.claim(now, UNTIL, TOKEN, ONE, Set.of()).stream().map(Claimed::id).toList();
+		return this.table.claim(now, UNTIL, TOKEN, ONE, "mail").stream().map(Claimed::id).toList();
 	}
 
 	@Test
@@ -106,14 +105,14 @@ class ClaimTableTests {
 	@Test
 	void takesNoMoreThanAsked() {
 		List.of("a", "b", "c").forEach((task) -> pending(ADA, task));
-		assertThat(this.table.claim(DUE, UNTIL, TOKEN, new Bounds(1, 2), Set.of())).hasSize(2);
-		assertThat(this.table.claim(DUE, UNTIL, TOKEN, new Bounds(1, 2), Set.of())).hasSize(1);
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, new Bounds(1, 2), "mail")).hasSize(2);
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, new Bounds(1, 2), "mail")).hasSize(1);
 	}
 
 	@Test
 	void tellsWhatTheSenderNeeds() {
 		UUID row = pending(ADA, "one");
-		assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, Set.of()))
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, "mail"))
 			.containsExactly(new Claimed(row, ADA, "mail", Topic.TO_DO, RowFixture.wanted("one", DAY).task(), DAY,
 					false, "morning:2026-11-12", RowFixture.wanted("one", DAY).expiresAt(), 1, null));
 	}
@@ -129,13 +128,13 @@ class ClaimTableTests {
 		try (Connection open = this.source.getConnection()) {
 			open.setAutoCommit(false);
 			ClaimTable first = new ClaimTable(JdbcClient.create(new SingleConnectionDataSource(open, true)));
-			PersonId taken = first.claim(DUE, UNTIL, UUID.randomUUID(), ONE, Set.of()).get(0).person();
-			List<Claimed> others = this.table.claim(DUE, UNTIL, TOKEN, ONE, Set.of());
+			PersonId taken = first.claim(DUE, UNTIL, UUID.randomUUID(), ONE, "mail").get(0).person();
+			List<Claimed> others = this.table.claim(DUE, UNTIL, TOKEN, ONE, "mail");
 			assertThat(others).isNotEmpty().extracting(Claimed::person).doesNotContain(taken);
-			assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, Set.of())).isEmpty();
+			assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, "mail")).isEmpty();
 			open.commit();
 		}
-		assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, Set.of())).isEmpty();
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, "mail")).isEmpty();
 	}
 
 	/** The other node has seen the first of the rows and is about to take the rest. */
@@ -178,7 +177,7 @@ class ClaimTableTests {
 		assertThat(this.table.retry(UUID.randomUUID(), row, next, "not mine")).isZero();
 		assertThat(this.table.retry(TOKEN, row, next, "451")).isOne();
 		assertThat(claim(next.minusMillis(1))).isEmpty();
-		assertThat(this.table.claim(next, UNTIL, TOKEN, ONE, Set.of())).singleElement()
+		assertThat(this.table.claim(next, UNTIL, TOKEN, ONE, "mail")).singleElement()
 			.extracting(Claimed::id, Claimed::attempts)
 			.containsExactly(row, 2);
 	}
@@ -214,15 +213,15 @@ class ClaimTableTests {
 		pending(ADA, "a1");
 		pending(ADA, "a2");
 		pending(BEN, "b1");
-		assertThat(this.table.claim(DUE, UNTIL, TOKEN, new Bounds(10, 50), Set.of())).extracting(Claimed::person)
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, new Bounds(10, 50), "mail")).extracting(Claimed::person)
 			.containsExactlyInAnyOrder(ADA, ADA, BEN);
 	}
 
 	@Test
-	void leavesChannelsAloneThatAreClosed() {
+	void leavesOtherChannelsAlone() {
 		pending(ADA, "one");
-		assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, Set.of("mail"))).isEmpty();
-		assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, Set.of("push"))).hasSize(1);
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, "push")).isEmpty();
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, "mail")).hasSize(1);
 	}
 
 	@Test
@@ -233,7 +232,7 @@ class ClaimTableTests {
 		this.table.postpone(UUID.randomUUID(), Map.of(row, DUE));
 		this.table.postpone(TOKEN, Map.of(row, morning));
 		assertThat(claim(morning.minusMillis(1))).isEmpty();
-		assertThat(this.table.claim(morning, UNTIL, TOKEN, ONE, Set.of())).singleElement()
+		assertThat(this.table.claim(morning, UNTIL, TOKEN, ONE, "mail")).singleElement()
 			.extracting(Claimed::attempts)
 			.isEqualTo(1);
 	}

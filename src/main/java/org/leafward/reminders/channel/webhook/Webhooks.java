@@ -12,6 +12,7 @@ import org.leafward.accounts.Deed;
 import org.leafward.accounts.PersonId;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
+import org.leafward.reminders.dispatch.Materialiser;
 import org.leafward.reminders.store.WebhookRow;
 import org.leafward.reminders.store.WebhookTable;
 import org.springframework.beans.factory.annotation.Value;
@@ -31,16 +32,19 @@ public class Webhooks {
 
 	private final WebhookAttempts attempts;
 
+	private final Materialiser materialiser;
+
 	private final AuditLog audit;
 
 	private final boolean plain;
 
 	private final Clock clock;
 
-	Webhooks(WebhookTable webhooks, WebhookAttempts attempts, AuditLog audit,
+	Webhooks(WebhookTable webhooks, WebhookAttempts attempts, Materialiser materialiser, AuditLog audit,
 			@Value("${leafward.http.plain:false}") boolean plain, Clock clock) {
 		this.webhooks = webhooks;
 		this.attempts = attempts;
+		this.materialiser = materialiser;
 		this.audit = audit;
 		this.plain = plain;
 		this.clock = clock;
@@ -69,6 +73,7 @@ public class Webhooks {
 		if (!made) {
 			this.webhooks.change(person, address);
 		}
+		this.materialiser.person(person);
 		this.audit.note(Deed.SET_WEBHOOK, person, made ? "a new one" : "another address");
 		return made ? Optional.of(WebhookSecret.shown(secret)) : Optional.empty();
 	}
@@ -94,6 +99,7 @@ public class Webhooks {
 	 */
 	public void remove(PersonId person) {
 		if (this.webhooks.remove(person)) {
+			this.materialiser.person(person);
 			this.audit.note(Deed.REMOVED_WEBHOOK, person, "");
 		}
 	}

@@ -29,6 +29,7 @@ import org.leafward.platform.http.StrangersHttp;
 import org.leafward.reminders.Message;
 import org.leafward.reminders.MessageState;
 import org.leafward.reminders.MessageText;
+import org.leafward.reminders.dispatch.Materialiser;
 import org.leafward.reminders.Series;
 import org.leafward.reminders.store.WebhookTable;
 import org.leafward.support.LocalServer;
@@ -83,7 +84,7 @@ final class WebhookFixture implements AutoCloseable {
 		this.table = new WebhookTable(JdbcClient.create(this.source));
 		WebhookAttempts attempts = new WebhookAttempts(new WebhookCall(this.http.builder(), this.clock), this.table,
 				people(), letterBox(), "https://plants.example.org/", this.clock);
-		this.webhooks = new Webhooks(this.table, attempts, mock(AuditLog.class), true, this.clock);
+		this.webhooks = new Webhooks(this.table, attempts, mock(Materialiser.class), mock(AuditLog.class), true, this.clock);
 		this.channel = new WebhookChannel(this.table, attempts, this.clock);
 	}
 
