@@ -4,22 +4,34 @@ import jakarta.mail.internet.MimeMultipart;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.leafward.accounts.Person;
+import org.leafward.accounts.PersonId;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
 import org.leafward.reminders.Message;
 import org.leafward.reminders.MessageState;
 import org.leafward.reminders.ReminderState;
+import org.leafward.reminders.RowFixture;
+import org.leafward.reminders.Series;
 import org.leafward.reminders.TaskFixture;
+import org.leafward.reminders.channel.Delivery;
+import org.leafward.reminders.channel.Delivery.Outcome;
 import org.leafward.reminders.store.ClaimTable;
 import org.leafward.reminders.store.ClaimTable.Bounds;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.leafward.reminders.TaskFixture.ADA;
 import static org.leafward.reminders.dispatch.DispatchFixture.DAY;
 import static org.leafward.reminders.dispatch.DispatchFixture.DUE;
@@ -200,6 +212,116 @@ class DispatcherTests {
 		assertThat(claims.claim(DUE, DUE.plusSeconds(60), UUID.randomUUID(), new Bounds(1, 50), "mail")).hasSize(1);
 		assertThat(runAt(DUE)).isZero();
 		assertThat(this.house.received()).isEmpty();
+	}
+
+	private PersonId ben() {
+		return this.house.garden.person("ben", RowFixture.ZONE);
+	}
+
+	private void makeAt(Instant now) {
+		this.house.clock.set(now);
+		this.house.node().materialiser().everybody();
+	}
+
+	/** 16 November 2026 is a Monday. */
+	@Test
+	void anOutlookHoldsItsMorningToo() {
+		PersonId ben = ben();
+		this.house.garden.plan(TaskFixture.task("today", ben, LocalDate.parse("2026-11-16")));
+		this.house.garden.plan(TaskFixture.task("ahead", ben, LocalDate.parse("2026-11-20")));
+		makeAt(DUE);
+		assertThat(runAt(DUE.plus(Duration.ofDays(4)))).isOne();
+		assertThat(this.house.mails()).singleElement().satisfies((mail) -> {
+			assertThat(mail.series()).isEqualTo(Series.OUTLOOK);
+			assertThat(mail.text()).contains("16 Nov", "20 Nov");
+		});
+		assertThat(runAt(DUE.plus(Duration.ofDays(8)))).isOne();
+	}
+
+	@Test
+	void anOutlookWithNothingInItIsNotSent() {
+		ben();
+		makeAt(DUE);
+		assertThat(runAt(DUE.plus(Duration.ofDays(4)))).isZero();
+		assertThat(this.house.mails()).isEmpty();
+	}
+
+	@Test
+	void whatWasToldAndFellAwayIsToldTheNextMorning() {
+		CareTask task = this.house.planned("one");
+		assertThat(runAt(DUE)).isOne();
+		this.house.garden.plan(TaskFixture.withdrawn(task));
+		makeAt(DUE.plus(Duration.ofHours(3)));
+		assertThat(this.house.node().dispatcher().run()).isZero();
+		assertThat(runAt(DUE.plus(Duration.ofDays(1)))).isOne();
+		assertThat(this.house.mails().get(0).text()).contains("enough rain fell");
+		makeAt(DUE.plus(Duration.ofDays(1)));
+		assertThat(runAt(DUE.plus(Duration.ofDays(2)))).isZero();
+	}
+
+	/** 22:30 in Berlin; the usual quiet hours end at six. */
+	@Test
+	void whatIsDueInQuietHoursWaitsForTheirEnd() {
+		this.house.planned("one");
+		assertThat(runAt(Instant.parse("2026-11-12T21:30:00Z"))).isZero();
+		assertThat(this.house.state("one")).isEqualTo(ReminderState.PENDING);
+		assertThat(this.house.nextTry("one")).isEqualTo(Instant.parse("2026-11-13T05:00:00Z"));
+		assertThat(runAt(Instant.parse("2026-11-13T05:00:00Z"))).isOne();
+	}
+
+	/** Two doors of one house: the one that hangs is not the other's trouble. */
+	@Test
+	void aChannelThatHangsHoldsUpNoOther() throws Exception {
+		this.house.planned("one");
+		CountDownLatch mailed = new CountDownLatch(1);
+		MailLike mail = (message) -> {
+			mailed.countDown();
+			return Delivery.of(Outcome.TAKEN);
+		};
+		CountDownLatch letGo = new CountDownLatch(1);
+		Channel hangs = new OtherChannel("webhook", (message) -> {
+			await(letGo);
+			return Delivery.of(Outcome.TAKEN);
+		});
+		Node node = Node.start(this.house.source, this.house.garden, List.of(mail, hangs), this.house.clock);
+		node.materialiser().everybody();
+		this.house.clock.set(DUE);
+		Thread run = new Thread(() -> node.dispatcher().run());
+		run.start();
+		assertThat(mailed.await(20, TimeUnit.SECONDS)).isTrue();
+		letGo.countDown();
+		run.join();
+		assertThat(this.house.mails()).extracting(Message::channel, Message::state)
+			.containsExactlyInAnyOrder(tuple("mail", MessageState.SENT), tuple("webhook", MessageState.SENT));
+	}
+
+	private static void await(CountDownLatch latch) {
+		try {
+			latch.await(20, TimeUnit.SECONDS);
+		}
+		catch (InterruptedException ex) {
+			Thread.currentThread().interrupt();
+		}
+	}
+
+	/** Reaches whom mail reaches. */
+	private record OtherChannel(String code, MailLike delivery) implements Channel {
+
+		@Override
+		public String words() {
+			return this.code;
+		}
+
+		@Override
+		public Map<PersonId, String> addresses(Collection<Person> people) {
+			return this.delivery.addresses(people);
+		}
+
+		@Override
+		public Delivery deliver(Message message) {
+			return this.delivery.deliver(message);
+		}
+
 	}
 
 }

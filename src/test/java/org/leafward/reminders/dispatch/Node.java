@@ -23,12 +23,15 @@ record Node(Materialiser materialiser, Dispatcher dispatcher) {
 	static final Duration CLAIM = Duration.ofMinutes(10);
 
 	static Node start(DataSource source, Garden garden, Channel channel, Clock clock) {
+		return start(source, garden, List.of(channel), clock);
+	}
+
+	static Node start(DataSource source, Garden garden, List<Channel> channels, Clock clock) {
 		JdbcClient database = JdbcClient.create(source);
 		TransactionTemplate transactions = new TransactionTemplate(new JdbcTransactionManager(source));
 		MessageTable mails = new MessageTable(database);
 		ClaimTable claims = new ClaimTable(database);
 		WishesTable wishes = new WishesTable(database);
-		List<Channel> channels = List.of(channel);
 		Materialiser materialiser = new Materialiser(garden.people(), garden.calendar(), channels, wishes,
 				new ReminderTable(database), mails, transactions, clock);
 		Writing writing = WordsFixture::write;

@@ -92,6 +92,18 @@ class OutboxPageTests {
 				state, Instant.parse("2026-11-12T13:00:00Z"));
 	}
 
+	/** Its links let whoever has them act in Ada's name. */
+	@Test
+	void whoRunsTheServerCannotActForWhomAMailIs() {
+		String link = "https://plants.example.org/r/" + "Ab3_".repeat(11);
+		Message mail = MessageFixture.at(
+				MessageFixture.mail("linked", MessageFixture.words("Water", "Done: " + link, "<p>html</p>")),
+				MessageState.KEPT, Instant.parse("2026-11-12T13:00:00Z"));
+		when(this.outbox.find(mail.id())).thenReturn(Optional.of(mail));
+		assertThat(get(ADA_LOOKS, "/outbox/" + mail.id())).bodyText().contains(link);
+		assertThat(get(OPERATOR, "/outbox/" + mail.id())).bodyText().contains("/r/…").doesNotContain(link);
+	}
+
 	private MvcTestResult get(Viewer viewer, String path) {
 		when(this.viewers.current()).thenReturn(viewer);
 		return this.mvc.get().uri(path).exchange();
