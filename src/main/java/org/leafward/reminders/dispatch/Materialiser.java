@@ -10,7 +10,6 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.leafward.accounts.People;
@@ -144,7 +143,8 @@ public class Materialiser {
 		Map<PersonId, List<Beginning>> tasks = tasks(ids, days, known.values());
 		Map<PersonId, Changes> changes = new HashMap<>();
 		for (PersonId id : ids) {
-			ZoneId zone = Optional.ofNullable(found.get(id)).map(Person::zone).orElse(this.clock.getZone());
+			Person person = found.get(id);
+			ZoneId zone = (person != null) ? person.zone() : this.clock.getZone();
 			List<Known> rows = known.getOrDefault(id, List.of());
 			List<Beginning> own = tasks.getOrDefault(id, List.of());
 			DueTasks due = new DueTasks(id, zone, now, wished.getOrDefault(id, Wishes.USUAL));

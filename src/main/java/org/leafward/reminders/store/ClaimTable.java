@@ -3,7 +3,6 @@ package org.leafward.reminders.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -172,7 +171,8 @@ public class ClaimTable {
 					where r.id = t.row and r.state = 'CLAIMED' and r.claimed_by = :token
 					""")
 				.param("rows", times.keySet().toArray(UUID[]::new))
-				.param("times", times.values().stream().map(Rows::time).toArray(OffsetDateTime[]::new))
+				// The driver takes no arrays of times.
+				.param("times", times.values().stream().map(Instant::toString).toArray(String[]::new))
 				.param("token", token)
 				.update();
 		}

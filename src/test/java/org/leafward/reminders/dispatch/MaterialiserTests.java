@@ -12,9 +12,11 @@ import org.leafward.reminders.Reminder;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.RowFixture;
 import org.leafward.reminders.TaskFixture;
+import org.leafward.reminders.Topic;
 import org.leafward.reminders.store.ReminderTable;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.leafward.reminders.TaskFixture.ADA;
 import static org.leafward.reminders.dispatch.DispatchFixture.DAY;
 import static org.leafward.reminders.dispatch.DispatchFixture.DUE;
@@ -82,10 +84,14 @@ class MaterialiserTests {
 		CareTask task = this.house.planned("one");
 		send();
 		replan(TaskFixture.moved(task, DAY.plusDays(4)));
-		assertThat(upcoming()).singleElement().extracting(Reminder::firstDay).isEqualTo(DAY.plusDays(4));
+		assertThat(upcoming()).extracting(Reminder::topic, Reminder::firstDay, Reminder::dueAt)
+			.containsExactly(tuple(Topic.CHANGE, DAY.plusDays(4), MORNING.plus(Duration.ofDays(1))),
+					tuple(Topic.TO_DO, DAY.plusDays(4), MORNING.plus(Duration.ofDays(4))));
+		this.house.clock.set(DUE.plus(Duration.ofDays(1)));
+		assertThat(this.house.node().dispatcher().run()).isOne();
 		this.house.clock.set(DUE.plus(Duration.ofDays(4)));
 		assertThat(this.house.node().dispatcher().run()).isOne();
-		assertThat(this.house.received()).hasSize(2);
+		assertThat(this.house.received()).hasSize(3);
 	}
 
 	@Test

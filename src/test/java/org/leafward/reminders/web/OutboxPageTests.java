@@ -144,7 +144,7 @@ class OutboxPageTests {
 		Document page = page(ADA_LOOKS, "/outbox/" + TaskFixture.id("mail"));
 		assertThat(page.select("dt").eachText()).containsExactly("From", "To", "Date", "Message-ID");
 		assertThat(page.select("dd").eachText()).contains("Leafward <reminders@example.org>", "Ada <ada@example.org>",
-				"<1@example.org>");
+				"<mail@example.org>");
 		assertThat(page.select("h1").text()).isEqualTo("Thu 12 Nov: <b>Water</b>");
 		assertThat(page.select("pre").first().wholeText()).isEqualTo("One task begins.\n<script>");
 		assertThat(page.select("main").text()).contains("kept here, no mail server is set up");
