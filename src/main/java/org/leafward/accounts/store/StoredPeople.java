@@ -118,6 +118,7 @@ class StoredPeople implements People {
 		return this.database.sql("select * from accounts.person where id = any(?)")
 			.param(ids.stream().map(PersonId::value).toArray(UUID[]::new))
 			.query(StoredPeople::person)
+			.list()
 			.stream()
 			.collect(Collectors.toMap(Person::id, (person) -> person));
 	}

@@ -121,6 +121,7 @@ public class TaskTable {
 		return this.database.sql(TASKS + "where t.id = any(?)")
 			.param(ids.stream().map(TaskId::value).toArray(UUID[]::new))
 			.query(TaskRows::task)
+			.list()
 			.stream()
 			.collect(Collectors.toMap(CareTask::id, (task) -> task));
 	}

@@ -111,8 +111,8 @@ public class Dispatcher implements AutoCloseable {
 	}
 
 	/**
-	 * Sends until nothing is due, the time box ends or nobody can be reached. Each channel
-	 * goes its own pace, so that one whose other side hangs holds up no other.
+	 * Sends until nothing is due, the time box ends or nobody can be reached. Each
+	 * channel goes its own pace, so that one whose other side hangs holds up no other.
 	 * @return how many messages were handed on or kept
 	 */
 	public int run() {
@@ -271,7 +271,7 @@ public class Dispatcher implements AutoCloseable {
 			tried.forEach((result) -> this.watch.delivered(result.outgoing().message().channel(),
 					result.delivery().outcome()));
 		}
-		Set<Outcome> away = Set.of(Outcome.TAKEN, Outcome.KEPT, Outcome.UNCERTAIN);
+		Set<Outcome> away = Set.of(Outcome.TAKEN, Outcome.KEPT);
 		return (int) tried.stream().filter((result) -> away.contains(result.delivery().outcome())).count();
 	}
 

@@ -36,8 +36,9 @@ public class ClaimTable {
 	}
 
 	/**
-	 * Takes the due rows of some people through a channel, those whose turn came first. Only the first due row of a person and channel opens the door to the rest,
-	 * so that two nodes don't share out what goes out together between them.
+	 * Takes the due rows of some people through a channel, those whose turn came first.
+	 * Only the first due row of a person and channel opens the door to the rest, so that
+	 * two nodes don't share out what goes out together between them.
 	 * @param now rows due at or before this instant are due
 	 * @param until when the claim ends by itself
 	 * @param token name of the claim

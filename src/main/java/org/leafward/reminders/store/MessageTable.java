@@ -144,6 +144,7 @@ public class MessageTable {
 		return this.database.sql("select * from reminders.message where id = any(?)")
 			.param(ids.toArray(UUID[]::new))
 			.query(MessageTable::message)
+			.list()
 			.stream()
 			.collect(Collectors.toMap(Message::id, (message) -> message));
 	}

@@ -11,6 +11,7 @@ import java.net.ServerSocket;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.List;
@@ -21,6 +22,7 @@ import org.leafward.care.CareTask;
 import org.leafward.reminders.Garden;
 import org.leafward.reminders.Manner;
 import org.leafward.reminders.Message;
+import org.leafward.reminders.QuietHours;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.RowFixture;
 import org.leafward.reminders.TaskFixture;
@@ -64,11 +66,13 @@ final class DispatchFixture implements AutoCloseable {
 		startMailServer();
 	}
 
-	/** Tests that go over days are about tasks, and not about Mondays. */
+	/** Tests that go over days are about tasks, and not about Mondays and nights. */
 	void withoutOutlook(PersonId person) {
 		Wishes usual = Wishes.USUAL;
-		new WishesTable(this.database).save(person, new Wishes(usual.speech(), usual.morning(), usual.outlookDay(),
-				usual.quiet(), true, null, Map.of(Wishes.MAIL, Map.of(Topic.OUTLOOK, Wish.of(Manner.OFF))), Map.of()));
+		new WishesTable(this.database).save(person,
+				new Wishes(usual.speech(), usual.morning(), usual.outlookDay(),
+						new QuietHours(LocalTime.MIDNIGHT, LocalTime.MIDNIGHT), true, null,
+						Map.of(Wishes.MAIL, Map.of(Topic.OUTLOOK, Wish.of(Manner.OFF))), Map.of()));
 	}
 
 	void startMailServer() {

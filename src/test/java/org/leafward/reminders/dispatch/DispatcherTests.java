@@ -262,7 +262,8 @@ class DispatcherTests {
 	/** 22:30 in Berlin; the usual quiet hours end at six. */
 	@Test
 	void whatIsDueInQuietHoursWaitsForTheirEnd() {
-		this.house.planned("one");
+		this.house.garden.plan(TaskFixture.task("one", ben(), DAY));
+		this.house.node().materialiser().everybody();
 		assertThat(runAt(Instant.parse("2026-11-12T21:30:00Z"))).isZero();
 		assertThat(this.house.state("one")).isEqualTo(ReminderState.PENDING);
 		assertThat(this.house.nextTry("one")).isEqualTo(Instant.parse("2026-11-13T05:00:00Z"));

@@ -69,11 +69,12 @@ class TroubleTests {
 		this.house.stopMailServer();
 		this.house.clock.set(DUE);
 		assertThat(run()).isZero();
-		assertThat(this.house.mails()).hasSize(1);
+		assertThat(this.house.mails()).extracting(Message::state).containsOnly(MessageState.WAITING);
 		this.house.startMailServer();
-		assertThat(run()).isOne();
+		// Who was not tried goes at once; two may have been tried at the same time.
+		int mails = run();
 		this.house.clock.advance(Duration.ofMinutes(5));
-		assertThat(run()).isOne();
+		assertThat(mails + run()).isEqualTo(2);
 		assertThat(this.house.received()).hasSize(2);
 	}
 

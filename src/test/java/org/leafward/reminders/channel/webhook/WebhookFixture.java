@@ -84,7 +84,8 @@ final class WebhookFixture implements AutoCloseable {
 		this.table = new WebhookTable(JdbcClient.create(this.source));
 		WebhookAttempts attempts = new WebhookAttempts(new WebhookCall(this.http.builder(), this.clock), this.table,
 				people(), letterBox(), "https://plants.example.org/", this.clock);
-		this.webhooks = new Webhooks(this.table, attempts, mock(Materialiser.class), mock(AuditLog.class), true, this.clock);
+		this.webhooks = new Webhooks(this.table, attempts, mock(Materialiser.class), mock(AuditLog.class), true,
+				this.clock);
 		this.channel = new WebhookChannel(this.table, attempts, this.clock);
 	}
 
