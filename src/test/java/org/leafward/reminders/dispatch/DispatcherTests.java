@@ -25,6 +25,7 @@ import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.RowFixture;
 import org.leafward.reminders.Series;
 import org.leafward.reminders.TaskFixture;
+import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.channel.Delivery;
 import org.leafward.reminders.channel.Delivery.Outcome;
 import org.leafward.reminders.store.ClaimTable;
