@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.leafward.accounts.AuditLog;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.care.CareLog;
@@ -51,6 +52,9 @@ class RemindersModuleTests {
 
 	@MockitoBean
 	private People people;
+
+	@MockitoBean
+	private AuditLog audit;
 
 	@MockitoBean
 	private Viewers viewers;
