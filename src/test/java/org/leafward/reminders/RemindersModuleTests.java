@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.leafward.accounts.AuditLog;
 import org.leafward.accounts.People;
@@ -35,8 +35,10 @@ import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.context.bean.override.mockito.MockitoBean;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.leafward.reminders.TaskFixture.ADA;
 import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.anyCollection;
 import static org.mockito.Mockito.when;
 
 /** The module as Spring wires it, with the modules below it stood in for. */
@@ -100,16 +102,18 @@ class RemindersModuleTests {
 	@Test
 	void aChangeOfThePlanBecomesAReminderAndAMail(Scenario scenario) {
 		CareTask task = TaskFixture.task("one", DAY);
-		when(this.people.find(ADA))
-			.thenReturn(Optional.of(new Person(ADA, "Ada", "ada@example.org", ZoneId.of("Europe/Berlin"))));
-		when(this.calendar.ofPerson(any(), any())).thenReturn(List.of(task));
-		when(this.calendar.find(task.id())).thenReturn(Optional.of(task));
+		when(this.people.find(anyCollection()))
+			.thenReturn(Map.of(ADA, new Person(ADA, "Ada", "ada@example.org", ZoneId.of("Europe/Berlin"))));
+		when(this.calendar.beginning(any(), any(), any())).thenReturn(List.of(Garden.beginning(task)));
+		when(this.calendar.find(anyCollection())).thenReturn(Map.of(task.id(), task));
 		scenario.publish(new PlanChanged(task.site().value(), ADA.value(), 1, 0, 0, this.clock.instant()))
 			.andWaitForStateChange(() -> this.reminders.upcoming(ADA, 10), (found) -> !found.isEmpty())
-			.andVerify((found) -> assertThat(found).singleElement()
-				.extracting(Reminder::task, Reminder::dueAt)
-				.containsExactly(task.id(), Instant.parse("2026-11-12T06:00:00Z")));
-		this.clock.set(Instant.parse("2026-11-12T06:00:00Z"));
+			.andVerify((found) -> assertThat(found).extracting(Reminder::topic, Reminder::task, Reminder::dueAt)
+				.containsExactly(tuple(Topic.TO_DO, task.id(), Instant.parse("2026-11-12T06:00:00Z")),
+						tuple(Topic.OUTLOOK, null, Instant.parse("2026-11-16T06:00:00Z")),
+						tuple(Topic.OUTLOOK, null, Instant.parse("2026-11-23T06:00:00Z"))));
+		// Mornings are spread over ten minutes.
+		this.clock.set(Instant.parse("2026-11-12T06:10:00Z"));
 		// No mail server is configured here.
 		assertThat(this.dispatcher.run()).isOne();
 		assertThat(this.dispatcher.run()).isZero();
@@ -125,7 +129,7 @@ class RemindersModuleTests {
 			triggers.add(key.getName());
 		}
 		assertThat(triggers).contains("reminders-dispatch-every-30-s", "reminders-reap-every-5-min",
-				"reminders-materialise-daily");
+				"reminders-materialise-daily", "reminders-purge-weekly");
 	}
 
 }
