@@ -8,7 +8,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,22 +45,27 @@ class ClaimTableTests {
 
 	private static final End SENT = End.of(ReminderState.SENT);
 
-	private HikariDataSource source;
+	private static HikariDataSource source;
 
 	private JdbcClient database;
 
 	private ClaimTable table;
 
+	@BeforeAll
+	static void aDatabase() {
+		source = TestDatabase.fresh();
+	}
+
 	@BeforeEach
-	void freshDatabase() {
-		this.source = TestDatabase.fresh();
-		this.database = JdbcClient.create(this.source);
+	void empty() {
+		this.database = JdbcClient.create(source);
+		this.database.sql("truncate reminders.reminder, reminders.message").update();
 		this.table = new ClaimTable(this.database);
 	}
 
-	@AfterEach
-	void close() {
-		this.source.close();
+	@AfterAll
+	static void close() {
+		source.close();
 	}
 
 	private UUID pending(PersonId person, String task) {
@@ -125,7 +131,7 @@ class ClaimTableTests {
 		pending(ADA, "a1");
 		pending(ADA, "a2");
 		pending(BEN, "b1");
-		try (Connection open = this.source.getConnection()) {
+		try (Connection open = source.getConnection()) {
 			open.setAutoCommit(false);
 			ClaimTable first = new ClaimTable(JdbcClient.create(new SingleConnectionDataSource(open, true)));
 			PersonId taken = first.claim(DUE, UNTIL, UUID.randomUUID(), ONE, "mail").get(0).person();
@@ -143,7 +149,7 @@ class ClaimTableTests {
 		pending(ADA, "a1");
 		pending(ADA, "a2");
 		UUID ben = pending(BEN, "b1");
-		try (Connection open = this.source.getConnection()) {
+		try (Connection open = source.getConnection()) {
 			open.setAutoCommit(false);
 			JdbcClient other = JdbcClient.create(new SingleConnectionDataSource(open, true));
 			other.sql(

@@ -6,7 +6,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,7 +32,7 @@ class MessageTableTests {
 
 	private static final PersonId BEN = new PersonId(TaskFixture.id("ben"));
 
-	private HikariDataSource source;
+	private static HikariDataSource source;
 
 	private JdbcClient database;
 
@@ -56,16 +57,21 @@ class MessageTableTests {
 		return new MessageText(subject, text, "<p>words</p>", "few words", "https://b/tasks/1", "{}");
 	}
 
+	@BeforeAll
+	static void aDatabase() {
+		source = TestDatabase.fresh();
+	}
+
 	@BeforeEach
-	void freshDatabase() {
-		this.source = TestDatabase.fresh();
-		this.database = JdbcClient.create(this.source);
+	void empty() {
+		this.database = JdbcClient.create(source);
+		this.database.sql("truncate reminders.reminder, reminders.message").update();
 		this.table = new MessageTable(this.database);
 	}
 
-	@AfterEach
-	void close() {
-		this.source.close();
+	@AfterAll
+	static void close() {
+		source.close();
 	}
 
 	@Test

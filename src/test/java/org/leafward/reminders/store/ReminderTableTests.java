@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,22 +36,27 @@ class ReminderTableTests {
 
 	private static final PersonId BEN = new PersonId(TaskFixture.id("ben"));
 
-	private HikariDataSource source;
+	private static HikariDataSource source;
 
 	private JdbcClient database;
 
 	private ReminderTable table;
 
+	@BeforeAll
+	static void aDatabase() {
+		source = TestDatabase.fresh();
+	}
+
 	@BeforeEach
-	void freshDatabase() {
-		this.source = TestDatabase.fresh();
-		this.database = JdbcClient.create(this.source);
+	void empty() {
+		this.database = JdbcClient.create(source);
+		this.database.sql("truncate reminders.reminder, reminders.message").update();
 		this.table = new ReminderTable(this.database);
 	}
 
-	@AfterEach
-	void close() {
-		this.source.close();
+	@AfterAll
+	static void close() {
+		source.close();
 	}
 
 	private List<Known> known(PersonId person, DayWindow days) {

@@ -1,7 +1,5 @@
 package org.leafward.reminders.store;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import com.zaxxer.hikari.HikariDataSource;
 import java.time.Duration;
 import java.time.Instant;
@@ -14,6 +12,8 @@ import org.leafward.reminders.Suppressed;
 import org.leafward.support.SettableClock;
 import org.leafward.support.TestDatabase;
 import org.springframework.jdbc.core.simple.JdbcClient;
+
+import static org.assertj.core.api.Assertions.assertThat;
 
 class SuppressionTableTests {
 

@@ -1,8 +1,5 @@
 package org.leafward.reminders.store;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.leafward.reminders.TaskFixture.ADA;
-
 import com.zaxxer.hikari.HikariDataSource;
 import java.time.DayOfWeek;
 import java.time.Instant;
@@ -18,7 +15,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,6 +39,9 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.DataSourceTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.leafward.reminders.TaskFixture.ADA;
+
 class WishesTableTests {
 
 	private static final PersonId BEN = new PersonId(TaskFixture.id("ben"));
@@ -55,22 +56,27 @@ class WishesTableTests {
 					Map.of(Topic.LOOK_FOR, new Wish(Manner.MORNING, 0), Topic.TONIGHT, Wish.of(Manner.OFF))),
 			Map.of());
 
-	private HikariDataSource source;
+	private static HikariDataSource source;
 
 	private JdbcClient database;
 
 	private WishesTable table;
 
+	@BeforeAll
+	static void aDatabase() {
+		source = TestDatabase.fresh();
+	}
+
 	@BeforeEach
-	void freshDatabase() {
-		this.source = TestDatabase.fresh();
-		this.database = JdbcClient.create(this.source);
+	void empty() {
+		this.database = JdbcClient.create(source);
+		this.database.sql("truncate reminders.wishes, reminders.wish, reminders.stopped").update();
 		this.table = new WishesTable(this.database);
 	}
 
-	@AfterEach
-	void close() {
-		this.source.close();
+	@AfterAll
+	static void close() {
+		source.close();
 	}
 
 	@Test
@@ -168,7 +174,7 @@ class WishesTableTests {
 
 	@Test
 	void ofTwoAtOnceOneIsKeptWhole() throws Exception {
-		TransactionTemplate transactions = new TransactionTemplate(new DataSourceTransactionManager(this.source));
+		TransactionTemplate transactions = new TransactionTemplate(new DataSourceTransactionManager(source));
 		Wishes other = choosing(Map.of("mail", Map.of(Topic.TO_DO, new Wish(Manner.WEEKLY, 3))));
 		ExecutorService threads = Executors.newFixedThreadPool(4);
 		try {
