@@ -226,6 +226,22 @@ class AccessThings {
 		return id;
 	}
 
+	/** A message that a mail server refused, about something that is still of use. */
+	private UUID refused(Having of) {
+		UUID mail = UUID.randomUUID();
+		this.database.sql("""
+				insert into reminders.message (id, person_id, sender, recipient, recipient_name, subject, body_text,
+					body_html, message_id, state, created_at)
+				values (?, ?, 'a@example.org', 'b@example.org', 'B', 'Prune', 'Prune.', '', ?, 'FAILED', now())
+				""").params(mail, of.owner().value(), mail.toString()).update();
+		this.database.sql("""
+				insert into reminders.reminder (id, person_id, task_id, first_day, dedup_key, due_at, expires_at, state,
+					next_try_at, message_id)
+				values (?, ?, ?, current_date, ?, now(), now() + interval '1 day', 'FAILED', now(), ?)
+				""").params(UUID.randomUUID(), of.owner().value(), of.task(), "mail:" + mail + "@x", mail).update();
+		return mail;
+	}
+
 	/** What stands in the link of a reminder that was sent. */
 	private String actLink(Having of) {
 		UUID reminder = UUID.randomUUID();
@@ -309,7 +325,8 @@ class AccessThings {
 			case "push" -> browser(having.owner()).toString();
 			case "r" -> actLink(having);
 			case "u" -> end(this.links.stop(having.owner(), "mail", Series.SINGLE));
-			case "outbox", "post-room" -> having.mail().toString();
+			case "outbox" -> having.mail().toString();
+			case "post-room" -> refused(having).toString();
 			case "tokens" -> (ends ? token(having.owner()) : having.token()).toString();
 			case "people", "accounts" -> having.owner().toString();
 			case "stations" -> STATION;

@@ -1,5 +1,6 @@
 package org.leafward.reminders.channel.mail;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Hashtable;
 import java.util.List;
@@ -11,8 +12,9 @@ import javax.naming.directory.Attribute;
 import javax.naming.directory.InitialDirContext;
 
 /**
- * Looks up TXT records (RFC 1035 section 3.3.14). A question takes two seconds at most
- * for each name server.
+ * Looks up TXT records by the only resolver that Java has, JNDI, with its DNS provider
+ * and no other (RFC 1035 section 3.3.14). A question takes two seconds at most for each
+ * name server.
  *
  * @param servers the name servers as JNDI wants them; {@code dns:} for those of the
  * machine
@@ -25,9 +27,18 @@ record DnsTexts(String servers) {
 	 * The texts of a name.
 	 * @param name a domain name
 	 * @return empty when there is no such name or none of its records is a text
-	 * @throws NamingException if nobody could tell
+	 * @throws IOException if nobody could tell
 	 */
-	List<String> of(String name) throws NamingException {
+	List<String> of(String name) throws IOException {
+		try {
+			return ask(name);
+		}
+		catch (NamingException ex) {
+			throw new IOException(ex);
+		}
+	}
+
+	private List<String> ask(String name) throws NamingException {
 		// JNDI takes nothing newer.
 		Hashtable<String, String> settings = new Hashtable<>();
 		settings.put(Context.INITIAL_CONTEXT_FACTORY, "com.sun.jndi.dns.DnsContextFactory");

@@ -1,9 +1,9 @@
 package org.leafward.reminders.channel.mail;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import javax.naming.NamingException;
 import org.leafward.reminders.core.Links;
 import org.leafward.reminders.core.OneLine;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -129,7 +129,7 @@ public class MailDoctor {
 					: MailFinding.bad(what,
 							"%s has %d such records, so none counts. Leave one.".formatted(domain, records.size()));
 		}
-		catch (NamingException ex) {
+		catch (IOException ex) {
 			return unknown(what, domain);
 		}
 	}
@@ -151,7 +151,7 @@ public class MailDoctor {
 					"_dmarc.%s has no such record; large mail providers ask for one. v=DMARC1; p=none is enough."
 						.formatted(domain()));
 		}
-		catch (NamingException ex) {
+		catch (IOException ex) {
 			return unknown(what, domain);
 		}
 	}
