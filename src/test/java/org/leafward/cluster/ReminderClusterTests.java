@@ -44,12 +44,12 @@ class ReminderClusterTests {
 
 	private static final int KILLS = LONG ? 10 : 2;
 
-	private static final int PEOPLE = LONG ? 12_000 : 1_500;
+	private static final int PEOPLE = LONG ? 12_000 : 1_000;
 
 	private static final Duration OUTAGE = Duration.ofSeconds(LONG ? 20 : 4);
 
 	/** Far above the difference of the clocks. */
-	private static final Duration CLAIM = Duration.ofSeconds(LONG ? 60 : 35);
+	private static final Duration CLAIM = Duration.ofSeconds(LONG ? 60 : 28);
 
 	/** Messages that a node may have handed on without a record of it, see Dispatcher. */
 	private static final int IN_FLIGHT = 2 * 32 + 4;
