@@ -15,6 +15,8 @@ import org.leafward.care.CareTask;
 import org.leafward.care.PlanChanged;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskStates;
+import org.leafward.knowledge.KnowledgeFiles;
+import org.leafward.knowledge.KnowledgeReader;
 import org.leafward.language.Phrasebooks;
 import org.leafward.pages.Viewers;
 import org.leafward.register.Register;
@@ -70,9 +72,6 @@ class RemindersModuleTests {
 	@MockitoBean
 	private Register register;
 
-	@MockitoBean
-	private Phrasebooks books;
-
 	@Autowired
 	private Reminders reminders;
 
@@ -90,6 +89,11 @@ class RemindersModuleTests {
 
 	@TestConfiguration
 	static class Time {
+
+		@Bean
+		Phrasebooks books() {
+			return new Phrasebooks(new KnowledgeFiles(""), new KnowledgeReader(), List.of());
+		}
 
 		@Bean
 		@Primary
