@@ -42,9 +42,9 @@ class ReminderClusterTests {
 
 	private static final boolean LONG = "long".equals(System.getProperty("leafward.cluster"));
 
-	private static final int KILLS = LONG ? 10 : 2;
+	private static final int KILLS = LONG ? 10 : 1;
 
-	private static final int PEOPLE = LONG ? 12_000 : 1_000;
+	private static final int PEOPLE = LONG ? 12_000 : 600;
 
 	private static final Duration OUTAGE = Duration.ofSeconds(LONG ? 20 : 4);
 
