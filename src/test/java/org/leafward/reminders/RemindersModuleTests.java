@@ -113,8 +113,7 @@ class RemindersModuleTests {
 		scenario.publish(new PlanChanged(task.site().value(), ADA.value(), 1, 0, 0, this.clock.instant()))
 			.andWaitForStateChange(() -> this.reminders.upcoming(ADA, 10), (found) -> !found.isEmpty())
 			.andVerify((found) -> assertThat(found).extracting(Reminder::topic, Reminder::task, Reminder::dueAt)
-				.containsExactly(tuple(Topic.OUTLOOK, null, Instant.parse("2026-11-09T06:00:00Z")),
-						tuple(Topic.TO_DO, task.id(), Instant.parse("2026-11-12T06:00:00Z")),
+				.containsExactly(tuple(Topic.TO_DO, task.id(), Instant.parse("2026-11-12T06:00:00Z")),
 						tuple(Topic.OUTLOOK, null, Instant.parse("2026-11-16T06:00:00Z")),
 						tuple(Topic.OUTLOOK, null, Instant.parse("2026-11-23T06:00:00Z"))));
 		// Mornings are spread over ten minutes.

@@ -74,12 +74,13 @@ public record DueTasks(PersonId person, ZoneId zone, Instant now, Wishes wishes)
 	public List<Wanted> wanted(String channel, Collection<Beginning> tasks, Collection<Known> known) {
 		List<Wanted> all = new ArrayList<>();
 		DayWindow near = firstDays(today());
+		OnRecord record = OnRecord.of(known, this.now, this.zone);
 		for (Beginning task : tasks) {
 			if (task.state() == TaskState.PLANNED && near.contains(task.from())) {
-				topic(task).flatMap((topic) -> ofTask(channel, topic, task)).ifPresent(all::add);
+				topic(task).flatMap((topic) -> ofTask(channel, topic, task, record)).ifPresent(all::add);
 			}
 		}
-		outlooks(channel, all);
+		outlooks(channel, record, all);
 		changes(channel, tasks, known, all);
 		return all;
 	}
@@ -105,7 +106,7 @@ public record DueTasks(PersonId person, ZoneId zone, Instant now, Wishes wishes)
 		return LocalDate.ofInstant(this.now, this.zone);
 	}
 
-	private Optional<Wanted> ofTask(String channel, Topic topic, Beginning task) {
+	private Optional<Wanted> ofTask(String channel, Topic topic, Beginning task, OnRecord record) {
 		Wish wish = this.wishes.of(channel, topic);
 		Series series = series(topic, wish.manner());
 		if (series == null || this.wishes.stopped(channel, series)) {
@@ -116,10 +117,15 @@ public record DueTasks(PersonId person, ZoneId zone, Instant now, Wishes wishes)
 		LocalDate day = unpaused(ahead ? task.from().minusDays(wish.leadDays()) : task.from());
 		Instant expires = night ? DueTimes.at(task.from().plusDays(1).atStartOfDay(), this.zone)
 				: DueTimes.expiresAt(task.from(), this.zone);
-		Wanted wanted = new Wanted(channel, topic, task.id().value(), task.from(),
+		Wanted usual = new Wanted(channel, topic, task.id().value(), task.from(),
 				bundle(series, day, task.id().value()), due(day, night), expires);
+		Wanted wanted = (series == Series.MORNING) ? record.oneADay(usual, this::due) : usual;
 		boolean far = day.isAfter(today().plusDays(AHEAD_DAYS));
 		return (!far && wanted.dueAt().isBefore(expires)) ? Optional.of(wanted) : Optional.empty();
+	}
+
+	private Instant due(LocalDate day) {
+		return due(day, false);
 	}
 
 	private static @Nullable Series series(Topic topic, Manner manner) {
@@ -131,7 +137,7 @@ public record DueTasks(PersonId person, ZoneId zone, Instant now, Wishes wishes)
 	}
 
 	/** All nights' warnings of a day go together, and all that falls on a morning. */
-	private static String bundle(Series series, LocalDate day, UUID subject) {
+	static String bundle(Series series, LocalDate day, UUID subject) {
 		return series.code() + ":" + ((series == Series.SINGLE) ? subject + "@" : "") + day;
 	}
 
@@ -146,7 +152,7 @@ public record DueTasks(PersonId person, ZoneId zone, Instant now, Wishes wishes)
 		return DueTimes.at(anyway ? morning : this.wishes.quiet().after(morning), this.zone);
 	}
 
-	private void outlooks(String channel, List<Wanted> all) {
+	private void outlooks(String channel, OnRecord record, List<Wanted> all) {
 		if (this.wishes.of(channel, Topic.OUTLOOK).manner() == Manner.OFF
 				|| this.wishes.stopped(channel, Series.OUTLOOK)) {
 			return;
@@ -154,9 +160,13 @@ public record DueTasks(PersonId person, ZoneId zone, Instant now, Wishes wishes)
 		LocalDate first = today().minusDays(OUTLOOK_DAYS);
 		first.datesUntil(today().plusDays(AHEAD_DAYS + 1))
 			.filter((day) -> day.getDayOfWeek() == this.wishes.outlookDay() && !this.wishes.pausedOn(day))
-			.forEach((day) -> all.add(new Wanted(channel, Topic.OUTLOOK, this.person.value(), day,
-					bundle(Series.MORNING, day, this.person.value()), due(day, false),
-					DueTimes.at(day.plusDays(OUTLOOK_DAYS + 1).atStartOfDay(), this.zone))));
+			.map((day) -> new Wanted(channel, Topic.OUTLOOK, this.person.value(), day,
+					bundle(Series.MORNING, day, this.person.value()), due(day),
+					DueTimes.at(day.plusDays(OUTLOOK_DAYS + 1).atStartOfDay(), this.zone)))
+			.map((wanted) -> record.oneADay(wanted, this::due))
+			// One that would move is of no use on another day.
+			.filter((wanted) -> wanted.bundle().endsWith(wanted.firstDay().toString()))
+			.forEach(all::add);
 	}
 
 	/** What was told and holds no longer. */

@@ -1,5 +1,6 @@
 package org.leafward.reminders.core;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -13,6 +14,9 @@ public final class DueTimes {
 
 	/** Local time at which reminders are due. */
 	public static final LocalTime MORNING = LocalTime.of(7, 0);
+
+	/** Over how long a time the messages of one morning leave. */
+	public static final Duration SPREAD = Duration.ofMinutes(10);
 
 	/** Days after the first day of a task on which its reminder is still of use. */
 	public static final int LATE_DAYS = 3;

@@ -40,6 +40,16 @@ public record Wanted(String channel, Topic topic, UUID subject, LocalDate firstD
 	}
 
 	/**
+	 * The same at another time.
+	 * @param due when it is due
+	 * @param together what it goes out with
+	 * @return the rest as it is
+	 */
+	Wanted dueAt(Instant due, String together) {
+		return new Wanted(this.channel, this.topic, this.subject, this.firstDay, together, due, this.expiresAt);
+	}
+
+	/**
 	 * The task it is about.
 	 * @return null for an outlook
 	 */

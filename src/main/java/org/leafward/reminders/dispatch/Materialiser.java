@@ -122,16 +122,16 @@ public class Materialiser {
 			// Before anything is read, so that of two at once the later sees what the
 			// earlier wrote.
 			this.reminders.lock(ids);
-			Map<PersonId, Changes> changes = changes(ids);
+			Instant now = this.clock.instant();
+			Map<PersonId, Changes> changes = changes(ids, now);
 			if (!changes.isEmpty()) {
-				this.reminders.apply(changes, this.clock.instant());
+				this.reminders.apply(changes, now);
 				this.messages.dropUnwanted(changes.keySet());
 			}
 		});
 	}
 
-	private Map<PersonId, Changes> changes(Collection<PersonId> ids) {
-		Instant now = this.clock.instant();
+	private Map<PersonId, Changes> changes(Collection<PersonId> ids, Instant now) {
 		Map<PersonId, Person> found = this.people.find(ids);
 		Map<PersonId, Wishes> wished = this.wishes.of(ids);
 		Map<String, Set<PersonId>> reached = this.channels.stream()

@@ -2,7 +2,6 @@ package org.leafward.reminders.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -16,8 +15,10 @@ import org.leafward.care.TaskId;
 import org.leafward.measure.DayWindow;
 import org.leafward.reminders.Reminder;
 import org.leafward.reminders.ReminderState;
+import org.leafward.reminders.Series;
 import org.leafward.reminders.Topic;
 import org.leafward.reminders.core.Changes;
+import org.leafward.reminders.core.DueTimes;
 import org.leafward.reminders.core.Known;
 import org.leafward.reminders.core.Wanted;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -29,9 +30,6 @@ import org.springframework.stereotype.Repository;
  */
 @Repository
 public class ReminderTable {
-
-	/** Over how long a time the messages of one morning go out. */
-	static final Duration SPREAD = Duration.ofMinutes(10);
 
 	private final JdbcClient database;
 
@@ -141,8 +139,14 @@ public class ReminderTable {
 	 * messages at once.
 	 */
 	private static Instant firstTry(PersonId person, Wanted wanted, Instant now) {
-		long spread = Math.floorMod(person.value().getMostSignificantBits(), SPREAD.toSeconds());
-		return wanted.dueAt().isAfter(now) ? wanted.dueAt().plusSeconds(spread) : now;
+		long spread = Math.floorMod(person.value().getMostSignificantBits(), DueTimes.SPREAD.toSeconds());
+		if (wanted.dueAt().equals(now)) {
+			// It came up too late for the morning, so it leaves on its own.
+			return now;
+		}
+		Instant turn = wanted.bundle().startsWith(Series.MORNING.code()) ? wanted.dueAt().plusSeconds(spread)
+				: wanted.dueAt();
+		return turn.isAfter(now) ? turn : now;
 	}
 
 	/** A moved reminder starts anew: other day, other message. */

@@ -221,4 +221,52 @@ class DueTasksTests {
 			.containsExactly(tuple(Instant.parse("2026-11-13T06:00:00Z"), "morning:2026-11-13"));
 	}
 
+	/** 14:00 in Berlin. */
+	private static final Instant AFTERNOON = Instant.parse("2026-11-12T13:00:00Z");
+
+	@Test
+	void whatComesUpAfterTheMorningsMessageWaitsForTheNext() {
+		assertThat(wanted(noOutlook(), AFTERNOON, List.of(told("one", TODAY, ReminderState.SENT)), task("new", TODAY)))
+			.extracting(Wanted::dueAt, Wanted::bundle)
+			.containsExactly(tuple(Instant.parse("2026-11-13T06:00:00Z"), "morning:2026-11-13"));
+	}
+
+	@Test
+	void whoWasNotToldTodayNeedNotWait() {
+		assertThat(wanted(noOutlook(), AFTERNOON, List.of(told("one", TODAY.minusDays(1), ReminderState.SENT)),
+				task("new", TODAY.minusDays(2))))
+			.extracting(Wanted::dueAt, Wanted::bundle)
+			.containsExactly(tuple(AFTERNOON, "morning:2026-11-12"));
+	}
+
+	/** The mail server was away this morning. */
+	@Test
+	void whatIsDueAndHasNotLeftKeepsItsTurn() {
+		LocalDate day = TODAY.minusDays(2);
+		Known waits = told("one", day, ReminderState.PENDING);
+		assertThat(wanted(noOutlook(), AFTERNOON, List.of(waits), task("one", day))).extracting(Wanted::dueAt)
+			.containsExactly(waits.dueAt());
+	}
+
+	@Test
+	void aNightDoesNotWaitForAMorning() {
+		assertThat(wanted(noOutlook(), AFTERNOON, List.of(told("one", TODAY, ReminderState.SENT)), night(TODAY)))
+			.extracting(Wanted::dueAt)
+			.containsExactly(Instant.parse("2026-11-12T06:00:00Z"));
+	}
+
+	/** 16 November 2026 is a Monday; 14:00 in Berlin. */
+	@Test
+	void anOutlookIsMadeLateForThoseOnlyWhoWereNotToldThatDay() {
+		Instant monday = Instant.parse("2026-11-16T13:00:00Z");
+		LocalDate day = LocalDate.parse("2026-11-16");
+		assertThat(wanted(Wishes.USUAL, monday, List.of())).extracting(Wanted::firstDay)
+			.containsExactly(day, day.plusDays(7), day.plusDays(14));
+		assertThat(wanted(Wishes.USUAL, monday, List.of(told("one", day, ReminderState.SENT))))
+			.extracting(Wanted::firstDay)
+			.containsExactly(day.plusDays(7), day.plusDays(14));
+		assertThat(wanted(Wishes.USUAL, monday.plusSeconds(86_400), List.of())).extracting(Wanted::firstDay)
+			.containsExactly(day.plusDays(7), day.plusDays(14));
+	}
+
 }

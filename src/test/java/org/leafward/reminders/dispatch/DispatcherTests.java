@@ -260,6 +260,18 @@ class DispatcherTests {
 		assertThat(runAt(DUE.plus(Duration.ofDays(2)))).isZero();
 	}
 
+	@Test
+	void noMorningHasTwoMails() {
+		this.house.planned("one");
+		assertThat(runAt(DUE)).isOne();
+		this.house.garden.plan(TaskFixture.task("planted this afternoon", DAY));
+		makeAt(DUE.plus(Duration.ofHours(7)));
+		assertThat(this.house.node().dispatcher().run()).isZero();
+		makeAt(DUE.plus(Duration.ofHours(8)));
+		assertThat(runAt(DUE.plus(Duration.ofDays(1)))).isOne();
+		assertThat(this.house.received()).hasSize(2);
+	}
+
 	/** 22:30 in Berlin; the usual quiet hours end at six. */
 	@Test
 	void whatIsDueInQuietHoursWaitsForTheirEnd() {
