@@ -68,9 +68,9 @@ class Drafts {
 	 * @param address where it goes
 	 * @param wishes how the person wants to be told
 	 * @param rows the rows it answers
-	 * @param earlier the message of an earlier try
+	 * @param message its identifier; of an earlier try it is written already
 	 */
-	record Draft(Content content, String address, Wishes wishes, List<Claimed> rows, @Nullable UUID earlier) {
+	record Draft(Content content, String address, Wishes wishes, List<Claimed> rows, UUID message) {
 	}
 
 	/**
@@ -107,12 +107,11 @@ class Drafts {
 		return sorted;
 	}
 
-	/** Rows of an earlier message go out with that message; new ones by bundle. */
-	private record Together(PersonId person, String channel, String what) {
+	/** Rows of one message. */
+	private record Together(PersonId person, String channel, UUID message) {
 
 		static Together of(Claimed row) {
-			return new Together(row.person(), row.channel(),
-					(row.message() != null) ? row.message().toString() : row.bundle());
+			return new Together(row.person(), row.channel(), row.message());
 		}
 
 	}

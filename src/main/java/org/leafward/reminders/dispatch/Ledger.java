@@ -111,9 +111,8 @@ public class Ledger {
 				return List.<Outgoing>of();
 			}
 			this.messages.save(written.stream().map(Outgoing::message).toList());
-			Map<UUID, UUID> rows = new LinkedHashMap<>();
-			written.forEach((out) -> out.rows().forEach((row) -> rows.put(row.id(), out.message().id())));
-			Set<UUID> held = this.claims.attach(token, rows);
+			Set<UUID> held = this.claims.held(token,
+					written.stream().flatMap((out) -> out.rows().stream()).map(Claimed::id).toList());
 			return written.stream()
 				.filter((out) -> held.containsAll(out.rows().stream().map(Claimed::id).toList()))
 				.toList();
@@ -135,13 +134,11 @@ public class Ledger {
 	}
 
 	private List<Outgoing> write(UUID token, List<Draft> drafts) {
-		Map<UUID, Message> earlier = this.messages
-			.find(drafts.stream().map(Draft::earlier).filter((id) -> id != null).toList());
+		Map<UUID, Message> earlier = this.messages.find(drafts.stream().map(Draft::message).toList());
 		List<Outgoing> written = new ArrayList<>();
 		for (Draft draft : drafts) {
 			try {
-				UUID before = draft.earlier();
-				written.add(new Outgoing(message(draft, (before != null) ? earlier.get(before) : null), draft.rows()));
+				written.add(new Outgoing(message(draft, earlier.get(draft.message())), draft.rows()));
 			}
 			catch (RuntimeException ex) {
 				// Trouble in here must not hold up everybody behind this person.
@@ -155,7 +152,7 @@ public class Ledger {
 	private Message message(Draft draft, @Nullable Message earlier) {
 		Person person = draft.content().person();
 		MessageText words = this.writing.write(draft.content(), draft.wishes().speech());
-		UUID id = (earlier != null) ? earlier.id() : UUID.randomUUID();
+		UUID id = draft.message();
 		String messageId = (earlier != null) ? earlier.messageId() : "<%s@%s>".formatted(id, this.sender.domain());
 		return new Message(id, person.id(), draft.content().channel(), draft.content().series(), this.sender.line(),
 				draft.address(), OneLine.of(person.name()), words, thread(draft), messageId, MessageState.WAITING,

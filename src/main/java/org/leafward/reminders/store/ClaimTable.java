@@ -3,6 +3,7 @@ package org.leafward.reminders.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -69,7 +70,8 @@ public class ClaimTable {
 						for update skip locked) d
 				)
 				update reminders.reminder t
-				set state = 'CLAIMED', attempts = t.attempts + 1, claimed_by = :token, claimed_until = :until
+				set state = 'CLAIMED', attempts = t.attempts + 1, claimed_by = :token, claimed_until = :until,
+					message_id = coalesce(t.message_id, md5(:name || t.person_id || t.channel || t.bundle)::uuid)
 				from due where t.id = due.id
 				returning t.id, t.person_id, t.channel, t.topic, t.task_id, t.first_day, t.dedup_key, t.bundle,
 					t.expires_at, t.attempts, t.message_id
@@ -77,6 +79,7 @@ public class ClaimTable {
 			.param("now", Rows.time(now))
 			.param("until", Rows.time(until))
 			.param("token", token)
+			.param("name", token.toString())
 			.param("people", bounds.people())
 			.param("most", bounds.rows())
 			.param("channel", channel)
@@ -94,23 +97,15 @@ public class ClaimTable {
 	}
 
 	/**
-	 * Writes messages on their rows.
+	 * Which rows are still under a claim.
 	 * @param token name of the claim
-	 * @param messages the message of each row
-	 * @return the rows that are still under the claim
+	 * @param rows the rows
+	 * @return those among them, to the end of the transaction
 	 */
-	public Set<UUID> attach(UUID token, Map<UUID, UUID> messages) {
+	public Set<UUID> held(UUID token, Collection<UUID> rows) {
 		return Set.copyOf(this.database.sql("""
-				update reminders.reminder r set message_id = m.message
-				from unnest(:rows::uuid[], :messages::uuid[]) as m(row, message)
-				where r.id = m.row and r.state = 'CLAIMED' and r.claimed_by = :token
-				returning r.id
-				""")
-			.param("rows", messages.keySet().toArray(UUID[]::new))
-			.param("messages", messages.values().toArray(UUID[]::new))
-			.param("token", token)
-			.query(UUID.class)
-			.list());
+				select id from reminders.reminder where id = any(?) and state = 'CLAIMED' and claimed_by = ? for share
+				""").params(rows.toArray(UUID[]::new), token).query(UUID.class).list());
 	}
 
 	/**
@@ -167,7 +162,8 @@ public class ClaimTable {
 			this.database.sql("""
 					update reminders.reminder r
 					set state = 'PENDING', next_try_at = t.at, attempts = r.attempts - 1,
-						claimed_by = null, claimed_until = null
+						claimed_by = null, claimed_until = null,
+						message_id = (select m.id from reminders.message m where m.id = r.message_id)
 					from unnest(:rows::uuid[], :times::timestamptz[]) as t(row, at)
 					where r.id = t.row and r.state = 'CLAIMED' and r.claimed_by = :token
 					""")
@@ -189,9 +185,10 @@ public class ClaimTable {
 	 */
 	public int retry(UUID token, UUID id, Instant nextTry, String error) {
 		return this.database.sql("""
-				update reminders.reminder
+				update reminders.reminder r
 				set state = 'PENDING', next_try_at = :next, last_error = :error,
-					claimed_by = null, claimed_until = null
+					claimed_by = null, claimed_until = null,
+					message_id = (select m.id from reminders.message m where m.id = r.message_id)
 				where id = :id and state = 'CLAIMED' and claimed_by = :token
 				""")
 			.param("next", Rows.time(nextTry))

@@ -21,8 +21,8 @@ import org.leafward.reminders.Topic;
  * @param bundle what goes out together
  * @param expiresAt from when it is no longer worth sending
  * @param attempts tries so far, this one included
- * @param message the message of an earlier try
+ * @param message the message it goes out with, written already or not
  */
 public record Claimed(UUID id, PersonId person, String channel, Topic topic, @Nullable TaskId task, LocalDate firstDay,
-		boolean later, String bundle, Instant expiresAt, int attempts, @Nullable UUID message) {
+		boolean later, String bundle, Instant expiresAt, int attempts, UUID message) {
 }

@@ -118,9 +118,9 @@ class ClaimTableTests {
 	@Test
 	void tellsWhatTheSenderNeeds() {
 		UUID row = pending(ADA, "one");
-		assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, "mail"))
-			.containsExactly(new Claimed(row, ADA, "mail", Topic.TO_DO, RowFixture.wanted("one", DAY).task(), DAY,
-					false, "morning:2026-11-12", RowFixture.wanted("one", DAY).expiresAt(), 1, null));
+		Claimed claimed = this.table.claim(DUE, UNTIL, TOKEN, ONE, "mail").get(0);
+		assertThat(claimed).isEqualTo(new Claimed(row, ADA, "mail", Topic.TO_DO, RowFixture.wanted("one", DAY).task(),
+				DAY, false, "morning:2026-11-12", RowFixture.wanted("one", DAY).expiresAt(), 1, claimed.message()));
 	}
 
 	/**
@@ -189,12 +189,43 @@ class ClaimTableTests {
 	}
 
 	@Test
-	void writesTheMailOnRowsUnderItsTokenOnly() {
+	void tellsWhichRowsItsTokenHolds() {
+		UUID row = pending(ADA, "one");
+		claim(DUE);
+		assertThat(this.table.held(UUID.randomUUID(), List.of(row))).isEmpty();
+		assertThat(this.table.held(TOKEN, List.of(row))).containsExactly(row);
+	}
+
+	@Test
+	void whatGoesOutTogetherHasOneMessage() {
+		pending(ADA, "a1");
+		pending(ADA, "a2");
+		RowFixture.pending(this.database, ADA, "another morning", DAY.minusDays(1));
+		pending(BEN, "b1");
+		List<Claimed> rows = this.table.claim(DUE, UNTIL, TOKEN, new Bounds(10, 50), "mail");
+		assertThat(rows).hasSize(4).extracting(Claimed::message).doesNotContainNull();
+		assertThat(rows.stream().map(Claimed::message).distinct()).hasSize(3);
+		assertThat(rows.stream().map((row) -> row.person() + row.bundle() + row.message()).distinct()).hasSize(3);
+	}
+
+	/** Or what comes up meanwhile would be in another message. */
+	@Test
+	void aMessageThatWasNeverWrittenIsForgotten() {
+		UUID row = pending(ADA, "one");
+		UUID first = this.table.claim(DUE, UNTIL, TOKEN, ONE, "mail").get(0).message();
+		this.table.postpone(TOKEN, Map.of(row, DUE));
+		UUID second = this.table.claim(DUE, UNTIL, UUID.randomUUID(), ONE, "mail").get(0).message();
+		assertThat(second).isNotEqualTo(first);
+	}
+
+	@Test
+	void aMessageThatWasWrittenStays() {
 		UUID row = pending(ADA, "one");
 		UUID mail = MessageTableTests.save(this.database, ADA, "mail", DUE);
+		this.database.sql("update reminders.reminder set message_id = ?").param(mail).update();
 		claim(DUE);
-		assertThat(this.table.attach(UUID.randomUUID(), Map.of(row, mail))).isEmpty();
-		assertThat(this.table.attach(TOKEN, Map.of(row, mail))).containsExactly(row);
+		this.table.retry(TOKEN, row, DUE, "451");
+		assertThat(this.table.claim(DUE, UNTIL, TOKEN, ONE, "mail")).extracting(Claimed::message).containsExactly(mail);
 	}
 
 	@Test
@@ -248,8 +279,8 @@ class ClaimTableTests {
 	void countsMessagesThatMayHaveLeft() {
 		UUID row = pending(ADA, "one");
 		UUID mail = MessageTableTests.save(this.database, ADA, "mail", DUE);
+		this.database.sql("update reminders.reminder set message_id = ? where id = ?").params(mail, row).update();
 		claim(DUE);
-		this.table.attach(TOKEN, Map.of(row, mail));
 		assertThat(this.table.reap(UNTIL.plusMillis(1))).isEqualTo(new Reaped(1, 1));
 		assertThat(new MessageTable(this.database).find(mail).orElseThrow().uncertain()).isEqualTo(1);
 	}
