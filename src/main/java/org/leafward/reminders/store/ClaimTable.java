@@ -208,7 +208,9 @@ public class ClaimTable {
 	public Reaped reap(Instant now) {
 		return this.database.sql("""
 				with back as (
-					update reminders.reminder set state = 'PENDING', claimed_by = null, claimed_until = null
+					update reminders.reminder r
+					set state = 'PENDING', claimed_by = null, claimed_until = null,
+						message_id = (select m.id from reminders.message m where m.id = r.message_id)
 					where state = 'CLAIMED' and claimed_until < :now
 					returning message_id
 				), unsure as (

@@ -216,6 +216,9 @@ class ClaimTableTests {
 		this.table.postpone(TOKEN, Map.of(row, DUE));
 		UUID second = this.table.claim(DUE, UNTIL, UUID.randomUUID(), ONE, "mail").get(0).message();
 		assertThat(second).isNotEqualTo(first);
+		this.table.reap(UNTIL.plusMillis(1));
+		UUID third = this.table.claim(DUE, UNTIL, UUID.randomUUID(), ONE, "mail").get(0).message();
+		assertThat(third).isNotEqualTo(second);
 	}
 
 	@Test
