@@ -119,6 +119,13 @@ class ArchitectureTests {
 		.resideInAnyPackage("com.networknt..", "tools.jackson.dataformat.yaml..");
 
 	@ArchTest
+	static final ArchRule onePackageSeesTheParserOfHtml = noClasses().that()
+		.resideOutsideOfPackage("org.leafward.spoken.html..")
+		.should()
+		.dependOnClassesThat()
+		.resideInAnyPackage("org.jsoup..");
+
+	@ArchTest
 	static final ArchRule onePackageSeesEmbeddedPostgres = noClasses().that()
 		.resideOutsideOfPackage("org.leafward.platform.database..")
 		.should()

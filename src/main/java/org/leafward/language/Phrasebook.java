@@ -1,6 +1,7 @@
 package org.leafward.language;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import org.leafward.measure.DayWindow;
 
 /** Says English words in a language. */
@@ -14,6 +15,13 @@ public interface Phrasebook {
 	 * @return in the language; English when a part of it can't be said
 	 */
 	String say(String english);
+
+	/**
+	 * Says a text, if it can.
+	 * @param english words as the server writes them
+	 * @return in the language; nothing when a part of it can't be said
+	 */
+	Optional<String> find(String english);
 
 	/**
 	 * Whether it can say a text whole.

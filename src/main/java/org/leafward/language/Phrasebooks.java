@@ -1,17 +1,14 @@
 package org.leafward.language;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import org.jspecify.annotations.Nullable;
 import org.leafward.knowledge.BrokenKnowledge;
 import org.leafward.knowledge.KnowledgeFile;
 import org.leafward.knowledge.KnowledgeFiles;
@@ -39,10 +36,18 @@ public class Phrasebooks {
 
 	private final Map<Language, Patterns> patterns = new EnumMap<>(Language.class);
 
+	/** The same with what stands on pages only: mails needn't try those patterns. */
+	private final Map<Language, Patterns> onPages = new EnumMap<>(Language.class);
+
 	private final Map<Language, Made> books = new ConcurrentHashMap<>();
+
+	private final Map<Language, Made> pageBooks = new ConcurrentHashMap<>();
 
 	/** What the files of a language hold. */
 	private record Patterns(Map<String, List<Phrases.Pair>> groups, List<Phrases.Pair> phrases) {
+
+		static final Patterns NONE = new Patterns(Map.of(), List.of());
+
 	}
 
 	/** A book and what it was made of. */
@@ -50,7 +55,7 @@ public class Phrasebooks {
 	}
 
 	/**
-	 * Reads the files in {@code messages/<code>}.
+	 * Reads the files in {@code messages/<code>/phrases} and {@code messages/<code>/pages}.
 	 * @param files finds the files
 	 * @param reader reads them
 	 * @param sources further texts
@@ -72,8 +77,11 @@ public class Phrasebooks {
 		List<Problem> problems = new ArrayList<>();
 		for (Language language : Language.values()) {
 			if (language != Language.ENGLISH) {
-				this.patterns.put(language,
-						read(files.of("messages/" + language.code() + "/phrases"), reader, problems));
+				Patterns all = read(files.of("messages/" + language.code() + "/phrases"), Patterns.NONE, reader,
+						problems);
+				this.patterns.put(language, all);
+				this.onPages.put(language,
+						read(files.of("messages/" + language.code() + "/pages"), all, reader, problems));
 			}
 		}
 		if (!problems.isEmpty()) {
@@ -81,8 +89,9 @@ public class Phrasebooks {
 		}
 	}
 
-	private static Patterns read(List<KnowledgeFile> files, KnowledgeReader reader, List<Problem> problems) {
-		Map<String, List<Phrases.Pair>> groups = new LinkedHashMap<>();
+	private static Patterns read(List<KnowledgeFile> files, Patterns below, KnowledgeReader reader,
+			List<Problem> problems) {
+		Map<String, List<Phrases.Pair>> groups = new LinkedHashMap<>(below.groups);
 		List<Phrases.Pair> phrases = new ArrayList<>();
 		for (KnowledgeFile file : files) {
 			Reading<PhraseFile> reading = reader.read(file, SCHEMA, PhraseFile.class);
@@ -91,7 +100,12 @@ public class Phrasebooks {
 			if (content == null) {
 				continue;
 			}
-			content.allGroups().forEach((group) -> groups.put(group.name(), pairs(group.members())));
+			content.allGroups().forEach((group) -> {
+				if (groups.putIfAbsent(group.name(), pairs(group.members())) != null) {
+					problems.add(reading.places()
+						.problem("", "the group '%s' is there already".formatted(group.name()), "give it a name of its own"));
+				}
+			});
 			phrases.addAll(pairs(content.allPhrases()));
 			try {
 				new Phrases(Map.of(), groups, phrases, (date) -> date);
@@ -101,6 +115,7 @@ public class Phrasebooks {
 					.problem("", String.valueOf(ex.getMessage()), "write its places as the other phrases do"));
 			}
 		}
+		phrases.addAll(below.phrases);
 		return new Patterns(groups, phrases);
 	}
 
@@ -114,14 +129,27 @@ public class Phrasebooks {
 	 * @return as of now
 	 */
 	public Phrasebook of(Language language) {
+		return of(language, this.patterns, this.books);
+	}
+
+	/**
+	 * The book of a language with the words of pages.
+	 * @param language any
+	 * @return as of now
+	 */
+	public Phrasebook ofPages(Language language) {
+		return of(language, this.onPages, this.pageBooks);
+	}
+
+	private Phrasebook of(Language language, Map<Language, Patterns> written, Map<Language, Made> books) {
 		if (language == Language.ENGLISH) {
 			return English.BOOK;
 		}
 		List<Object> now = this.sources.stream().map(PhraseSource::version).toList();
-		Made made = this.books.get(language);
+		Made made = books.get(language);
 		if (made == null || !made.of.equals(now)) {
-			made = new Made(make(language), now);
-			this.books.put(language, made);
+			made = new Made(make(language, written.getOrDefault(language, Patterns.NONE)), now);
+			books.put(language, made);
 		}
 		return made.book;
 	}
@@ -142,31 +170,17 @@ public class Phrasebooks {
 		return this.sources.stream().map(PhraseSource::version).toList();
 	}
 
-	private Phrasebook make(Language language) {
-		Patterns written = this.patterns.getOrDefault(language, new Patterns(Map.of(), List.of()));
+	private Phrasebook make(Language language, Patterns written) {
 		Map<String, String> texts = new HashMap<>();
 		this.sources.forEach((source) -> texts.putAll(source.texts(language)));
-		DateTimeFormatter dates = DateTimeFormatter.ofPattern("EEE d MMM yyyy", language.locale());
-		return new Other(language, new Phrases(texts, written.groups, written.phrases, (date) -> date(date, dates)),
-				dates);
-	}
-
-	private static @Nullable String date(String english, DateTimeFormatter dates) {
-		try {
-			return dates.format(LocalDate.parse(english, English.DATES)).replace(".", "");
-		}
-		catch (DateTimeException ex) {
-			// Words of a person may look like a date.
-			return null;
-		}
+		SpokenDates dates = new SpokenDates(language.locale());
+		return new Other(language, new Phrases(texts, written.groups, written.phrases, dates::say), dates);
 	}
 
 	/** Says what it is told. */
 	private enum English implements Phrasebook {
 
 		BOOK;
-
-		private static final DateTimeFormatter DATES = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
 
 		@Override
 		public Language language() {
@@ -176,6 +190,11 @@ public class Phrasebooks {
 		@Override
 		public String say(String english) {
 			return english;
+		}
+
+		@Override
+		public Optional<String> find(String english) {
+			return Optional.of(english);
 		}
 
 		@Override
@@ -202,11 +221,11 @@ public class Phrasebooks {
 
 		private final Phrases phrases;
 
-		private final DateTimeFormatter dates;
+		private final SpokenDates dates;
 
-		private final Map<String, String> said = new ConcurrentHashMap<>();
+		private final Map<String, Optional<String>> said = new ConcurrentHashMap<>();
 
-		Other(Language language, Phrases phrases, DateTimeFormatter dates) {
+		Other(Language language, Phrases phrases, SpokenDates dates) {
 			this.language = language;
 			this.phrases = phrases;
 			this.dates = dates;
@@ -219,13 +238,15 @@ public class Phrasebooks {
 
 		@Override
 		public String say(String english) {
+			return find(english).orElse(english);
+		}
+
+		@Override
+		public Optional<String> find(String english) {
 			if (this.said.size() > KEPT) {
 				this.said.clear();
 			}
-			return this.said.computeIfAbsent(english, (text) -> {
-				String other = this.phrases.say(text);
-				return (other != null) ? other : text;
-			});
+			return this.said.computeIfAbsent(english, (text) -> Optional.ofNullable(this.phrases.say(text)));
 		}
 
 		@Override
@@ -235,7 +256,7 @@ public class Phrasebooks {
 
 		@Override
 		public String day(LocalDate day) {
-			return this.dates.format(day).replace(".", "");
+			return this.dates.of(day);
 		}
 
 		@Override

@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  * its kind takes. So a text is said whole or not at all.
  * <p>
  * Kinds of places: {@code {n}} a number, {@code {date}} a date as
- * {@link org.leafward.measure.DayWords} writes it, {@code {clock}} a time of the day,
+ * {@link org.leafward.measure.DayWords} writes it, also without weekday or year, or two of
+ * them as a span, {@code {clock}} a time of the day,
  * {@code {text}} what can be said itself, {@code {own}} words of a person, which stay as
  * they are, {@code {name}} a name, which stays too and is no sentence, and {@code {g}}
  * one of the group called g. In the translation {@code {1}} is the first place.
@@ -41,16 +42,27 @@ public final class Phrases {
 
 	private static final Pattern SENTENCES = Pattern.compile("(?<=[.!?”])\\s+(?=[\\p{Lu}\\d“¿¡])");
 
+	private static final String DAY = "(?:[A-Z][a-z]{2} )?\\d{1,2} [A-Z][a-z]{2}(?: \\d{4})?";
+
 	private static final Map<String, String> BUILT_IN = Map.of("n", "[−-]?\\d[\\d,]*(?:\\.\\d+)?", "date",
-			"[A-Z][a-z]{2} \\d{1,2} [A-Z][a-z]{2} \\d{4}", "text", ".+?", "own", ".+?", "name",
-			"(?:St\\. |[^.:;!?()\\d\\n]){1,80}?", "clock", "\\d{2}:\\d{2}");
+			DAY + "(?: – " + DAY + ")?", "text", ".+?", "own", ".+?", "name", "(?:St\\. |[^.:;!?()\\d\\n]){1,80}?",
+			"clock", "\\d{2}:\\d{2}");
 
 	/** Of English and another language. */
 	public record Pair(String english, String other) {
 	}
 
-	/** A pattern ready to be tried. */
-	private record Shape(Pattern pattern, List<String> kinds, String other) {
+	/** A pattern ready to be tried, with what a text begins and ends with that can fit. */
+	private record Shape(String begin, String end, Pattern pattern, List<String> kinds, String other) {
+
+		@Nullable Matcher fit(String english) {
+			if (!english.startsWith(this.begin) || !english.endsWith(this.end)) {
+				return null;
+			}
+			Matcher matcher = this.pattern.matcher(english);
+			return matcher.matches() ? matcher : null;
+		}
+
 	}
 
 	private final Map<String, String> texts;
@@ -115,8 +127,16 @@ public final class Phrases {
 						"'%s' has no place {%d} in '%s'".formatted(pair.other(), place, pair.english()));
 			}
 		}
-		return new Shape(Pattern.compile(regex(pair.english(), kinds, true), Pattern.DOTALL), List.copyOf(found),
-				pair.other());
+		String english = pair.english();
+		int first = english.length();
+		int last = 0;
+		places.reset();
+		while (places.find()) {
+			first = Math.min(first, places.start());
+			last = places.end();
+		}
+		return new Shape(english.substring(0, first), english.substring(last),
+				Pattern.compile(regex(english, kinds, true), Pattern.DOTALL), List.copyOf(found), pair.other());
 	}
 
 	private static String regex(String english, Map<String, String> kinds, boolean capture) {
@@ -195,8 +215,8 @@ public final class Phrases {
 
 	private @Nullable String fitting(List<Shape> candidates, String english, int depth) {
 		for (Shape shape : candidates) {
-			Matcher matcher = shape.pattern().matcher(english);
-			if (matcher.matches()) {
+			Matcher matcher = shape.fit(english);
+			if (matcher != null) {
 				String said = filled(shape, matcher, depth);
 				if (said != null) {
 					return said;

@@ -36,12 +36,22 @@ class PageAttributes {
 		}
 		model.addAttribute("viewer", viewer());
 		model.addAttribute("formats", formats());
+		model.addAttribute("here", here(request));
 	}
 
 	/** Below {@code /api/} there are no pages. */
 	static boolean forProgram(HttpServletRequest request) {
 		String path = request.getRequestURI().substring(request.getContextPath().length());
 		return path.equals("/api") || path.startsWith("/api/");
+	}
+
+	/** Where to come back to; the start where that is no page, or its address a secret. */
+	private static String here(HttpServletRequest request) {
+		String path = request.getRequestURI().substring(request.getContextPath().length());
+		if (!request.getMethod().equals("GET") || SecretAddresses.isSecret(path)) {
+			return "/";
+		}
+		return (request.getQueryString() != null) ? path + "?" + request.getQueryString() : path;
 	}
 
 	Viewer viewer() {

@@ -28,10 +28,14 @@ class SecretAddresses extends OncePerRequestFilter {
 	protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
 			throws ServletException, IOException {
 		String path = request.getRequestURI().substring(request.getContextPath().length());
-		if (SECRET.matcher(path).matches()) {
+		if (isSecret(path)) {
 			mark(response);
 		}
 		chain.doFilter(request, response);
+	}
+
+	static boolean isSecret(String path) {
+		return SECRET.matcher(path).matches();
 	}
 
 	/** Lets nobody keep an answer, or tell its address to the next page. */

@@ -1,0 +1,72 @@
+package org.leafward.spoken;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.leafward.support.DemoVisitor;
+import org.leafward.support.TestDatabase;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.context.ActiveProfiles;
+import org.springframework.test.context.ContextConfiguration;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+/**
+ * A gardener reads the demo in Spanish: every page that a gardener can open, every task
+ * of every site with its explanation. What the book doesn't know is marked as English by
+ * the page itself, and none of it may be left.
+ */
+@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "leafward.base-url=")
+@ActiveProfiles("demo")
+@ContextConfiguration(initializers = TestDatabase.class)
+class SpokenPagesTests {
+
+	/** What a page may weigh, compressed, on a slow line; octets. */
+	private static final int HEAVIEST = 60_000;
+
+	@LocalServerPort
+	private int port;
+
+	@Test
+	void everyPageOfAGardenerIsSpanish() throws Exception {
+		DemoVisitor visitor = new DemoVisitor(this.port, "es-US,es;q=0.9,en;q=0.5");
+		visitor.become("Ines Farrow");
+		Set<String> pages = visitor.pages();
+		assertThat(pages).hasSizeGreaterThan(60);
+		Map<String, String> unspoken = new TreeMap<>();
+		for (String path : pages) {
+			Document page = visitor.page(path);
+			assertThat(page.selectFirst("html").attr("lang")).as(path).isEqualTo("es");
+			for (Element english : page.select("body [lang=en]")) {
+				if (english.closest("[translate=no]") == null) {
+					unspoken.putIfAbsent(english.ownText().strip(), path);
+				}
+			}
+		}
+		List<String> lines = unspoken.entrySet().stream().map((one) -> one.getKey() + "\t" + one.getValue()).toList();
+		Files.write(Path.of("target", "unspoken.txt"), lines);
+		assertThat(lines).as("English on Spanish pages").isEmpty();
+	}
+
+	@Test
+	void noPageIsHeavy() throws Exception {
+		DemoVisitor visitor = new DemoVisitor(this.port, "en");
+		visitor.become("Ines Farrow");
+		int style = visitor.answer("/css/leafward.css", "gzip").body().length;
+		Map<String, Integer> weights = new TreeMap<>();
+		for (String path : visitor.pages()) {
+			weights.put(path, style + visitor.answer(path, "gzip").body().length);
+		}
+		assertThat(visitor.answer("/sites", "gzip").headers().firstValue("Content-Encoding")).hasValue("gzip");
+		assertThat(weights).allSatisfy((path, weight) -> assertThat(weight).as(path).isLessThan(HEAVIEST));
+	}
+
+}
