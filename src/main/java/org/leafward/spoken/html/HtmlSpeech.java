@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Document.OutputSettings;
 import org.jsoup.nodes.Element;
@@ -212,6 +213,11 @@ public final class HtmlSpeech {
 				element.attr(name, words(element.attr(name)));
 			}
 		}
+		// Sentences that a script shows; what has no space in it is a code.
+		List<Attribute> kept = element.attributes().asList();
+		kept.stream()
+			.filter((one) -> one.getKey().startsWith("data-") && one.getValue().strip().contains(" "))
+			.forEach((one) -> element.attr(one.getKey(), words(one.getValue())));
 		String tag = element.normalName();
 		boolean button = tag.equals("input") && List.of("submit", "reset", "button").contains(element.attr("type"));
 		if (button && element.hasAttr("value")) {

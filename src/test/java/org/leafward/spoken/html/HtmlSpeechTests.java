@@ -66,6 +66,8 @@ class HtmlSpeechTests {
 				"Pages", "Páginas", "Map", "Mapa", "Done", "Hecho"))
 			.isEqualTo(
 					"<nav aria-label=\"Páginas\"><img alt=\"Mapa\" src=\"a\"><input type=\"submit\" value=\"Hecho\"></nav>");
+		assertThat(say("<b data-key=\"Done\" data-ready=\"Not yet\"></b>", "Done", "Hecho", "Not yet", "Aún no"))
+			.isEqualTo("<b data-key=\"Done\" data-ready=\"Aún no\"></b>");
 		assertThat(say("<input type=\"text\" value=\"Done\">", "Done", "Hecho")).contains("value=\"Done\"");
 	}
 
