@@ -164,7 +164,7 @@ final class YearStripDrawing {
 		svg.empty("line", "class", "bed-line", "x1", "0", "x2", "100%", "y1", top, "y2", top);
 		double y = top;
 		for (String line : placed.label()) {
-			svg.element("text", line, "class", "row-label", "x", "0", "y", y + 16);
+			svg.element("text", line, "class", "row-label", "translate", "no", "x", "0", "y", y + 16);
 			y += ROW_LINE;
 		}
 		double bars = y + 6;

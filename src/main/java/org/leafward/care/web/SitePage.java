@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -138,8 +137,7 @@ class SitePage {
 		}
 		// What must be done soonest comes before what has been left alone since summer.
 		TaskLine first = next.stream().filter((line) -> line.mark() != Mark.HOLD_OFF).findFirst().orElse(next.get(0));
-		return "Next: %s, %s.".formatted(
-				first.title().substring(0, 1).toLowerCase(Locale.ROOT) + first.title().substring(1), first.plant());
+		return "Next: “%s”, %s.".formatted(first.title(), first.plant());
 	}
 
 	private static String planted(LocalDate day, LocalDate today) {

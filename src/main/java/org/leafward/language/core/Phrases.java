@@ -44,8 +44,11 @@ public final class Phrases {
 
 	private static final String DAY = "(?:[A-Z][a-z]{2} )?\\d{1,2} [A-Z][a-z]{2}(?: \\d{4})?";
 
+	/** Anything but the mark of an element, as pages number theirs. */
+	private static final String WORDS = "(?:(?!</?\\d).)+?";
+
 	private static final Map<String, String> BUILT_IN = Map.of("n", "[−-]?\\d[\\d,]*(?:\\.\\d+)?", "date",
-			DAY + "(?: – " + DAY + ")?", "text", ".+?", "own", ".+?", "name", "(?:St\\. |[^.:;!?()\\d\\n]){1,80}?",
+			DAY + "(?: – " + DAY + ")?", "text", WORDS, "own", WORDS, "name", "(?:St\\. |[^.:;!?()\\d\\n]){1,80}?",
 			"clock", "\\d{2}:\\d{2}");
 
 	/** Of English and another language. */
