@@ -6,7 +6,7 @@ public enum ReminderState {
 	/** Waits for its time, or for the next try. */
 	PENDING,
 
-	/** A node is sending it. */
+	/** A node is sending it; in the table it waits and has the name of a claim. */
 	CLAIMED,
 
 	/** A mail server has taken the mail. */

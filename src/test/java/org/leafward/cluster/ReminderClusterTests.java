@@ -129,7 +129,7 @@ class ReminderClusterTests {
 	}
 
 	private long open() {
-		return state("PENDING") + state("CLAIMED");
+		return state("PENDING");
 	}
 
 	private long state(String state) {

@@ -43,7 +43,8 @@ public final class RowFixture {
 	}
 
 	public static ReminderState state(JdbcClient database, UUID row) {
-		return database.sql("select state from reminders.reminder where id = ?")
+		return database.sql(
+				"select case when claimed_by is not null then 'CLAIMED' else state end from reminders.reminder where id = ?")
 			.param(row)
 			.query(ReminderState.class)
 			.single();
@@ -53,7 +54,7 @@ public final class RowFixture {
 	public static void put(JdbcClient database, UUID row, ReminderState state, Instant claimedUntil) {
 		boolean claimed = state == ReminderState.CLAIMED;
 		database.sql("update reminders.reminder set state = ?, claimed_by = ?, claimed_until = ? where id = ?")
-			.params(state.name(), claimed ? UUID.randomUUID() : null,
+			.params(claimed ? "PENDING" : state.name(), claimed ? UUID.randomUUID() : null,
 					claimed ? claimedUntil.atOffset(ZoneOffset.UTC) : null, row)
 			.update();
 	}

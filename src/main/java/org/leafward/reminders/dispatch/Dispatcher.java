@@ -55,6 +55,9 @@ public class Dispatcher implements AutoCloseable {
 	/** Small, as a node that dies may have handed on as many without a record. */
 	static final int UNRECORDED = 32;
 
+	/** While one waits for the database another one writes messages. */
+	private static final int LOOPS = 2;
+
 	private static final Bounds BOUNDS = new Bounds(200, MOST_TASKS);
 
 	private static final Logger LOG = LoggerFactory.getLogger(Dispatcher.class);
@@ -117,19 +120,31 @@ public class Dispatcher implements AutoCloseable {
 	 */
 	public int run() {
 		Instant end = this.clock.instant().plus(TIME_BOX);
-		List<Future<Integer>> loops = this.channels.keySet()
-			.stream()
-			.map((channel) -> this.senders.submit(() -> run(channel, end)))
-			.toList();
+		List<Future<Integer>> loops = new ArrayList<>();
+		for (String channel : this.channels.keySet()) {
+			AtomicBoolean closed = new AtomicBoolean();
+			for (int i = 0; i < Math.min(LOOPS, this.threads); i++) {
+				loops.add(this.senders.submit(() -> run(channel, end, closed)));
+			}
+		}
 		int messages = 0;
+		RuntimeException trouble = null;
 		for (Future<Integer> loop : loops) {
-			messages += result(loop);
+			try {
+				messages += result(loop);
+			}
+			catch (IllegalStateException ex) {
+				// The others are waited for all the same.
+				trouble = ex;
+			}
+		}
+		if (trouble != null) {
+			throw trouble;
 		}
 		return messages;
 	}
 
-	private int run(String channel, Instant end) {
-		AtomicBoolean closed = new AtomicBoolean();
+	private int run(String channel, Instant end, AtomicBoolean closed) {
 		int messages = 0;
 		while (!closed.get() && this.clock.instant().isBefore(end)) {
 			UUID token = UUID.randomUUID();
@@ -190,10 +205,10 @@ public class Dispatcher implements AutoCloseable {
 			throw new IllegalStateException("a message must not leave inside a transaction");
 		}
 		Queue<Outgoing> open = new ConcurrentLinkedQueue<>(outgoing);
-		BlockingQueue<Result> results = new ArrayBlockingQueue<>(UNRECORDED);
+		BlockingQueue<Result> results = new ArrayBlockingQueue<>(UNRECORDED / LOOPS);
 		// The slowest message that begins then still ends within the claim.
 		Instant latest = this.clock.instant().plus(this.claim.dividedBy(4));
-		for (int i = 0; i < Math.min(this.threads, outgoing.size()); i++) {
+		for (int i = 0; i < Math.min(Math.max(1, this.threads / LOOPS), outgoing.size()); i++) {
 			this.senders.execute(() -> work(open, results, closed, latest));
 		}
 		int handedOn = 0;

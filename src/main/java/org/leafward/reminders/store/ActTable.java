@@ -37,8 +37,9 @@ public class ActTable {
 	 */
 	public Optional<Told> find(UUID id) {
 		return this.database.sql("""
-				select r.id, r.person_id, r.task_id, r.channel, r.topic, r.first_day, r.message_id, m.series
-				from reminders.reminder r left join reminders.message m on m.id = r.message_id
+				select r.id, r.person_id, r.task_id, r.channel, r.topic, r.first_day, m.id as message_id, m.series
+				from reminders.reminder r left join reminders.message m
+					on m.id = reminders.message_of(r.message_id, r.claimed_by, r.person_id, r.channel, r.bundle)
 				where r.id = ? and r.task_id is not null
 				""").param(id).query(ActTable::told).optional();
 	}
@@ -55,8 +56,9 @@ public class ActTable {
 			return List.of(told.task());
 		}
 		return this.database.sql("""
-				select task_id from reminders.reminder
-				where message_id = :message and person_id = :person and topic = :topic and first_day = :day
+				select task_id from reminders.reminder r
+				where reminders.message_of(r.message_id, r.claimed_by, r.person_id, r.channel, r.bundle) = :message
+				and person_id = :person and topic = :topic and first_day = :day
 				and task_id is not null
 				group by task_id order by task_id <> :task, task_id limit :limit
 				""")
@@ -81,7 +83,7 @@ public class ActTable {
 	public void add(PersonId person, Later later) {
 		this.database.sql("""
 				update reminders.reminder set state = 'WITHDRAWN'
-				where person_id = :person and task_id = :task and state = 'PENDING'
+				where person_id = :person and task_id = :task and state = 'PENDING' and claimed_by is null
 				and dedup_key like :line and dedup_key <> :key
 				""")
 			.param("person", person.value())
@@ -144,7 +146,7 @@ public class ActTable {
 		this.database.sql("""
 				update reminders.reminder set state = 'WITHDRAWN'
 				where person_id = :person and channel = :channel and task_id in (:tasks) and state = 'PENDING'
-				and dedup_key like '%:later:%'
+				and claimed_by is null and dedup_key like '%:later:%'
 				""").param("person", person.value()).param("channel", channel).param("tasks", ids(tasks)).update();
 	}
 
@@ -156,7 +158,8 @@ public class ActTable {
 	public void withdrawLaters(PersonId person, String channel) {
 		this.database.sql("""
 				update reminders.reminder set state = 'WITHDRAWN'
-				where person_id = :person and channel = :channel and state = 'PENDING' and dedup_key like '%:later:%'
+				where person_id = :person and channel = :channel and state = 'PENDING' and claimed_by is null
+				and dedup_key like '%:later:%'
 				""").param("person", person.value()).param("channel", channel).update();
 	}
 

@@ -51,11 +51,12 @@ public class ClaimTable {
 		return this.database.sql("""
 				with leader as (
 					select r.person_id, r.channel from reminders.reminder r
-					where r.state = 'PENDING' and r.next_try_at <= :now and r.channel = :channel
+					where r.state = 'PENDING' and r.claimed_by is null
+					and r.next_try_at <= :now and r.channel = :channel
 					and r.id = (
 						select f.id from reminders.reminder f
 						where f.person_id = r.person_id and f.channel = r.channel
-						and f.state = 'PENDING' and f.next_try_at <= :now
+						and f.state = 'PENDING' and f.claimed_by is null and f.next_try_at <= :now
 						order by f.next_try_at, f.id limit 1)
 					order by r.next_try_at, r.id
 					limit :people
@@ -64,22 +65,21 @@ public class ClaimTable {
 					select d.id from leader l cross join lateral (
 						select p.id from reminders.reminder p
 						where p.person_id = l.person_id and p.channel = l.channel
-						and p.state = 'PENDING' and p.next_try_at <= :now
+						and p.state = 'PENDING' and p.claimed_by is null and p.next_try_at <= :now
 						order by p.next_try_at, p.id
 						limit :most
 						for update skip locked) d
 				)
 				update reminders.reminder t
-				set state = 'CLAIMED', attempts = t.attempts + 1, claimed_by = :token, claimed_until = :until,
-					message_id = coalesce(t.message_id, md5(:name || t.person_id || t.channel || t.bundle)::uuid)
+				set attempts = t.attempts + 1, claimed_by = :token, claimed_until = :until
 				from due where t.id = due.id
 				returning t.id, t.person_id, t.channel, t.topic, t.task_id, t.first_day, t.dedup_key, t.bundle,
-					t.expires_at, t.attempts, t.message_id
+					t.expires_at, t.attempts,
+					reminders.message_of(t.message_id, t.claimed_by, t.person_id, t.channel, t.bundle) as message_id
 				""")
 			.param("now", Rows.time(now))
 			.param("until", Rows.time(until))
 			.param("token", token)
-			.param("name", token.toString())
 			.param("people", bounds.people())
 			.param("most", bounds.rows())
 			.param("channel", channel)
@@ -100,11 +100,11 @@ public class ClaimTable {
 	 * Which rows are still under a claim.
 	 * @param token name of the claim
 	 * @param rows the rows
-	 * @return those among them, to the end of the transaction
+	 * @return those among them at this moment
 	 */
 	public Set<UUID> held(UUID token, Collection<UUID> rows) {
 		return Set.copyOf(this.database.sql("""
-				select id from reminders.reminder where id = any(?) and state = 'CLAIMED' and claimed_by = ? for share
+				select id from reminders.reminder where id = any(?) and claimed_by = ?
 				""").params(rows.toArray(UUID[]::new), token).query(UUID.class).list());
 	}
 
@@ -120,9 +120,10 @@ public class ClaimTable {
 		}
 		return Set.copyOf(this.database.sql("""
 				update reminders.reminder r
-				set state = e.state, last_error = e.error, claimed_by = null, claimed_until = null
+				set state = e.state, last_error = e.error, claimed_by = null, claimed_until = null,
+					message_id = reminders.message_of(r.message_id, r.claimed_by, r.person_id, r.channel, r.bundle)
 				from unnest(:rows::uuid[], :states::text[], :errors::text[]) as e(row, state, error)
-				where r.id = e.row and r.state = 'CLAIMED' and r.claimed_by = :token
+				where r.id = e.row and r.claimed_by = :token
 				returning r.id
 				""")
 			.param("rows", ends.keySet().toArray(UUID[]::new))
@@ -161,11 +162,11 @@ public class ClaimTable {
 		if (!times.isEmpty()) {
 			this.database.sql("""
 					update reminders.reminder r
-					set state = 'PENDING', next_try_at = t.at, attempts = r.attempts - 1,
-						claimed_by = null, claimed_until = null,
-						message_id = (select m.id from reminders.message m where m.id = r.message_id)
+					set next_try_at = t.at, attempts = r.attempts - 1, claimed_by = null, claimed_until = null,
+						message_id = (select m.id from reminders.message m where m.id
+							= reminders.message_of(r.message_id, r.claimed_by, r.person_id, r.channel, r.bundle))
 					from unnest(:rows::uuid[], :times::timestamptz[]) as t(row, at)
-					where r.id = t.row and r.state = 'CLAIMED' and r.claimed_by = :token
+					where r.id = t.row and r.claimed_by = :token
 					""")
 				.param("rows", times.keySet().toArray(UUID[]::new))
 				// The driver takes no arrays of times.
@@ -186,10 +187,10 @@ public class ClaimTable {
 	public int retry(UUID token, UUID id, Instant nextTry, String error) {
 		return this.database.sql("""
 				update reminders.reminder r
-				set state = 'PENDING', next_try_at = :next, last_error = :error,
-					claimed_by = null, claimed_until = null,
-					message_id = (select m.id from reminders.message m where m.id = r.message_id)
-				where id = :id and state = 'CLAIMED' and claimed_by = :token
+				set next_try_at = :next, last_error = :error, claimed_by = null, claimed_until = null,
+					message_id = (select m.id from reminders.message m where m.id
+						= reminders.message_of(r.message_id, r.claimed_by, r.person_id, r.channel, r.bundle))
+				where id = :id and claimed_by = :token
 				""")
 			.param("next", Rows.time(nextTry))
 			.param("error", error)
@@ -209,9 +210,10 @@ public class ClaimTable {
 		return this.database.sql("""
 				with back as (
 					update reminders.reminder r
-					set state = 'PENDING', claimed_by = null, claimed_until = null,
-						message_id = (select m.id from reminders.message m where m.id = r.message_id)
-					where state = 'CLAIMED' and claimed_until < :now
+					set claimed_by = null, claimed_until = null,
+						message_id = (select m.id from reminders.message m where m.id
+							= reminders.message_of(r.message_id, r.claimed_by, r.person_id, r.channel, r.bundle))
+					where state = 'PENDING' and claimed_until < :now
 					returning message_id
 				), unsure as (
 					update reminders.message set uncertain = uncertain + 1

@@ -116,7 +116,8 @@ public class MessageTable {
 				update reminders.message m set state = 'DROPPED'
 				where m.person_id = any(:people) and m.state = 'WAITING' and not exists (
 					select 1 from reminders.reminder r
-					where r.message_id = m.id and r.state in ('PENDING', 'CLAIMED'))
+					where r.person_id = m.person_id and r.state = 'PENDING'
+					and reminders.message_of(r.message_id, r.claimed_by, r.person_id, r.channel, r.bundle) = m.id)
 				""").param("people", people.stream().map(PersonId::value).toArray(UUID[]::new)).update();
 	}
 

@@ -35,13 +35,13 @@ public class QueueTable {
 	 */
 	public QueueDepth depth(Instant now) {
 		return this.database.sql("""
-				select count(*) filter (where state = 'PENDING' and next_try_at <= :now) as due,
-					count(*) filter (where state = 'CLAIMED') as claimed,
-					count(*) filter (where state = 'PENDING' and next_try_at > :now and attempts > 0) as waiting,
-					count(*) filter (where state = 'PENDING' and next_try_at > :now and attempts = 0) as ahead,
+				select count(*) filter (where claimed_by is null and next_try_at <= :now) as due,
+					count(*) filter (where claimed_by is not null) as claimed,
+					count(*) filter (where claimed_by is null and next_try_at > :now and attempts > 0) as waiting,
+					count(*) filter (where claimed_by is null and next_try_at > :now and attempts = 0) as ahead,
 					min(case when attempts > 0 then due_at else next_try_at end)
 						filter (where next_try_at <= :now or attempts > 0) as oldest
-				from reminders.reminder where state in ('PENDING', 'CLAIMED')
+				from reminders.reminder where state = 'PENDING'
 				""")
 			.param("now", Rows.time(now))
 			.query((row, number) -> new QueueDepth(row.getLong("due"), row.getLong("claimed"), row.getLong("waiting"),
@@ -98,7 +98,8 @@ public class QueueTable {
 	public int retry(UUID message, Instant now) {
 		int rows = this.database.sql("""
 				update reminders.reminder set state = 'PENDING', next_try_at = :now
-				where message_id = :message and state in ('PENDING', 'FAILED') and expires_at > :now
+				where message_id = :message and state in ('PENDING', 'FAILED') and claimed_by is null
+				and expires_at > :now
 				""").param("message", message).param("now", Rows.time(now)).update();
 		if (rows > 0) {
 			this.database.sql("update reminders.message set state = 'WAITING' where id = ? and state = 'FAILED'")
@@ -119,7 +120,7 @@ public class QueueTable {
 		int reminders = this.database.sql("""
 				delete from reminders.reminder where id in (
 					select id from reminders.reminder
-					where state not in ('PENDING', 'CLAIMED') and expires_at < ? limit ?)
+					where state <> 'PENDING' and expires_at < ? limit ?)
 				""").params(before, BATCH).update();
 		int messages = this.database.sql("""
 				delete from reminders.message where id in (

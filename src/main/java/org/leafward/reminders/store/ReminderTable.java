@@ -67,9 +67,11 @@ public class ReminderTable {
 	public Map<PersonId, List<Known>> known(Collection<PersonId> people, DayWindow firstDays) {
 		Map<PersonId, List<Known>> all = new HashMap<>();
 		this.database.sql("""
-				select id, person_id, task_id, dedup_key, bundle, first_day, due_at, state from reminders.reminder
+				select id, person_id, task_id, dedup_key, bundle, first_day, due_at,
+					case when claimed_by is not null then 'CLAIMED' else state end as state
+				from reminders.reminder
 				where person_id = any(:people)
-				and (state in ('PENDING', 'CLAIMED') or first_day between :from and :to)
+				and (state = 'PENDING' or first_day between :from and :to)
 				""")
 			.param("people", people.stream().map(PersonId::value).toArray(UUID[]::new))
 			.param("from", firstDays.from())
@@ -102,8 +104,10 @@ public class ReminderTable {
 	 */
 	public List<Reminder> upcoming(PersonId person, int limit) {
 		return this.database.sql("""
-				select id, person_id, channel, topic, task_id, first_day, due_at, state from reminders.reminder
-				where person_id = :person and state in ('PENDING', 'CLAIMED')
+				select id, person_id, channel, topic, task_id, first_day, due_at,
+					case when claimed_by is not null then 'CLAIMED' else state end as state
+				from reminders.reminder
+				where person_id = :person and state = 'PENDING'
 				order by due_at, id limit :limit
 				""").param("person", person.value()).param("limit", limit).query(ReminderTable::reminder).list();
 	}
@@ -156,7 +160,7 @@ public class ReminderTable {
 				set state = 'PENDING', topic = :topic, bundle = :bundle, first_day = :day, dedup_key = :key,
 					due_at = :due, expires_at = :expires, next_try_at = :try, attempts = 0, message_id = null,
 					last_error = null
-				where id = :id and state in ('PENDING', 'WITHDRAWN')
+				where id = :id and state in ('PENDING', 'WITHDRAWN') and claimed_by is null
 				""")
 			.param("id", id)
 			.param("topic", wanted.topic().code())
@@ -177,7 +181,9 @@ public class ReminderTable {
 
 	private void end(Collection<UUID> ids, ReminderState state) {
 		if (!ids.isEmpty()) {
-			this.database.sql("update reminders.reminder set state = :state where id in (:ids) and state = 'PENDING'")
+			this.database
+				.sql("update reminders.reminder set state = :state where id in (:ids) "
+						+ "and state = 'PENDING' and claimed_by is null")
 				.param("state", state.name())
 				.param("ids", ids)
 				.update();

@@ -3,6 +3,7 @@ package org.leafward.reminders.channel.mail;
 import jakarta.mail.Address;
 import jakarta.mail.MessagingException;
 import jakarta.mail.Session;
+import jakarta.mail.util.StreamProvider;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -13,12 +14,14 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.angus.mail.smtp.SMTPMessage;
+import org.eclipse.angus.mail.util.MailStreamProvider;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.DisposableBean;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.mail.javamail.JavaMailSenderImpl;
 import org.springframework.stereotype.Component;
+import org.springframework.util.function.SingletonSupplier;
 
 /**
  * Connections to the mail server, kept open for the next mail: opening one takes longer
@@ -39,7 +42,15 @@ class SmtpLines implements DisposableBean {
 
 	private static final String FALLBACK_TIME_OUT = "30000";
 
-	private final ObjectProvider<JavaMailSenderImpl> senders;
+	static {
+		// The library looks its own class up anew for each mail otherwise, through all
+		// jars.
+		if (System.getProperty(StreamProvider.class.getName()) == null) {
+			System.setProperty(StreamProvider.class.getName(), MailStreamProvider.class.getName());
+		}
+	}
+
+	private final SingletonSupplier<JavaMailSenderImpl> sender;
 
 	private final Semaphore free;
 
@@ -67,7 +78,7 @@ class SmtpLines implements DisposableBean {
 			throw new IllegalArgumentException(
 					"leafward.mail.connections is %d; give 1 to %d".formatted(most, MOST_LINES));
 		}
-		this.senders = senders;
+		this.sender = SingletonSupplier.ofNullable(senders::getIfAvailable);
 		this.free = new Semaphore(most, true);
 		this.clock = clock;
 	}
@@ -77,7 +88,7 @@ class SmtpLines implements DisposableBean {
 	 * @return null when no mail server is set up
 	 */
 	@Nullable Session session() {
-		JavaMailSenderImpl sender = this.senders.getIfAvailable();
+		JavaMailSenderImpl sender = this.sender.get();
 		return (sender != null) ? session(sender) : null;
 	}
 
@@ -86,7 +97,7 @@ class SmtpLines implements DisposableBean {
 	 * @return host and port; empty when none is set up
 	 */
 	String where() {
-		JavaMailSenderImpl sender = this.senders.getIfAvailable();
+		JavaMailSenderImpl sender = this.sender.get();
 		if (sender == null) {
 			return "";
 		}
@@ -228,7 +239,7 @@ class SmtpLines implements DisposableBean {
 	}
 
 	private SmtpLine fresh() throws MessagingException {
-		JavaMailSenderImpl sender = this.senders.getIfAvailable();
+		JavaMailSenderImpl sender = this.sender.get();
 		if (sender == null) {
 			throw new IllegalStateException("no mail server is set up");
 		}
