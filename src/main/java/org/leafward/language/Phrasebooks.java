@@ -55,7 +55,8 @@ public class Phrasebooks {
 	}
 
 	/**
-	 * Reads the files in {@code messages/<code>/phrases} and {@code messages/<code>/pages}.
+	 * Reads the files in {@code messages/<code>/phrases} and
+	 * {@code messages/<code>/pages}.
 	 * @param files finds the files
 	 * @param reader reads them
 	 * @param sources further texts
@@ -103,7 +104,8 @@ public class Phrasebooks {
 			content.allGroups().forEach((group) -> {
 				if (groups.putIfAbsent(group.name(), pairs(group.members())) != null) {
 					problems.add(reading.places()
-						.problem("", "the group '%s' is there already".formatted(group.name()), "give it a name of its own"));
+						.problem("", "the group '%s' is there already".formatted(group.name()),
+								"give it a name of its own"));
 				}
 			});
 			phrases.addAll(pairs(content.allPhrases()));

@@ -25,7 +25,8 @@ final class SpokenDates {
 
 	SpokenDates(Locale locale) {
 		this.pairs = PATTERNS.stream()
-			.map((pattern) -> new Pair(new DateTimeFormatterBuilder().appendPattern(pattern).toFormatter(Locale.ENGLISH),
+			.map((pattern) -> new Pair(
+					new DateTimeFormatterBuilder().appendPattern(pattern).toFormatter(Locale.ENGLISH),
 					DateTimeFormatter.ofPattern(pattern, locale), pattern.contains("y")))
 			.toList();
 	}

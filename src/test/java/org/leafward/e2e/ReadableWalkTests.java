@@ -86,9 +86,9 @@ class ReadableWalkTests {
 			assertThat((Long) this.page.executeScript("return document.getAnimations().length")).as(path).isZero();
 			this.browser.picture("night" + path.replaceAll("[0-9a-f-]{36}", "one").replace('/', '-'));
 		}
-		String ground = String.valueOf(
-				this.page.executeScript("return getComputedStyle(document.documentElement).backgroundColor + "
-						+ "getComputedStyle(document.body).backgroundColor"));
+		String ground = String
+			.valueOf(this.page.executeScript("return getComputedStyle(document.documentElement).backgroundColor + "
+					+ "getComputedStyle(document.body).backgroundColor"));
 		assertThat(ground).as("it is dark").doesNotContain("255, 255, 255");
 	}
 

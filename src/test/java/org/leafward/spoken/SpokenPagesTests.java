@@ -2,12 +2,13 @@ package org.leafward.spoken;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jsoup.nodes.Document;
-import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.leafward.support.DemoVisitor;
 import org.leafward.support.TestDatabase;
@@ -32,6 +33,9 @@ class SpokenPagesTests {
 	/** What a page may weigh, compressed, on a slow line; octets. */
 	private static final int HEAVIEST = 60_000;
 
+	/** A rule that the demo's specialist changed: the words of before would be wrong. */
+	private static final String CHANGED = "Thin it by hand";
+
 	@LocalServerPort
 	private int port;
 
@@ -42,15 +46,21 @@ class SpokenPagesTests {
 		Set<String> pages = visitor.pages();
 		assertThat(pages).hasSizeGreaterThan(60);
 		Map<String, String> unspoken = new TreeMap<>();
+		Set<String> changed = new HashSet<>();
 		for (String path : pages) {
 			Document page = visitor.page(path);
 			assertThat(page.selectFirst("html").attr("lang")).as(path).isEqualTo("es");
-			for (Element english : page.select("body [lang=en]")) {
-				if (english.closest("[translate=no]") == null) {
-					unspoken.putIfAbsent(english.ownText().strip(), path);
-				}
+			Set<String> english = page.select("body [lang=en]")
+				.stream()
+				.filter((one) -> one.closest("[translate=no]") == null)
+				.map((one) -> one.ownText().strip())
+				.collect(Collectors.toSet());
+			if (page.selectFirst("h1").text().equals(CHANGED)) {
+				changed.addAll(english);
 			}
+			english.forEach((text) -> unspoken.putIfAbsent(text, path));
 		}
+		unspoken.keySet().removeIf((text) -> changed.contains(text) || text.contains(CHANGED));
 		List<String> lines = unspoken.entrySet().stream().map((one) -> one.getKey() + "\t" + one.getValue()).toList();
 		Files.write(Path.of("target", "unspoken.txt"), lines);
 		assertThat(lines).as("English on Spanish pages").isEmpty();

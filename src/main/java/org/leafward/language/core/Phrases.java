@@ -16,11 +16,11 @@ import org.jspecify.annotations.Nullable;
  * its kind takes. So a text is said whole or not at all.
  * <p>
  * Kinds of places: {@code {n}} a number, {@code {date}} a date as
- * {@link org.leafward.measure.DayWords} writes it, also without weekday or year, or two of
- * them as a span, {@code {clock}} a time of the day,
- * {@code {text}} what can be said itself, {@code {own}} words of a person, which stay as
- * they are, {@code {name}} a name, which stays too and is no sentence, and {@code {g}}
- * one of the group called g. In the translation {@code {1}} is the first place.
+ * {@link org.leafward.measure.DayWords} writes it, also without weekday or year, or two
+ * of them as a span, {@code {clock}} a time of the day, {@code {text}} what can be said
+ * itself, {@code {own}} words of a person, which stay as they are, {@code {name}} a name,
+ * which stays too and is no sentence, and {@code {g}} one of the group called g. In the
+ * translation {@code {1}} is the first place.
  * <p>
  * Only whole texts are said at any length: what people wrote themselves comes here too,
  * and patterns would take long for a text that was made to keep them busy.
@@ -55,7 +55,9 @@ public final class Phrases {
 	public record Pair(String english, String other) {
 	}
 
-	/** A pattern ready to be tried, with what a text begins and ends with that can fit. */
+	/**
+	 * A pattern ready to be tried, with what a text begins and ends with that can fit.
+	 */
 	private record Shape(String begin, String end, Pattern pattern, List<String> kinds, String other) {
 
 		@Nullable Matcher fit(String english) {

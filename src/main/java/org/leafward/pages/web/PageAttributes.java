@@ -45,7 +45,9 @@ class PageAttributes {
 		return path.equals("/api") || path.startsWith("/api/");
 	}
 
-	/** Where to come back to; the start where that is no page, or its address a secret. */
+	/**
+	 * Where to come back to; the start where that is no page, or its address a secret.
+	 */
 	private static String here(HttpServletRequest request) {
 		String path = request.getRequestURI().substring(request.getContextPath().length());
 		if (!request.getMethod().equals("GET") || SecretAddresses.isSecret(path)) {

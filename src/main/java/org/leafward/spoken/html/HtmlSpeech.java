@@ -32,7 +32,8 @@ public final class HtmlSpeech {
 	private static final String TITLE_END = " – Leafward";
 
 	/** What a part of a sentence may begin or end with, the same in all our languages. */
-	private static final Pattern EDGES = Pattern.compile("^([\\s,;:.()–—|·“”]*)(.*?)([\\s,;:.()–—|·“”]*)$", Pattern.DOTALL);
+	private static final Pattern EDGES = Pattern.compile("^([\\s,;:.()–—|·“”]*)(.*?)([\\s,;:.()–—|·“”]*)$",
+			Pattern.DOTALL);
 
 	private static final Pattern LETTERS = Pattern.compile("\\p{L}{2}");
 
@@ -170,7 +171,8 @@ public final class HtmlSpeech {
 
 	/** Lets whoever hears the page hear English words as English (WCAG 2.2, 3.1.2). */
 	private static void mark(TextNode node) {
-		if (node.parent() instanceof Element parent) {
+		Element parent = node.parent();
+		if (parent != null) {
 			if (parent.childNodeSize() == 1) {
 				parent.attr("lang", Language.ENGLISH.code());
 			}

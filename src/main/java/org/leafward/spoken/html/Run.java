@@ -22,9 +22,9 @@ final class Run {
 	/** Longer than any sentence in a file. */
 	private static final int LONGEST = 1_500;
 
-	private static final Set<String> INLINE = Set.of("a", "abbr", "b", "bdi", "bdo", "br", "cite", "code", "data", "dfn",
-			"em", "i", "img", "input", "kbd", "mark", "q", "s", "samp", "small", "span", "strong", "sub", "sup", "svg",
-			"time", "tspan", "u", "var", "wbr");
+	private static final Set<String> INLINE = Set.of("a", "abbr", "b", "bdi", "bdo", "br", "cite", "code", "data",
+			"dfn", "em", "i", "img", "input", "kbd", "mark", "q", "s", "samp", "small", "span", "strong", "sub", "sup",
+			"svg", "time", "tspan", "u", "var", "wbr");
 
 	private static final Set<String> DRAWN = Set.of("img", "input", "svg", "br", "wbr");
 

@@ -1,6 +1,8 @@
 package org.leafward.spoken.web;
 
 import jakarta.servlet.http.Cookie;
+import java.util.Locale;
+import java.util.Locale.LanguageRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -44,16 +46,18 @@ class ReaderTests {
 		MockHttpServletResponse response = new MockHttpServletResponse();
 		assertThat(new ReadingPage().read("es", "metric", "/sites?page=2", response))
 			.isEqualTo("redirect:/sites?page=2");
-		assertThat(response.getHeader("Set-Cookie")).contains("reading=es.metric", "HttpOnly", "SameSite=Lax", "Path=/");
+		assertThat(response.getHeader("Set-Cookie")).contains("reading=es.metric", "HttpOnly", "SameSite=Lax",
+				"Path=/");
 	}
 
 	private static MockHttpServletRequest asking(String languages) {
 		MockHttpServletRequest request = new MockHttpServletRequest();
 		if (languages != null) {
 			request.addHeader("Accept-Language", languages);
-			java.util.Locale.LanguageRange.parse(languages)
-				.reversed()
-				.forEach((range) -> request.addPreferredLocale(java.util.Locale.forLanguageTag(range.getRange())));
+			request.setPreferredLocales(LanguageRange.parse(languages)
+				.stream()
+				.map((range) -> Locale.forLanguageTag(range.getRange()))
+				.toList());
 		}
 		return request;
 	}
