@@ -155,16 +155,18 @@ record HandTests(@Nullable String ball, @Nullable String ribbon, @Nullable Strin
 
 	/** The sentences of what can be told; what can't is passed over. */
 	void told(Model model) {
-		model.addAttribute("soilFound", sentence(() -> soil().map(HandTests::words)));
-		model.addAttribute("flowFound", sentence(() -> flow().map((litres) -> words(litres.doubleValue()))));
+		model.addAttribute("soilFound", ifTold(this::soil).map(HandTests::words).orElse(null));
+		model.addAttribute("flowFound",
+				ifTold(this::flow).map((litres) -> words(litres.doubleValue())).orElse(null));
 	}
 
-	private static @Nullable String sentence(Supplier<Optional<String>> words) {
+	/** What a test tells; nothing where it can't. */
+	static <T> Optional<T> ifTold(Supplier<Optional<T>> test) {
 		try {
-			return words.get().orElse(null);
+			return test.get();
 		}
 		catch (BadInput ex) {
-			return null;
+			return Optional.empty();
 		}
 	}
 

@@ -157,6 +157,23 @@ final class SetUp {
 		return all.give(() -> with(Map.of("soil", soil.get(), "flow", flow.get())));
 	}
 
+	/**
+	 * What the tests by hand told is left to them again, so that another answer counts.
+	 * @return without the soil and the flow that they still tell
+	 */
+	SetUp beforeTests() {
+		HandTests tests = tests();
+		boolean felt = HandTests.ifTold(tests::soil)
+			.map((found) -> SiteAnswer.word(found.kept()))
+			.filter(get("soil")::equals)
+			.isPresent();
+		boolean measured = HandTests.ifTold(tests::flow)
+			.map(SizeRequest::written)
+			.filter(get("flow")::equals)
+			.isPresent();
+		return with(Map.of("soil", felt ? HandTests.BY_FEEL : get("soil"), "flow", measured ? "" : get("flow")));
+	}
+
 	private String soil() {
 		return tests().soil(get("soil")).map(SiteAnswer::word).orElse(get("soil").isEmpty() ? UNKNOWN_SOIL : get("soil"));
 	}

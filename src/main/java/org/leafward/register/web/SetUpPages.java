@@ -79,8 +79,8 @@ class SetUpPages {
 			}
 			return switch (go) {
 				case "county", "coordinates" -> like(told.at(this.places.read(told.place())), Map.of(), model);
-				case "back-to-place" -> place(told, Map.of(), model);
-				case "back-to-like" -> like(told, Map.of(), model);
+				case "back-to-place" -> place(told.beforeTests(), Map.of(), model);
+				case "back-to-like" -> like(told.beforeTests(), Map.of(), model);
 				case "try" -> tried(told, model);
 				case "all" -> checked(told, model);
 				default -> add(form);

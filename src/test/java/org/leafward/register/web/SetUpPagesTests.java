@@ -71,6 +71,8 @@ class SetUpPagesTests {
 		assertThat(back.getElementById("name").val()).isEqualTo("Orchard Lane");
 		assertThat(back.getElementById("elevation").val()).isEqualTo("228.6");
 		assertThat(back.select("#ball option[selected]").val()).as("nothing is lost").isEqualTo("yes");
+		assertThat(back.select("#soil option[selected]").val()).as("another answer would count").isEqualTo("feel");
+		assertThat(back.getElementById("flow").val()).isEmpty();
 		assertThat(back.getElementById("nearWall").hasAttr("checked")).isTrue();
 		Document place = page(filled(session, all, NEW, "go", "back-to-place"), 200);
 		assertThat(place.select("#county option[selected]").text()).isEqualTo("Alder County");
