@@ -2,18 +2,19 @@ package org.leafward.quick.web;
 
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
-import org.leafward.language.Language;
-import org.leafward.language.Phrasebooks;
-import org.leafward.language.Speech;
-import org.leafward.language.Units;
-import org.leafward.climate.Microclimate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.leafward.climate.Microclimate;
+import org.leafward.language.Language;
+import org.leafward.language.Phrasebooks;
+import org.leafward.language.Speech;
+import org.leafward.language.Units;
 import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
 import org.leafward.plants.Catalogue;
@@ -26,8 +27,6 @@ import org.leafward.register.NewSite;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
-
-import java.util.function.Supplier;
 
 /**
  * All that was told so far. It travels in the form from step to step and is kept nowhere;

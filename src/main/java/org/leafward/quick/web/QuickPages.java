@@ -1,8 +1,8 @@
 package org.leafward.quick.web;
 
 import jakarta.servlet.http.HttpServletResponse;
-import java.util.Arrays;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;

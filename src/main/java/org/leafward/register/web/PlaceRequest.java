@@ -9,9 +9,9 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.Microclimate;
 import org.leafward.climate.Place;
-import org.leafward.measure.GeoPoint;
 import org.leafward.measure.Dimension;
 import org.leafward.measure.Findings;
+import org.leafward.measure.GeoPoint;
 import org.leafward.measure.Given;
 import org.leafward.register.FoundPlace;
 import org.leafward.register.NewSite;
@@ -114,10 +114,10 @@ record PlaceRequest(
 	Read read(Site site) {
 		Findings all = new Findings();
 		Supplier<SiteSetting> setting = all.read(this::toSetting);
-		Supplier<String> district = all.read(() -> NewSite.county(or(this.county, site.county())));
-		Supplier<ZoneId> clock = all.read(() -> NewSite.zone(Given.zone("zone", or(this.zone, site.zone().getId()))));
+		Supplier<String> district = all.read(() -> NewSite.county((this.county != null) ? this.county : site.county()));
+		Supplier<ZoneId> clock = all.read(() -> NewSite.zone(Given.zone("zone", SiteRequest.or(this.zone, site.zone().getId()))));
 		Supplier<SoilTexture> texture = all
-			.read(() -> Given.word("soil", or(this.soil, SiteAnswer.word(site.soil())), SoilTexture.class));
+			.read(() -> Given.word("soil", SiteRequest.or(this.soil, SiteAnswer.word(site.soil())), SoilTexture.class));
 		return all.give(() -> new Read(setting.get(), district.get(), clock.get(), texture.get()));
 	}
 
