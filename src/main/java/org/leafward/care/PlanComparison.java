@@ -57,10 +57,11 @@ record PlanComparison(List<PreviewedChange> changed, List<PreviewedChange> added
 			.map((gone) -> gone.task())
 			.filter((gone) -> !without.contains(gone))
 			.map((gone) -> Objects.requireNonNull(before.get(gone)))
-			.forEach((task) -> withdrawn.add(
-					new PreviewedChange(site.name(), site.county(), task.plant(), title(now, task), task.window(), null)));
+			.forEach((task) -> withdrawn.add(new PreviewedChange(site.name(), site.county(), task.plant(),
+					title(now, task), task.window(), null)));
 		return new PlanComparison(
-				news(diff.changed().stream(), planned).map((task) -> change(site, before.get(task.id()), task)).toList(),
+				news(diff.changed().stream(), planned).map((task) -> change(site, before.get(task.id()), task))
+					.toList(),
 				news(Stream.concat(diff.added().stream(), diff.reopened().stream()), planned)
 					.map((task) -> change(site, null, task))
 					.toList(),

@@ -89,8 +89,7 @@ public class RulePreviews {
 	private void compare(SiteInputs inputs, SitePlanner.Planned now, SitePlanner.Planned then, Tally tally) {
 		Site site = inputs.site();
 		PlanComparison compared = PlanComparison.of(inputs, this.tasks.stored(site.id()), now, then);
-		tally.add(site,
-				new Counts(compared.added().size(), compared.changed().size(), compared.withdrawn().size()));
+		tally.add(site, new Counts(compared.added().size(), compared.changed().size(), compared.withdrawn().size()));
 		tally.samples(site, compared.all());
 	}
 

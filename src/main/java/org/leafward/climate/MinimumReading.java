@@ -62,8 +62,7 @@ public record MinimumReading(LocalDate day, double celsius) {
 				MinimumReading reading = line(line.strip(), fahrenheit, today);
 				Integer before = lines.putIfAbsent(reading.day(), number);
 				if (before != null) {
-					throw new IllegalArgumentException(
-							"%s stands on line %d already".formatted(reading.day(), before));
+					throw new IllegalArgumentException("%s stands on line %d already".formatted(reading.day(), before));
 				}
 				readings.add(reading);
 			}
@@ -105,8 +104,8 @@ public record MinimumReading(LocalDate day, double celsius) {
 		boolean imperial = (unit != null) ? unit.toUpperCase(Locale.ROOT).equals("F") : fahrenheit;
 		double celsius = imperial ? (degrees - 32) * 5 / 9 : degrees;
 		if (!(celsius >= LOWEST && celsius <= HIGHEST)) {
-			throw new IllegalArgumentException("%s %s is outside %s".formatted(matcher.group(2),
-					imperial ? "°F" : "°C", imperial ? "-76 to 113" : "-60 to 45"));
+			throw new IllegalArgumentException("%s %s is outside %s".formatted(matcher.group(2), imperial ? "°F" : "°C",
+					imperial ? "-76 to 113" : "-60 to 45"));
 		}
 		return new MinimumReading(day, celsius);
 	}

@@ -39,8 +39,9 @@ class MinimumReadingTests {
 
 	@Test
 	void eachLineThatCantBeUsedIsNamed() {
-		assertThatThrownBy(() -> read("2026-11-03 -2\nfrost\n2026-11-31 1\n\n2026-11-27 0\n2026-11-03 4\n"
-				+ "2026-11-10 99\n2026-11-11 x", false))
+		assertThatThrownBy(() -> read(
+				"2026-11-03 -2\nfrost\n2026-11-31 1\n\n2026-11-27 0\n2026-11-03 4\n" + "2026-11-10 99\n2026-11-11 x",
+				false))
 			.isInstanceOfSatisfying(BadInput.class,
 					(refused) -> assertThat(refused.byField()).containsOnlyKeys("readings")
 						.extractingByKey("readings")

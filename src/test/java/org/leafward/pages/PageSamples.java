@@ -284,10 +284,8 @@ final class PageSamples {
 						"owners", choices(ID.toString(), "Nora Field"), "soils",
 						choices("SAND", "sand", "LOAM", "loam"), "suns", choices("FULL_SUN", "full sun"), "winds",
 						choices("AVERAGE", "average", "EXPOSED", "exposed")));
-		all.put("register/place-form",
-				PlaceSamples.placeForm(SITE,
-						new PlaceForm("44.98", "-93.27", "256", "hollow", false, true, "-12", "US-MN", false, true,
-								"12", "Elm County", "America/Chicago", "feel")));
+		all.put("register/place-form", PlaceSamples.placeForm(SITE, new PlaceForm("44.98", "-93.27", "256", "hollow",
+				false, true, "-12", "US-MN", false, true, "12", "Elm County", "America/Chicago", "feel")));
 		all.putAll(PlaceSamples.all(SITE));
 		all.put("register/freezes", model("section", "sites", "site", SITE, "seen", new SeenSite(SITE, false, "Nora"),
 				"lead",

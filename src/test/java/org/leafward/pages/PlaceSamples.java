@@ -41,12 +41,13 @@ final class PlaceSamples {
 	static Map<String, Object> placeForm(Site site, Object form) {
 		Map<String, Object> model = model("section", "sites", "site", site, "form", form, "tests",
 				new Tests("yes", "", "gritty", "10 l", "30"), "found",
-				new FoundPlace(new GeoPoint(42.27, -91.43, 365), "Merrow County", "US-IA",
-						ZoneId.of("America/Chicago"), true),
+				new FoundPlace(
+						new GeoPoint(42.27, -91.43, 365), "Merrow County", "US-IA", ZoneId.of("America/Chicago"), true),
 				"errors",
 				Map.of("measuredOffsetCelsius", "measured offset -12 is outside -10 to 10 °C", "ribbon",
 						"how long the ribbon gets is not told yet", "moveTo", "that is no place on the map"),
-				"lies", choices("flat", "It lies on level, open ground", "hollow",
+				"lies",
+				choices("flat", "It lies on level, open ground", "hollow",
 						"It lies in a hollow where cold air gathers"),
 				"soilFound", null, "flowFound", "Your hose gives 20.0 l/min (5.3 gal/min).");
 		model.putAll(picking());

@@ -118,7 +118,8 @@ final class ThermometerWords {
 					+ " the morning.");
 		}
 		if (compared.mean() != null && compared.offset() == null) {
-			sentences.add("A mean difference of more than 10 °C (18 °F) can’t be used: look at the unit and the dates.");
+			sentences
+				.add("A mean difference of more than 10 °C (18 °F) can’t be used: look at the unit and the dates.");
 		}
 		return sentences;
 	}

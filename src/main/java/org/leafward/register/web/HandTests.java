@@ -59,8 +59,9 @@ record HandTests(@Nullable String ball, @Nullable String ribbon, @Nullable Strin
 			return Optional.of(FeelTest.noBall());
 		}
 		Findings all = new Findings();
-		Supplier<Ribbon> length = all.read(() -> told("ribbon", this.ribbon, Ribbon.class,
-				"how long the ribbon gets is not told yet", "push the ball out between thumb and finger and measure it"));
+		Supplier<Ribbon> length = all
+			.read(() -> told("ribbon", this.ribbon, Ribbon.class, "how long the ribbon gets is not told yet",
+					"push the ball out between thumb and finger and measure it"));
 		boolean none = "none".equals(this.ribbon);
 		Supplier<Rubbed> feel = all.read(() -> none ? Rubbed.NEITHER : told("rubbed", this.rubbed, Rubbed.class,
 				"how the wet soil feels is not told yet", "rub a very wet pinch in your palm"));
@@ -112,7 +113,8 @@ record HandTests(@Nullable String ball, @Nullable String ribbon, @Nullable Strin
 			return Optional.empty();
 		}
 		Findings all = new Findings();
-		Supplier<Double> litres = all.read(() -> Dimension.VOLUME.read("bucket", (this.bucket != null) ? this.bucket : ""));
+		Supplier<Double> litres = all
+			.read(() -> Dimension.VOLUME.read("bucket", (this.bucket != null) ? this.bucket : ""));
 		Supplier<Double> time = all.read(() -> Given.number("seconds", this.seconds, "seconds"));
 		return Optional.of(all.give(() -> new BucketTest(litres.get(), time.get())).litresPerMinute());
 	}
@@ -156,8 +158,7 @@ record HandTests(@Nullable String ball, @Nullable String ribbon, @Nullable Strin
 	/** The sentences of what can be told; what can't is passed over. */
 	void told(Model model) {
 		model.addAttribute("soilFound", ifTold(this::soil).map(HandTests::words).orElse(null));
-		model.addAttribute("flowFound",
-				ifTold(this::flow).map((litres) -> words(litres.doubleValue())).orElse(null));
+		model.addAttribute("flowFound", ifTold(this::flow).map((litres) -> words(litres.doubleValue())).orElse(null));
 	}
 
 	/** What a test tells; nothing where it can't. */

@@ -54,11 +54,12 @@ record PlaceRequest(
 				example = "-1.2") @Nullable String measuredOffsetCelsius,
 		@Schema(description = "state or province by ISO 3166-2; an empty text takes it away",
 				example = "US-MI") @Nullable String region,
-		@Nullable Boolean irrigation, @Nullable Boolean volunteers, @Schema(types = { "number", "string" },
-				description = "an empty text takes it away", example = "3 gal/min") @Nullable String flow,
-		@Schema(maxLength = 100) @Nullable String county,
-		@Schema(example = "America/Chicago") @Nullable String zone, @Schema(allowableValues = { "sand", "sandy-loam",
-				"loam", "silt-loam", "clay-loam", "clay" }) @Nullable String soil){
+		@Nullable Boolean irrigation, @Nullable Boolean volunteers,
+		@Schema(types = { "number", "string" }, description = "an empty text takes it away",
+				example = "3 gal/min") @Nullable String flow,
+		@Schema(maxLength = 100) @Nullable String county, @Schema(example = "America/Chicago") @Nullable String zone,
+		@Schema(allowableValues = { "sand", "sandy-loam", "loam", "silt-loam", "clay-loam",
+				"clay" }) @Nullable String soil){
 
 	/**
 	 * What was given, checked.
@@ -98,8 +99,7 @@ record PlaceRequest(
 				or(this.elevationMetres, now.elevationMetres), or(this.lie, now.lie), or(this.nearWall, now.nearWall),
 				or(this.inTown, now.inTown), or(this.measuredOffsetCelsius, now.measuredOffsetCelsius),
 				or(this.region, now.region), or(this.irrigation, now.irrigation), or(this.volunteers, now.volunteers),
-				or(this.flow, now.flow), or(this.county, now.county), or(this.zone, now.zone),
-				or(this.soil, now.soil));
+				or(this.flow, now.flow), or(this.county, now.county), or(this.zone, now.zone), or(this.soil, now.soil));
 	}
 
 	private static <T> @Nullable T or(@Nullable T given, @Nullable T now) {
@@ -115,7 +115,8 @@ record PlaceRequest(
 		Findings all = new Findings();
 		Supplier<SiteSetting> setting = all.read(this::toSetting);
 		Supplier<String> district = all.read(() -> NewSite.county((this.county != null) ? this.county : site.county()));
-		Supplier<ZoneId> clock = all.read(() -> NewSite.zone(Given.zone("zone", SiteRequest.or(this.zone, site.zone().getId()))));
+		Supplier<ZoneId> clock = all
+			.read(() -> NewSite.zone(Given.zone("zone", SiteRequest.or(this.zone, site.zone().getId()))));
 		Supplier<SoilTexture> texture = all
 			.read(() -> Given.word("soil", SiteRequest.or(this.soil, SiteAnswer.word(site.soil())), SoilTexture.class));
 		return all.give(() -> new Read(setting.get(), district.get(), clock.get(), texture.get()));

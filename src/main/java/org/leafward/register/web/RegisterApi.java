@@ -84,8 +84,9 @@ class RegisterApi {
 		return SiteAnswer.of(this.sites.own(id));
 	}
 
-	@Operation(summary = "Change where a site is, what its nights and soil are like and what it has; what is left out stays, "
-			+ "and its tasks are planned again when this answers")
+	@Operation(
+			summary = "Change where a site is, what its nights and soil are like and what it has; what is left out stays, "
+					+ "and its tasks are planned again when this answers")
 	@PatchMapping("/sites/{id}")
 	SiteAnswer changePlace(@PathVariable UUID id, @RequestBody PlaceRequest request) {
 		Site site = this.sites.own(id);

@@ -148,7 +148,8 @@ final class SetUp {
 	/**
 	 * With soil and flow worked out where the tests by hand shall tell them.
 	 * @return ready for {@link #request}
-	 * @throws org.leafward.measure.BadInput by field, when an answer is missing or can't be used
+	 * @throws org.leafward.measure.BadInput by field, when an answer is missing or can't
+	 * be used
 	 */
 	SetUp worked() {
 		Findings all = new Findings();
@@ -175,7 +176,9 @@ final class SetUp {
 	}
 
 	private String soil() {
-		return tests().soil(get("soil")).map(SiteAnswer::word).orElse(get("soil").isEmpty() ? UNKNOWN_SOIL : get("soil"));
+		return tests().soil(get("soil"))
+			.map(SiteAnswer::word)
+			.orElse(get("soil").isEmpty() ? UNKNOWN_SOIL : get("soil"));
 	}
 
 	private String flow() {

@@ -111,9 +111,8 @@ class SetUpPages {
 	private String again(String go, SiteRequest form, SetUp told, Map<String, String> errors, Model model) {
 		return switch (go) {
 			case "map", "county", "coordinates", "back-to-place" -> place(told, errors, model);
-			case "try", "all", "back-to-like" ->
-				errors.keySet().stream().anyMatch(OF_PLACE::contains) ? place(told, errors, model)
-						: like(told, height(errors), model);
+			case "try", "all", "back-to-like" -> errors.keySet().stream().anyMatch(OF_PLACE::contains)
+					? place(told, errors, model) : like(told, height(errors), model);
 			default -> all(form, told, errors, model);
 		};
 	}

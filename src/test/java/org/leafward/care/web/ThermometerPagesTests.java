@@ -74,9 +74,8 @@ class ThermometerPagesTests {
 		assertThat(this.register.require(site.id()).microclimate().measuredOffsetCelsius()).as("looked at only")
 			.isNull();
 		List<String> before = tasks(site);
-		assertThat(
-				perform(send(address, session).param("go", "use").param("readings", String.join("\n", lines))).getStatus())
-			.isEqualTo(302);
+		assertThat(perform(send(address, session).param("go", "use").param("readings", String.join("\n", lines)))
+			.getStatus()).isEqualTo(302);
 		assertThat(this.register.require(site.id()).microclimate().measuredOffsetCelsius()).isEqualTo(-2.0);
 		List<String> after = tasks(site);
 		assertThat(after).isNotEqualTo(before);
@@ -120,7 +119,8 @@ class ThermometerPagesTests {
 		Document found = page(send(address, session).param("readings", few), 200);
 		assertThat(found.text()).contains("3 of 4 nights counted", "too few to lean on", "no record",
 				"1.0 °C (1.8 °F) warmer");
-		Document wrong = page(send(address, session).param("unit", "F").param("readings", "2026-01-04 20\nfrost\n"), 400);
+		Document wrong = page(send(address, session).param("unit", "F").param("readings", "2026-01-04 20\nfrost\n"),
+				400);
 		assertThat(wrong.select("[role=alert] a[href=#readings]").text())
 			.startsWith("line 2: 'frost' is not a date and degrees");
 		assertThat(wrong.getElementById("readings").wholeText()).contains("frost");
@@ -133,11 +133,13 @@ class ThermometerPagesTests {
 			.contains("larger than 10 °C");
 		page(get(address).cookie(session(site("Farrow house"))), 404);
 		page(send(address, session(site("Farrow house"))).param("go", "forget"), 404);
-		assertThat(page(get("/sites/" + site.id() + "/freezes").cookie(session), 200)
-			.select("a[href$=/thermometer]")).hasSize(1);
+		assertThat(page(get("/sites/" + site.id() + "/freezes").cookie(session), 200).select("a[href$=/thermometer]"))
+			.hasSize(1);
 	}
 
-	/** Readings of the latest nights that have a record, so much colder than estimated. */
+	/**
+	 * Readings of the latest nights that have a record, so much colder than estimated.
+	 */
 	private List<String> colder(Site site, int nights, double by) {
 		LocalDate today = LocalDate.ofInstant(Instant.now(), site.zone());
 		List<MinimumReading> asked = IntStream.rangeClosed(1, 40)

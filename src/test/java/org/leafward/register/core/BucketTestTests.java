@@ -14,7 +14,8 @@ class BucketTestTests {
 	void volumeByTime() {
 		// 10 l in half a minute are 20 l in a whole one.
 		assertThat(new BucketTest(10, 30).litresPerMinute()).isEqualTo(20, within(1e-9));
-		// A 5-gallon bucket in 1 min 40 s: 3 gal/min, 11.356 l/min (231 cubic inches a gallon).
+		// A 5-gallon bucket in 1 min 40 s: 3 gal/min, 11.356 l/min (231 cubic inches a
+		// gallon).
 		double bucket = Dimension.VOLUME.read("bucket", "5 gal");
 		assertThat(new BucketTest(bucket, 100).litresPerMinute()).isEqualTo(11.356, within(0.001));
 	}

@@ -53,7 +53,9 @@ class SetUpPagesTests {
 	void threeStepsWithoutACoordinateMakeASite() throws Exception {
 		Cookie session = session("Farrow house");
 		Document where = page(get(NEW).cookie(session), 200);
-		String code = where.select("#county option").stream().filter((one) -> one.text().equals("Alder County"))
+		String code = where.select("#county option")
+			.stream()
+			.filter((one) -> one.text().equals("Alder County"))
 			.findFirst()
 			.orElseThrow()
 			.val();
@@ -63,7 +65,9 @@ class SetUpPagesTests {
 		assertThat(like.getElementById("elevation").val()).as("filled in from the county").isEqualTo("225");
 		assertThat(like.select("input[type=hidden][name=zone]").val()).isEqualTo("America/Chicago");
 		assertThat(like.select("input[type=hidden][name=region]").val()).isEqualTo("US-IA");
-		Document all = page(filled(session, like, NEW, "go", "all", "name", "Orchard Lane", "elevation", "750", "unit", "ft", "lie", "hollow", "nearWall", "true", "wind", "sheltered", "soil", "feel", "ball", "yes", "ribbon", "medium", "rubbed", "gritty", "irrigation", "true", "bucket", "10 l", "seconds", "30"), 200);
+		Document all = page(filled(session, like, NEW, "go", "all", "name", "Orchard Lane", "elevation", "750", "unit",
+				"ft", "lie", "hollow", "nearWall", "true", "wind", "sheltered", "soil", "feel", "ball", "yes", "ribbon",
+				"medium", "rubbed", "gritty", "irrigation", "true", "bucket", "10 l", "seconds", "30"), 200);
 		assertThat(all.getElementById("elevationMetres").val()).as("750 ft of 0.3048 m").isEqualTo("228.6");
 		assertThat(all.select("#soil option[selected]").val()).as("sandy clay loam counts as").isEqualTo("clay-loam");
 		assertThat(all.getElementById("flow").val()).isEqualTo("20");
@@ -89,8 +93,7 @@ class SetUpPagesTests {
 		assertThat(site.wind()).isEqualTo(Wind.SHELTERED);
 		assertThat(site.features()).containsExactly(SiteFeature.IRRIGATION);
 		assertThat(site.litresPerMinute()).isEqualTo(20);
-		assertThat(site.microclimate())
-			.isEqualTo(new Microclimate(Microclimate.Lie.HOLLOW, true, false, null));
+		assertThat(site.microclimate()).isEqualTo(new Microclimate(Microclimate.Lie.HOLLOW, true, false, null));
 		assertThat(site.owner()).isEqualTo(site("Farrow house").owner());
 	}
 
@@ -117,15 +120,17 @@ class SetUpPagesTests {
 		assertThat(where.select("input[type=hidden][name=name]").get(0).val()).isEqualTo("Kept");
 		assertThat(page(send(session).param("go", "county"), 400).select("[role=alert]").text())
 			.contains("no place is chosen yet");
-		Document like = page(send(session).param("go", "coordinates").param("latitude", "42.08").param("longitude",
-				"-91.58"), 200);
-		Document refused = page(filled(session, like, NEW, "go", "all", "elevation", "9999", "soil", "feel", "ball", "yes", "ribbon", "short", "bucket", "10 l"), 400);
+		Document like = page(
+				send(session).param("go", "coordinates").param("latitude", "42.08").param("longitude", "-91.58"), 200);
+		Document refused = page(filled(session, like, NEW, "go", "all", "elevation", "9999", "soil", "feel", "ball",
+				"yes", "ribbon", "short", "bucket", "10 l"), 400);
 		assertThat(refused.select("[role=alert] a").eachAttr("href")).containsExactlyInAnyOrder("#name", "#elevation",
 				"#rubbed", "#seconds");
 		assertThat(refused.select("#elevation-error").text()).contains("8850");
 		assertThat(refused.select("#ribbon option[selected]").val()).isEqualTo("short");
 		assertThat(refused.getElementById("bucket").val()).isEqualTo("10 l");
-		Document tried = page(filled(session, like, NEW, "go", "try", "ball", "yes", "ribbon", "short", "rubbed", "smooth", "bucket", "3 gal", "seconds", "60"), 200);
+		Document tried = page(filled(session, like, NEW, "go", "try", "ball", "yes", "ribbon", "short", "rubbed",
+				"smooth", "bucket", "3 gal", "seconds", "60"), 200);
 		assertThat(tried.select("[role=status]").eachText()).containsExactly("By feel it is silt loam.",
 				"Your hose gives 11.4 l/min (3.0 gal/min).");
 		Document unknown = page(filled(session, like, NEW, "go", "all", "name", "Plain"), 200);
@@ -149,11 +154,11 @@ class SetUpPagesTests {
 		assertThat(page(filled(session, form, address, "go", "county", "moveTo", "us-xx-nowhere"), 400)
 			.select("#moveTo-error")
 			.text()).contains("there is no county");
-		assertThat(page(filled(session, moved, address, "soil", "feel", "ball", "yes"), 400)
-			.select("[role=alert] a")
+		assertThat(page(filled(session, moved, address, "soil", "feel", "ball", "yes"), 400).select("[role=alert] a")
 			.eachAttr("href")).containsExactlyInAnyOrder("#ribbon", "#rubbed");
-		assertThat(this.web.perform(filled(session, moved, address, "soil", "feel", "ball", "no", "flow", "", "bucket",
-				"12", "seconds", "60"))
+		assertThat(this.web
+			.perform(filled(session, moved, address, "soil", "feel", "ball", "no", "flow", "", "bucket", "12",
+					"seconds", "60"))
 			.andReturn()
 			.getResponse()
 			.getStatus()).isEqualTo(302);

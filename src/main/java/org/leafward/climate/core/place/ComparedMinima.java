@@ -15,8 +15,8 @@ import org.leafward.climate.core.Neighbour;
 /**
  * Lays readings of a minimum thermometer beside the estimate for open, level ground: the
  * mean of the stations' minima of that day, each moved to the height of the place, with
- * the weights that the season markers give these stations. So what is measured shifts
- * the markers by just what they lack.
+ * the weights that the season markers give these stations. So what is measured shifts the
+ * markers by just what they lack.
  */
 public final class ComparedMinima {
 
