@@ -3,27 +3,13 @@ package org.leafward.care;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.UUID;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.leafward.care.RulePreview.Counts;
-import org.leafward.care.core.plan.PlanDiff;
-import org.leafward.care.core.plan.PlannedTask;
 import org.leafward.care.core.plan.Planner;
-import org.leafward.care.core.plan.StoredTask;
 import org.leafward.care.store.TaskTable;
-import org.leafward.register.Planting;
-import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
@@ -40,9 +26,6 @@ public class RulePreviews {
 	public static final int MOST_SITES = 2_000;
 
 	private static final Duration LIMIT = Duration.ofSeconds(20);
-
-	/** Stands for the names of explanations, which nobody sees change. */
-	private static final UUID UNASKED = new UUID(0, 0);
 
 	private static final int PIECE = 50;
 
@@ -105,60 +88,9 @@ public class RulePreviews {
 
 	private void compare(SiteInputs inputs, SitePlanner.Planned now, SitePlanner.Planned then, Tally tally) {
 		Site site = inputs.site();
-		LocalDate today = inputs.today();
-		List<StoredTask> stored = this.tasks.stored(site.id());
-		Set<PlantingId> present = inputs.plantings().stream().map(Planting::id).collect(Collectors.toSet());
-		PlanDiff anyway = PlanDiff.between(stored, now.plan(), present, today, (explanation) -> UNASKED);
-		PlanDiff diff = PlanDiff.between(stored, then.plan(), present, today, (explanation) -> UNASKED);
-		Map<TaskId, StoredTask> before = new HashMap<>();
-		stored.forEach((task) -> before.put(task.id(), task));
-		Set<TaskId> without = new HashSet<>();
-		anyway.withdrawn().forEach((gone) -> without.add(gone.task()));
-		Map<TaskId, PlannedTask> planned = new HashMap<>();
-		visible(anyway).forEach((task) -> planned.put(task.id(), task));
-		List<PlannedTask> added = news(Stream.concat(diff.added().stream(), diff.reopened().stream()), planned);
-		List<PlannedTask> changed = news(diff.changed().stream(), planned);
-		List<StoredTask> withdrawn = diff.withdrawn()
-			.stream()
-			.map((gone) -> gone.task())
-			.filter((gone) -> !without.contains(gone))
-			.map(before::get)
-			.toList();
-		tally.add(site, new Counts(added.size(), changed.size(), withdrawn.size()));
-		List<PreviewedChange> changes = new ArrayList<>();
-		changed.forEach((task) -> changes.add(change(site, before.get(task.id()), task)));
-		added.forEach((task) -> changes.add(change(site, null, task)));
-		withdrawn.forEach((task) -> changes
-			.add(new PreviewedChange(site.name(), site.county(), task.plant(), title(now, task), task.window(), null)));
-		tally.samples(site, changes);
-	}
-
-	private static String title(SitePlanner.Planned now, StoredTask task) {
-		return now.plan()
-			.tasks()
-			.stream()
-			.filter((one) -> one.rule().equals(task.rule()))
-			.findFirst()
-			.map((one) -> one.text().title())
-			.orElse(task.rule());
-	}
-
-	private static PreviewedChange change(Site site, @Nullable StoredTask before, PlannedTask task) {
-		return new PreviewedChange(site.name(), site.county(), task.plant(), task.text().title(),
-				(before != null) ? before.window() : null, task.window());
-	}
-
-	private static Stream<PlannedTask> visible(PlanDiff diff) {
-		return Stream.of(diff.added(), diff.reopened(), diff.changed()).flatMap(List::stream);
-	}
-
-	/** Those that the rules in use don't want in just the same way. */
-	private static List<PlannedTask> news(Stream<PlannedTask> tasks, Map<TaskId, PlannedTask> anyway) {
-		return tasks.filter((task) -> {
-			PlannedTask same = anyway.get(task.id());
-			return same == null || !same.window().equals(task.window()) || same.kind() != task.kind()
-					|| !same.wording().name().equals(task.wording().name());
-		}).toList();
+		PlanComparison compared = PlanComparison.of(inputs, this.tasks.stored(site.id()), now, then);
+		tally.add(site, new Counts(compared.added().size(), compared.changed().size(), compared.withdrawn().size()));
+		tally.samples(site, compared.all());
 	}
 
 	/** Counts while it goes. */

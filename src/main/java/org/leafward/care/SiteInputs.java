@@ -3,6 +3,7 @@ package org.leafward.care;
 import java.time.LocalDate;
 import java.util.List;
 import org.leafward.care.core.plan.Observed;
+import org.leafward.climate.Microclimate;
 import org.leafward.climate.Surroundings;
 import org.leafward.register.KeptSoilTest;
 import org.leafward.register.Planting;
@@ -22,4 +23,14 @@ import org.leafward.register.WateredDepths;
  */
 record SiteInputs(Site site, List<Planting> plantings, Observed observed, WateredDepths waterings,
 		List<KeptSoilTest> soilTests, Surroundings surroundings, LocalDate today) {
+
+	/** The same site, if its nights were others. */
+	SiteInputs at(Microclimate nights) {
+		Site now = this.site;
+		Site then = new Site(now.id(), now.owner(), now.name(), now.county(), now.point(), now.zone(), now.soil(),
+				now.sun(), now.wind(), nights, now.region(), now.features(), now.litresPerMinute());
+		return new SiteInputs(then, this.plantings, this.observed, this.waterings, this.soilTests, this.surroundings,
+				this.today);
+	}
+
 }

@@ -16,6 +16,7 @@ import org.leafward.climate.core.FreezeTable;
 import org.leafward.climate.core.Neighbour;
 import org.leafward.climate.core.SeasonPeriod;
 import org.leafward.climate.core.StationClimate;
+import org.leafward.climate.core.place.ComparedMinima;
 import org.leafward.climate.core.place.PlaceFreezes;
 import org.leafward.climate.store.ObservationTable;
 import org.leafward.climate.store.StationTable;
@@ -146,6 +147,20 @@ public class LocalClimate {
 		return OneVersion.of(() -> {
 			Near near = near(this.stations::around, place.point());
 			return PlaceFreezes.of(place, threshold, period, near.stations(), near::open);
+		});
+	}
+
+	/**
+	 * Lays readings of somebody's own minimum thermometer beside the estimate for open,
+	 * level ground there, from the stations that the season markers come from.
+	 * @param point the place with its height
+	 * @param readings one for each day
+	 * @return the comparison; nights that no station has are not counted
+	 */
+	public MinimumComparison compare(GeoPoint point, List<MinimumReading> readings) {
+		return OneVersion.of(() -> {
+			Near near = near(this.stations::around, point);
+			return ComparedMinima.of(readings, Neighbour.choose(point, near.stations(), near::open));
 		});
 	}
 

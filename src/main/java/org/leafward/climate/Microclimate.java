@@ -98,6 +98,16 @@ public record Microclimate(Lie lie, boolean nearWall, boolean inTown, @Nullable 
 	}
 
 	/**
+	 * The same lie with another thermometer.
+	 * @param celsius its measured offset, -10 to 10 °C; null for none
+	 * @return the microclimate
+	 * @throws BadInput when the offset is out of its bounds
+	 */
+	public Microclimate measuring(@Nullable Double celsius) {
+		return new Microclimate(this.lie, this.nearWall, this.inTown, celsius);
+	}
+
+	/**
 	 * The reasons that count: the thermometer's alone where there is one.
 	 * @return none for level, open ground
 	 */

@@ -80,22 +80,39 @@ public record NewSite(String name, String county, GeoPoint point, ZoneId zone, S
 		String called = name;
 		String district = county;
 		Supplier<String> first = all.read(() -> Words.line("name", called, 1, 100));
-		Supplier<String> second = all.read(() -> Words.line("county", district, 0, 100));
+		Supplier<String> second = all.read(() -> county(district));
 		String state = region;
 		Supplier<String> third = all.read(() -> SiteSetting.region(state));
 		ZoneId clock = zone;
-		all.check(() -> checkZone(clock));
+		all.check(() -> zone(clock));
 		name = all.give(first);
 		county = second.get();
 		region = third.get();
 		features = Set.copyOf(features);
 	}
 
-	private static void checkZone(ZoneId zone) {
+	/**
+	 * The county of a site.
+	 * @param given county or district
+	 * @return a line of at most 100 characters, may be empty
+	 * @throws BadInput at {@code county} when it is longer or no line
+	 */
+	public static String county(String given) {
+		return Words.line("county", given, 0, 100);
+	}
+
+	/**
+	 * The time zone of a site.
+	 * @param zone any zone
+	 * @return the same
+	 * @throws BadInput at {@code zone} when it is no region, and so knows no summer time
+	 */
+	public static ZoneId zone(ZoneId zone) {
 		if (!zone.getId().contains("/") && !zone.getId().equals("UTC")) {
 			throw new BadInput("time zone '%s' is not a region".formatted(zone.getId()), "zone",
 					"use a name such as America/New_York");
 		}
+		return zone;
 	}
 
 }

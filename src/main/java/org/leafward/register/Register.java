@@ -1,6 +1,7 @@
 package org.leafward.register;
 
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -131,6 +132,32 @@ public class Register {
 			SiteSetting next = change.apply(now);
 			if (!next.equals(now)) {
 				row.put(next);
+				this.sites.save(row);
+				this.events.publishEvent(new SitePlaceChanged(site.value()));
+			}
+			return row.toSite();
+		});
+	}
+
+	/**
+	 * Changes in which county and time zone a site lies and what its soil is; its tasks
+	 * are derived again. Nothing happens when it is so already.
+	 * @param site the site
+	 * @param county county or district, at most 100 characters, may be empty
+	 * @param zone time zone
+	 * @param soil soil texture
+	 * @return the site as it is now
+	 * @throws NotThere when there is no such site
+	 * @throws BadInput when the county is no line of text, or the zone no region
+	 */
+	public Site change(SiteId site, String county, ZoneId zone, SoilTexture soil) {
+		return this.turns.change(() -> {
+			SiteEntity row = this.sites.findById(site.value())
+				.orElseThrow(() -> new NotThere("There is no site " + site));
+			Site now = row.toSite();
+			String district = NewSite.county(county);
+			if (!district.equals(now.county()) || !zone.equals(now.zone()) || soil != now.soil()) {
+				row.put(district, NewSite.zone(zone), soil);
 				this.sites.save(row);
 				this.events.publishEvent(new SitePlaceChanged(site.value()));
 			}

@@ -82,19 +82,24 @@ class GardenerWalkTests {
 	@Test
 	void aNewSiteAndPlantingHaveAYearAtOnce() {
 		go("/sites/new");
+		new Select(this.page.findElement(By.id("county"))).selectByVisibleText("Alder County");
+		this.browser.press("Go on with this county");
+		assertThat(this.page.findElement(By.id("elevation")).getAttribute("value")).as("filled in").isNotEmpty();
 		this.browser.fill("name", "Orchard Lane");
-		this.browser.fill("county", "Alder County");
+		this.page.findElement(By.xpath("//summary[.='Find the soil by feel']")).click();
+		new Select(this.page.findElement(By.id("soil"))).selectByValue("feel");
+		new Select(this.page.findElement(By.id("ball"))).selectByValue("yes");
+		new Select(this.page.findElement(By.id("ribbon"))).selectByValue("long");
+		new Select(this.page.findElement(By.id("rubbed"))).selectByValue("neither");
+		this.browser.press("Go on");
+		assertThat(this.page.findElement(By.id("soil")).getAttribute("value")).isEqualTo("clay");
 		this.browser.fill("latitude", "142.1");
-		this.browser.fill("longitude", "-91.6");
-		this.browser.fill("elevationMetres", "220");
-		this.browser.fill("zone", "America/Chicago");
 		this.browser.press("Add the site");
 		assertThat(this.page.findElement(By.cssSelector("[role=alert]")).getText()).contains("latitude")
 			.contains("-90");
 		assertThat(this.page.findElement(By.id("name")).getAttribute("value")).as("nothing typed is lost")
 			.isEqualTo("Orchard Lane");
 		this.browser.fill("latitude", "42.1");
-		new Select(this.page.findElement(By.id("soil"))).selectByValue("clay");
 		this.browser.press("Add the site");
 		assertThat(heading()).isEqualTo("Orchard Lane");
 		this.browser.follow(this.page.findElement(By.partialLinkText("Add a planting")));

@@ -108,7 +108,7 @@ final class PageSamples {
 
 	record PlaceForm(String latitude, String longitude, String elevationMetres, String lie, Boolean nearWall,
 			Boolean inTown, String measuredOffsetCelsius, String region, Boolean irrigation, Boolean volunteers,
-			String flow) {
+			String flow, String county, String zone, String soil) {
 	}
 
 	record Chances(int percent, String spring, String fall, String length) {
@@ -275,7 +275,7 @@ final class PageSamples {
 						"pH 8.9, 2.1 dS/m in a saturated paste, SAR 24", "15 cm deep; entered by Nora Field")),
 				"here", "/sites/1/soil-tests", "page", 0, "hasNext", true));
 		all.put("register/site-form",
-				model("section", "sites", "form",
+				model("section", "sites", "beside", Map.of("ball", List.of("yes")), "form",
 						new SiteForm(null, "Alder Street schoolyard", null, "144.98", null, null, "America/Chicago",
 								"LOAM", null, null, "hollow", true, null, "-12", "Michigan", true, null, "3 gal/min"),
 						"lies", choices("flat", "It lies on level, open ground"), "errors",
@@ -284,13 +284,9 @@ final class PageSamples {
 						"owners", choices(ID.toString(), "Nora Field"), "soils",
 						choices("SAND", "sand", "LOAM", "loam"), "suns", choices("FULL_SUN", "full sun"), "winds",
 						choices("AVERAGE", "average", "EXPOSED", "exposed")));
-		all.put("register/place-form",
-				model("section", "sites", "site", SITE, "form",
-						new PlaceForm("44.98", "-93.27", "256", "hollow", false, true, "-12", "US-MN", false, true,
-								"12"),
-						"errors", Map.of("measuredOffsetCelsius", "measured offset -12 is outside -10 to 10 °C"),
-						"lies", choices("flat", "It lies on level, open ground", "hollow",
-								"It lies in a hollow where cold air gathers")));
+		all.put("register/place-form", PlaceSamples.placeForm(SITE, new PlaceForm("44.98", "-93.27", "256", "hollow",
+				false, true, "-12", "US-MN", false, true, "12", "Elm County", "America/Chicago", "feel")));
+		all.putAll(PlaceSamples.all(SITE));
 		all.put("register/freezes", model("section", "sites", "site", SITE, "seen", new SeenSite(SITE, false, "Nora"),
 				"lead",
 				"After 16 May, 32 °F (0 °C) comes in one spring in ten; by 19 September it has come in one fall in ten.",

@@ -2,30 +2,31 @@ package org.leafward.quick.web;
 
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
-import org.leafward.language.Language;
-import org.leafward.language.Phrasebooks;
-import org.leafward.language.Speech;
-import org.leafward.language.Units;
-import org.leafward.climate.Microclimate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.leafward.climate.Microclimate;
+import org.leafward.language.Language;
+import org.leafward.language.Phrasebooks;
+import org.leafward.language.Speech;
+import org.leafward.language.Units;
 import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
 import org.leafward.plants.Catalogue;
 import org.leafward.plants.Species;
 import org.leafward.plants.SpeciesId;
 import org.leafward.quick.NewQuickCalendar;
+import org.leafward.register.FoundPlace;
+import org.leafward.register.GivenPlace;
 import org.leafward.register.NewSite;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
-
-import java.util.function.Supplier;
 
 /**
  * All that was told so far. It travels in the form from step to step and is kept nowhere;
@@ -88,7 +89,19 @@ record QuickForm(@Nullable String key, @Nullable String county, @Nullable String
 		return Stream.ofNullable(ids).flatMap(List::stream).limit(MOST_TICKS).distinct().toList();
 	}
 
-	QuickForm at(QuickPlace place) {
+	/** The place as far as it was told. */
+	GivenPlace place() {
+		return new GivenPlace(this.county, this.latitude, this.longitude, this.elevation, this.unit, this.zone);
+	}
+
+	/** With what somebody pointed at, so that it isn't lost when more has to be told. */
+	QuickForm pointing(GivenPlace place) {
+		return new QuickForm(this.key, place.county(), place.latitude(), place.longitude(), place.elevation(),
+				place.unit(), this.zone, this.species, this.young, this.search, this.sun, this.wind, this.soil,
+				this.name, this.language, this.system);
+	}
+
+	QuickForm at(FoundPlace place) {
 		return new QuickForm(this.key, "", String.valueOf(place.point().latitude()),
 				String.valueOf(place.point().longitude()), String.valueOf(place.point().elevationMetres()), "m",
 				place.zone().getId(), this.species, this.young, this.search, this.sun, this.wind, this.soil, this.name,
@@ -121,7 +134,7 @@ record QuickForm(@Nullable String key, @Nullable String county, @Nullable String
 	 * @param books say what it is called when nobody said
 	 * @return ready to be made
 	 */
-	NewQuickCalendar toCalendar(QuickPlace place, Catalogue catalogue, Phrasebooks books) {
+	NewQuickCalendar toCalendar(FoundPlace place, Catalogue catalogue, Phrasebooks books) {
 		Findings all = new Findings();
 		Supplier<Sun> light = all.read(() -> Given.word("sun", or(this.sun, "full-sun"), Sun.class));
 		Supplier<Wind> air = all.read(() -> Given.word("wind", or(this.wind, "average"), Wind.class));

@@ -1,8 +1,8 @@
 package org.leafward.quick.web;
 
 import jakarta.servlet.http.HttpServletResponse;
-import java.util.Arrays;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -24,10 +24,11 @@ import org.leafward.quick.NewQuickCalendar;
 import org.leafward.quick.QuickCalendars;
 import org.leafward.quick.core.PlantFinder;
 import org.leafward.quick.core.PlantKinds;
+import org.leafward.register.FoundPlace;
+import org.leafward.register.PlaceReader;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
-import org.leafward.regions.Regions;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -43,11 +44,6 @@ import org.springframework.web.bind.annotation.RequestParam;
 @Controller
 class QuickPages {
 
-	/** Widths of the maps, one of which is seen; px. */
-	private static final List<Integer> MAPS = List.of(280, 344, 560);
-
-	private final Regions regions;
-
 	private final Catalogue catalogue;
 
 	private final PlaceReader places;
@@ -58,18 +54,12 @@ class QuickPages {
 
 	private final Phrasebooks books;
 
-	QuickPages(Regions regions, Catalogue catalogue, PlaceReader places, QuickCalendars calendars, MadePage made,
-			Phrasebooks books) {
+	QuickPages(Catalogue catalogue, PlaceReader places, QuickCalendars calendars, MadePage made, Phrasebooks books) {
 		this.books = books;
-		this.regions = regions;
 		this.catalogue = catalogue;
 		this.places = places;
 		this.calendars = calendars;
 		this.made = made;
-	}
-
-	/** A map to point at. */
-	record Picked(int width, int height) {
 	}
 
 	@GetMapping("/quick")
@@ -82,8 +72,12 @@ class QuickPages {
 			@RequestParam Map<String, String> parameters, Model model, HttpServletResponse response) {
 		QuickForm form = given.shown(UUID::randomUUID);
 		try {
+			if (PlaceReader.pointed(parameters)) {
+				form = form.pointing(this.places.clicked(parameters));
+				return fromPlace(form, model);
+			}
 			return switch (go) {
-				case "county", "coordinates", "place" -> fromPlace(form, parameters, model);
+				case "county", "coordinates", "place" -> fromPlace(form, model);
 				case "back-to-place" -> place(form, Map.of(), model);
 				case "light" -> light(checked(form), Map.of(), model);
 				default -> plants(form, given.search(), model, response);
@@ -95,9 +89,8 @@ class QuickPages {
 		}
 	}
 
-	private String fromPlace(QuickForm form, Map<String, String> parameters, Model model) {
-		QuickPlace place = PlaceReader.pointed(parameters) ? this.places.read(this.places.clicked(parameters), form)
-				: this.places.read(form);
+	private String fromPlace(QuickForm form, Model model) {
+		FoundPlace place = this.places.read(form.place());
 		return plants(form.at(place), place, nothing(), Map.of(), model);
 	}
 
@@ -109,13 +102,13 @@ class QuickPages {
 			return light(form, errors, model);
 		}
 		if (fields.contains("search")) {
-			return plants(form, this.places.read(form), nothing(), errors, model);
+			return plants(form, this.places.read(form.place()), nothing(), errors, model);
 		}
 		return place(form, errors, model);
 	}
 
 	private QuickForm checked(QuickForm form) {
-		this.places.read(form);
+		this.places.read(form.place());
 		NewQuickCalendar.checkCount(form.listed(this.catalogue).size());
 		return form;
 	}
@@ -126,7 +119,7 @@ class QuickPages {
 		try {
 			checked(form);
 			MadeCalendar calendar = this.calendars
-				.make(form.toCalendar(this.places.read(form), this.catalogue, this.books));
+				.make(form.toCalendar(this.places.read(form.place()), this.catalogue, this.books));
 			return this.made.show(calendar, model, response);
 		}
 		catch (BadInput ex) {
@@ -138,19 +131,14 @@ class QuickPages {
 	private String place(QuickForm form, Map<String, String> errors, Model model) {
 		common(form, errors, model);
 		model.addAttribute("beside", form.besidePlace());
-		model.addAttribute("counties",
-				this.regions.counties().stream().map((one) -> new Choice(one.code(), one.name())).toList());
-		model.addAttribute("maps",
-				MAPS.stream()
-					.flatMap((width) -> this.regions.map(width).stream())
-					.map((map) -> new Picked(map.width(), map.height()))
-					.toList());
-		model.addAttribute("units", List.of(new Choice("m", "metres"), new Choice("ft", "feet")));
+		model.addAttribute("counties", this.places.counties());
+		model.addAttribute("maps", this.places.maps());
+		model.addAttribute("units", PlaceReader.units());
 		return "quick/place";
 	}
 
 	private String plants(QuickForm form, @Nullable String search, Model model, HttpServletResponse response) {
-		QuickPlace place = this.places.read(form);
+		FoundPlace place = this.places.read(form.place());
 		try {
 			PlantFinder.Found found = PlantFinder.find(this.catalogue, (search != null) ? search : "");
 			return plants(form, place, found, Map.of(), model);
@@ -165,7 +153,7 @@ class QuickPages {
 		return new PlantFinder.Found(List.of(), List.of(), List.of());
 	}
 
-	private String plants(QuickForm form, QuickPlace place, PlantFinder.Found found, Map<String, String> errors,
+	private String plants(QuickForm form, FoundPlace place, PlantFinder.Found found, Map<String, String> errors,
 			Model model) {
 		Set<Species> wanted = new HashSet<>(form.listed(this.catalogue));
 		wanted.addAll(found.sure());
@@ -193,7 +181,7 @@ class QuickPages {
 	private String light(QuickForm form, Map<String, String> errors, Model model) {
 		common(form, errors, model);
 		model.addAttribute("beside", form.besideLight());
-		model.addAttribute("place", this.places.read(form));
+		model.addAttribute("place", this.places.read(form.place()));
 		model.addAttribute("count", form.listed(this.catalogue).size());
 		model.addAttribute("suns", choices(Sun.values(), Sun::words));
 		model.addAttribute("winds", choices(Wind.values(), Wind::words));

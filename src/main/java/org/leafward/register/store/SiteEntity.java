@@ -143,6 +143,18 @@ public class SiteEntity implements Persistable<UUID> {
 	}
 
 	/**
+	 * Changes county, time zone and soil.
+	 * @param county the new county
+	 * @param zone the new time zone
+	 * @param soil the new soil
+	 */
+	public void put(String county, ZoneId zone, SoilTexture soil) {
+		this.county = county;
+		this.zone = zone.getId();
+		this.soil = soil;
+	}
+
+	/**
 	 * The row as others see it.
 	 * @return the site
 	 */

@@ -14,7 +14,6 @@ import org.leafward.register.OpenSites;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
-import org.leafward.register.SiteSetting;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -85,13 +84,13 @@ class RegisterApi {
 		return SiteAnswer.of(this.sites.own(id));
 	}
 
-	@Operation(summary = "Change where a site is, what its nights are like and what it has; what is left out stays, "
-			+ "and its tasks are planned again when this answers")
+	@Operation(
+			summary = "Change where a site is, what its nights and soil are like and what it has; what is left out stays, "
+					+ "and its tasks are planned again when this answers")
 	@PatchMapping("/sites/{id}")
 	SiteAnswer changePlace(@PathVariable UUID id, @RequestBody PlaceRequest request) {
 		Site site = this.sites.own(id);
-		SiteSetting setting = request.over(site).toSetting();
-		return SiteAnswer.of(this.register.change(site.id(), (now) -> setting));
+		return SiteAnswer.of(request.over(site).read(site).save(this.register, site));
 	}
 
 	@Operation(summary = "Add a planting; its tasks are planned when this answers")

@@ -6,25 +6,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.Function;
-import java.util.function.Supplier;
-import org.leafward.accounts.People;
-import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
 import org.leafward.measure.BadInput;
-import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
 import org.leafward.pages.Choice;
 import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
 import org.leafward.plants.Catalogue;
-import org.leafward.register.NewSite;
 import org.leafward.register.OpenSites;
 import org.leafward.register.Placement;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
-import org.leafward.register.SoilTexture;
-import org.leafward.register.Sun;
-import org.leafward.register.Wind;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -34,7 +26,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** The list of sites, and the forms that add a site and a planting. */
+/** The list of sites, and the form that adds a planting. */
 @Controller
 class RegisterPages {
 
@@ -42,17 +34,14 @@ class RegisterPages {
 
 	private final Register register;
 
-	private final People people;
-
 	private final Catalogue catalogue;
 
 	private final Viewers viewers;
 
 	private final OpenSites sites;
 
-	RegisterPages(Register register, People people, Catalogue catalogue, Viewers viewers, OpenSites sites) {
+	RegisterPages(Register register, Catalogue catalogue, Viewers viewers, OpenSites sites) {
 		this.register = register;
-		this.people = people;
 		this.catalogue = catalogue;
 		this.viewers = viewers;
 		this.sites = sites;
@@ -105,60 +94,6 @@ class RegisterPages {
 		return (plantings == 1) ? "1 planting" : plantings + " plantings";
 	}
 
-	@GetMapping("/sites/new")
-	String siteForm(Model model) {
-		return siteForm(new SiteRequest(null, null, null, null, null, null, null, "loam", "full-sun", "average", "flat",
-				null, null, null, null, null, null, null), Map.of(), model);
-	}
-
-	@PostMapping("/sites/new")
-	String addSite(@ModelAttribute("form") SiteRequest form, Model model, HttpServletResponse response) {
-		try {
-			Findings all = new Findings();
-			Supplier<PersonId> owner = all.read(() -> owner(form));
-			Supplier<NewSite> site = all.read(form::toSite);
-			return "redirect:/sites/" + all.give(() -> this.register.addSite(owner.get(), site.get())).id();
-		}
-		catch (BadInput ex) {
-			response.setStatus(HttpStatus.BAD_REQUEST.value());
-			return siteForm(form, ex.byField(), model);
-		}
-	}
-
-	private PersonId owner(SiteRequest form) {
-		Viewer viewer = this.viewers.current();
-		if (viewer.person() != null) {
-			return new PersonId(viewer.person());
-		}
-		String given = Given.text("owner", form.owner());
-		try {
-			return new PersonId(UUID.fromString(given));
-		}
-		catch (IllegalArgumentException ex) {
-			throw new BadInput("'%s' is not one of the people".formatted(given), "owner", "choose one of the list");
-		}
-	}
-
-	private String siteForm(SiteRequest form, Map<String, String> errors, Model model) {
-		model.addAttribute("section", "sites");
-		model.addAttribute("form", form);
-		model.addAttribute("errors", errors);
-		model.addAttribute("owners", (this.viewers.current().person() != null) ? List.of() : owners());
-		model.addAttribute("soils", choices(SoilTexture.values(), SoilTexture::words));
-		model.addAttribute("suns", choices(Sun.values(), Sun::words));
-		model.addAttribute("winds", choices(Wind.values(), Wind::words));
-		model.addAttribute("lies", PlacePages.lies());
-		return "register/site-form";
-	}
-
-	private List<Choice> owners() {
-		List<Choice> owners = new ArrayList<>();
-		for (Person person : this.people.list(0, 200)) {
-			owners.add(new Choice(person.id().toString(), person.name()));
-		}
-		return owners;
-	}
-
 	@GetMapping("/sites/{id}/plantings/new")
 	String plantingForm(@PathVariable UUID id, Model model) {
 		return plantingForm(this.sites.own(id),
@@ -195,7 +130,7 @@ class RegisterPages {
 		return "register/planting-form";
 	}
 
-	private static <E extends Enum<E>> List<Choice> choices(E[] constants, Function<E, String> words) {
+	static <E extends Enum<E>> List<Choice> choices(E[] constants, Function<E, String> words) {
 		List<Choice> choices = new ArrayList<>();
 		for (E constant : constants) {
 			choices.add(new Choice(SiteAnswer.word(constant), words.apply(constant)));

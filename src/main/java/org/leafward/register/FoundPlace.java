@@ -1,10 +1,10 @@
-package org.leafward.quick.web;
+package org.leafward.register;
 
 import java.time.ZoneId;
 import org.leafward.measure.GeoPoint;
 
 /**
- * The place of a quick calendar.
+ * A place as it was found from what somebody told.
  *
  * @param point where, with its height
  * @param county its county; empty outside of all
@@ -12,5 +12,5 @@ import org.leafward.measure.GeoPoint;
  * @param zone its time zone
  * @param stations whether a weather station is near enough to tell dates
  */
-record QuickPlace(GeoPoint point, String county, String region, ZoneId zone, boolean stations) {
+public record FoundPlace(GeoPoint point, String county, String region, ZoneId zone, boolean stations) {
 }
