@@ -1,0 +1,45 @@
+package org.leafward.amounts.calculator;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * A calculator's answer with what it was asked.
+ *
+ * @param calculator its name in addresses, for example "salt"
+ * @param inputs what was given, by name of the field, in the order of the form, without
+ * what was left empty
+ * @param words the answer in a sentence or two
+ * @param figures what was told of plants and ground
+ */
+public record Calculation(String calculator, Map<String, String> inputs, String words, GivenFigures figures) {
+
+	public Calculation {
+		inputs = Collections.unmodifiableMap(new LinkedHashMap<>(inputs));
+	}
+
+	/**
+	 * The inputs as they stand in an address.
+	 * @return for example "what=bed&amp;area=130+sq+ft"; empty when nothing was given
+	 */
+	public String query() {
+		return query(this.inputs);
+	}
+
+	/**
+	 * Inputs as they stand in an address.
+	 * @param inputs by name of the field
+	 * @return names and values, encoded as forms are
+	 */
+	public static String query(Map<String, String> inputs) {
+		return inputs.entrySet()
+			.stream()
+			.map((one) -> one.getKey() + "=" + URLEncoder.encode(one.getValue(), StandardCharsets.UTF_8))
+			.collect(Collectors.joining("&"));
+	}
+
+}
