@@ -1,11 +1,13 @@
 package org.leafward.amounts.calculator;
 
+import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.leafward.measure.BadInput;
 
 /**
  * A calculator's answer with what it was asked.
@@ -40,6 +42,33 @@ public record Calculation(String calculator, Map<String, String> inputs, String 
 			.stream()
 			.map((one) -> one.getKey() + "=" + URLEncoder.encode(one.getValue(), StandardCharsets.UTF_8))
 			.collect(Collectors.joining("&"));
+	}
+
+	/**
+	 * Inputs out of an address.
+	 * @param query names and values, encoded as forms are
+	 * @return by name of the field; what has no name is left out
+	 * @throws BadInput when it isn't encoded as forms are
+	 */
+	public static Map<String, String> inputs(String query) {
+		Map<String, String> inputs = new LinkedHashMap<>();
+		for (String pair : query.split("&")) {
+			int parts = pair.indexOf('=');
+			if (parts > 0) {
+				inputs.put(pair.substring(0, parts), decoded(pair.substring(parts + 1)));
+			}
+		}
+		return inputs;
+	}
+
+	private static String decoded(String text) {
+		try {
+			return URLDecoder.decode(text, StandardCharsets.UTF_8);
+		}
+		catch (IllegalArgumentException ex) {
+			throw new BadInput("'%s' is not encoded as a form's text is".formatted(text), "inputs",
+					"write a per cent sign as %25");
+		}
 	}
 
 }
