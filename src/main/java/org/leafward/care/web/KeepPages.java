@@ -151,15 +151,18 @@ class KeepPages {
 	private String show(Planting planting, Calculation calculation, @Nullable String day, Map<String, String> refused,
 			Model model, HttpServletResponse response) {
 		Site site = this.register.require(planting.site());
-		Map<String, String> errors = new LinkedHashMap<>(refused);
+		// Only the day can be mended here; figures are mended in the calculator.
+		Map<String, String> errors = new LinkedHashMap<>();
+		Map<String, String> unfit = new LinkedHashMap<>();
+		refused.forEach((field, words) -> (field.equals("day") ? errors : unfit).put(field, words));
 		Optional<Keeping> keeping = Optional.empty();
 		try {
 			keeping = Optional.of(this.kept.look(calculation, planting.id(), null));
 		}
 		catch (BadInput ex) {
-			ex.byField().forEach(errors::putIfAbsent);
+			ex.byField().forEach(unfit::putIfAbsent);
 		}
-		if (!errors.isEmpty()) {
+		if (!errors.isEmpty() || !unfit.isEmpty()) {
 			response.setStatus(HttpStatus.BAD_REQUEST.value());
 		}
 		answer(calculation, model);
@@ -172,6 +175,7 @@ class KeepPages {
 		model.addAttribute("day",
 				(day != null) ? day : LocalDate.ofInstant(this.clock.instant(), site.zone()).toString());
 		model.addAttribute("errors", errors);
+		model.addAttribute("unfit", unfit.values());
 		model.addAttribute("choose", "/keep/" + calculation.calculator() + "?" + calculation.query());
 		return "care/keep";
 	}
