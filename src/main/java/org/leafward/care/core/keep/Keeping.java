@@ -24,6 +24,7 @@ import org.leafward.register.PlantingSize;
 import org.leafward.register.Raised;
 import org.leafward.register.RaisedIn;
 import org.leafward.register.Site;
+import org.leafward.register.SiteSetting;
 import org.leafward.register.SoilDrainage;
 import org.leafward.register.SoilExtract;
 import org.leafward.register.SoilFigures;
@@ -112,6 +113,8 @@ public record Keeping(PlantingFigures figures, @Nullable Double litresPerMinute,
 					this.planting.saltExposed() ? true : null, (yes) -> "yes") != null;
 			Raised raised = raised();
 			Double hose = this.given.litresPerMinute();
+			// Refuses what no site has.
+			new SiteSetting(this.site.place(), this.site.region(), this.site.features(), hose);
 			set("The hose of the whole site gives", hose, this.site.litresPerMinute(),
 					(flow) -> Quantity.litres(flow) + " a minute");
 			NewSoilTest test = soilTest();
