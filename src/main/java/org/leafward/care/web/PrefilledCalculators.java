@@ -10,8 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.calculator.Calculation;
 import org.leafward.amounts.light.HardeningRamp;
@@ -131,8 +131,7 @@ class PrefilledCalculators {
 			.flatMap((pack) -> pack.rules().stream())
 			.map(Rule::timing)
 			.filter(Ramp.class::isInstance)
-			.map((timing) -> ((Ramp) timing).light())
-			.filter(Objects::nonNull)
+			.flatMap((timing) -> Stream.ofNullable(((Ramp) timing).light()))
 			.filter((light) -> light.way() == RampLight.Way.OUT && light.bySpecies().containsKey(planting.species()))
 			.findFirst()
 			.or(() -> planting.wintersIndoors() ? Optional.of(new RampLight(RampLight.Way.OUT, null, Map.of()))
