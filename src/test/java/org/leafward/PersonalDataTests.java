@@ -158,9 +158,10 @@ class PersonalDataTests {
 		assertThat(rowsWith(hers)).as("the walk finds what there is")
 			.containsKeys("accounts.person", "accounts.role", "accounts.audit", "accounts.session",
 					"accounts.one_time_link", "register.site", "register.planting", "register.watering",
-					"register.soil_test", "care.task", "care.log", "care.kept_calculation", "care.site_plan", "feeds.feed", "reminders.reminder",
-					"reminders.message", "reminders.wishes", "reminders.wish", "reminders.stopped", "reminders.webhook",
-					"reminders.webhook_trial", "reminders.suppressed", "reminders.push_subscription");
+					"register.soil_test", "care.task", "care.log", "care.kept_calculation", "care.site_plan",
+					"feeds.feed", "reminders.reminder", "reminders.message", "reminders.wishes", "reminders.wish",
+					"reminders.stopped", "reminders.webhook", "reminders.webhook_trial", "reminders.suppressed",
+					"reminders.push_subscription");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
 		this.replanning.tidy();

@@ -94,7 +94,8 @@ public class KeptCalculations {
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
 		KeptCalculation row = row(site.id(), id, calculation, today, by);
 		return this.register.together(() -> {
-			// Whoever forgets the site right now is waited for; afterwards it is not there.
+			// Whoever forgets the site right now is waited for; afterwards it is not
+			// there.
 			this.plans.lock(List.of(site.id()));
 			Planting planting = planting(id);
 			Keeping keeping = Keeping.of(calculation, planting, this.register.require(site.id()), today,
@@ -146,10 +147,8 @@ public class KeptCalculations {
 			@Nullable PersonId by) {
 		String inputs = calculation.query();
 		if (inputs.length() > KeptCalculation.LONGEST_INPUTS) {
-			throw new BadInput(
-					"the figures have %d characters; at most %d are kept".formatted(inputs.length(),
-							KeptCalculation.LONGEST_INPUTS),
-					"inputs", "leave out what the answer doesn't need");
+			throw new BadInput("the figures have %d characters; at most %d are kept".formatted(inputs.length(),
+					KeptCalculation.LONGEST_INPUTS), "inputs", "leave out what the answer doesn't need");
 		}
 		String words = calculation.words();
 		return new KeptCalculation(UUID.randomUUID(), site, planting, by, calculation.calculator(), inputs,
@@ -183,8 +182,7 @@ public class KeptCalculations {
 	 * @throws NotThere when the site has none such
 	 */
 	public PlantingId remove(SiteId site, UUID id) {
-		return this.table.remove(site, id)
-			.orElseThrow(() -> new NotThere("There is no kept calculation " + id));
+		return this.table.remove(site, id).orElseThrow(() -> new NotThere("There is no kept calculation " + id));
 	}
 
 	/**

@@ -4,8 +4,8 @@
  */
 @ApplicationModule(displayName = "Care",
 		allowedDependencies = { "register", "plants", "climate", "climate :: water", "amounts", "amounts :: water",
-				"amounts :: salt", "amounts :: light", "amounts :: cover", "amounts :: limits", "amounts :: soiltest", "amounts :: calculator",
-				"accounts", "knowledge", "language", "measure", "pages" })
+				"amounts :: salt", "amounts :: light", "amounts :: cover", "amounts :: limits", "amounts :: soiltest",
+				"amounts :: calculator", "accounts", "knowledge", "language", "measure", "pages" })
 @NullMarked
 package org.leafward.care;
 

@@ -99,8 +99,8 @@ public class OpenSites {
 		if (person == null && !viewer.operator()) {
 			return List.of();
 		}
-		return this.register.searchPlantings(
-				(viewer.operator() || person == null) ? null : new PersonId(person), words, page, size);
+		return this.register.searchPlantings((viewer.operator() || person == null) ? null : new PersonId(person), words,
+				page, size);
 	}
 
 	/**

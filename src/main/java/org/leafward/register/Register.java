@@ -180,8 +180,7 @@ public class Register {
 	 * @throws NotThere when there is no such planting
 	 */
 	public Planting changeSize(PlantingId planting, PlantingSize size, @Nullable Raised raised) {
-		return changeFigures(planting,
-				(now) -> new PlantingFigures(now.plantedOn(), now.saltExposed(), size, raised));
+		return changeFigures(planting, (now) -> new PlantingFigures(now.plantedOn(), now.saltExposed(), size, raised));
 	}
 
 	/**

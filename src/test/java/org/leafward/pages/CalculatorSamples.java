@@ -37,8 +37,8 @@ final class CalculatorSamples {
 
 	static Map<String, Object> newTree() {
 		LocalDate day = LocalDate.of(2027, 5, 3);
-		return new HashMap<>(Map.of("section", "calculators", "form", new NewTreeForm("2 in", "soon", "1", "12"), "errors",
-				Map.of("planted", "planted 'soon' is not a date: write year-month-day."), "lead",
+		return new HashMap<>(Map.of("section", "calculators", "form", new NewTreeForm("2 in", "soon", "1", "12"),
+				"errors", Map.of("planted", "planted 'soon' is not a date: write year-month-day."), "lead",
 				"About 7.6 to 11 litres (2 to 3 gal) for each watering: daily for two weeks.", "stages",
 				List.of(new Stage(1, 2, day, day.plusDays(13), "daily"),
 						new Stage(3, 12, day.plusDays(14), day.plusDays(83), "every two to three days")),
@@ -56,8 +56,9 @@ final class CalculatorSamples {
 						new SaltForm("100 sq ft", "12 in", "de-icing", "8", "saturated-paste", "loam", "2", "good",
 								null, "unknown", true, null, null),
 						"lead", "About 1,400 litres (370 gal) of clear water.", "explanation", Samples.explanation(),
-						"afterThaw", List.of(Samples.explanation()), "beforeWinter", List.of(Samples.explanation()), "keep", KEEP,
-						"causes", few, "products", few, "errors", Map.of("ec", "ec 'much' can't be read: write it")),
+						"afterThaw", List.of(Samples.explanation()), "beforeWinter", List.of(Samples.explanation()),
+						"keep", KEEP, "causes", few, "products", few, "errors",
+						Map.of("ec", "ec 'much' can't be read: write it")),
 				"amounts/soil-test",
 				form("form", new SoilForm("8.8", "2", null, "loam", "13", null, null, "10", "15 cm", "10", "90", null),
 						"lead", "The soil is sodic. Spread about 12 kg (26 lb) of gypsum.", "retest", "Next spring.",

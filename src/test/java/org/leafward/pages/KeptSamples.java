@@ -33,22 +33,24 @@ final class KeptSamples {
 				"hedge by the gate", 12, LocalDate.of(2019, 4, 2), Placement.GROUND, false, false);
 		Map<String, Object> choose = answer();
 		choose.putAll(Map.of("plantings",
-				List.of(new Listed("hedge by the gate", "common boxwood", site.name(), "/plantings/1/keep/water?what=bed")),
+				List.of(new Listed("hedge by the gate", "common boxwood", site.name(),
+						"/plantings/1/keep/water?what=bed")),
 				"q", "gate", "page", 0, "hasNext", true, "here", "/keep/water?what=bed&q=gate"));
 		Map<String, Object> keep = answer();
 		keep.putAll(Map.of("planting", planting, "site", site, "changes",
 				List.of(new Change("Area of its bed", "20 m² (220 sq ft)", "12 m² (130 sq ft)", false),
 						new Change("The hose of the whole site gives", "12 litres (3.2 gal) a minute", null, true)),
-				"notes", List.of("The soil of the site stays silt loam; its tasks go by that and not by clay."), "fits", true,
-				"tested", true, "day", "soon", "errors", Map.of("day", "day 'soon' is not a date: write year-month-day."),
-				"unfit", List.of("area 0.0 is outside 0.01 to 100000.0: give it in square metres.")));
+				"notes", List.of("The soil of the site stays silt loam; its tasks go by that and not by clay."), "fits",
+				true, "tested", true, "day", "soon", "errors",
+				Map.of("day", "day 'soon' is not a date: write year-month-day."), "unfit",
+				List.of("area 0.0 is outside 0.01 to 100000.0: give it in square metres.")));
 		keep.put("choose", "/keep/water?what=bed");
-		Map<String, Object> amounts = new HashMap<>(Map.of("section", "sites", "planting", planting, "site", site, "tasks",
-				Samples.todo(), "calculators", List.of(new Choice("/calculators/water?what=bed&for=" + ID, "Water")),
-				"kept",
-				List.of(new Row(ID, "Water", "About 250 litres (66 gal).", "Thu 12 Nov", "Nora Field",
-						"/calculators/water?what=bed")),
-				"page", 0, "hasNext", true, "here", "/plantings/1/amounts"));
+		Map<String, Object> amounts = new HashMap<>(
+				Map.of("section", "sites", "planting", planting, "site", site, "tasks", Samples.todo(), "calculators",
+						List.of(new Choice("/calculators/water?what=bed&for=" + ID, "Water")), "kept",
+						List.of(new Row(ID, "Water", "About 250 litres (66 gal).", "Thu 12 Nov", "Nora Field",
+								"/calculators/water?what=bed")),
+						"page", 0, "hasNext", true, "here", "/plantings/1/amounts"));
 		amounts.put("remarks", List.of("It is kept, and the tasks below go by it."));
 		return Map.of("care/keep-choose", choose, "care/keep", keep, "care/amounts", amounts);
 	}

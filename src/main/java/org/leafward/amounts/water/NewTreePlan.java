@@ -130,8 +130,9 @@ public record NewTreePlan(TreeWatering each, List<Stage> stages, List<Week> week
 					TreeWatering.time(each.lowLitres(), each.highLitres(), flow), until);
 		List<Explanation> steps = new ArrayList<>(each.amount().explanation().steps());
 		steps.add(Explanation.of("Left out", "rain and frost")
-			.withDetail("A day after 25 mm (1 in) of rain while the root ball is still moist, and every day with frozen "
-					+ "ground. The weeks after the twelfth go on in the next season."));
+			.withDetail(
+					"A day after 25 mm (1 in) of rain while the root ball is still moist, and every day with frozen "
+							+ "ground. The weeks after the twelfth go on in the next season."));
 		return new Amount(words, Explanation.of("Watering a new tree", words).withSteps(steps));
 	}
 

@@ -12,7 +12,9 @@ import org.leafward.amounts.calculator.GivenFigures;
 import org.leafward.measure.NotThere;
 import org.springframework.stereotype.Component;
 
-/** The calculators whose answers can be kept, asked by the same forms as on their pages. */
+/**
+ * The calculators whose answers can be kept, asked by the same forms as on their pages.
+ */
 @Component
 class AskedAgain implements Calculations {
 
@@ -22,8 +24,8 @@ class AskedAgain implements Calculations {
 					NewTreeRequest::figures),
 			new Kind<>("light", "Hardening off", LightRequest.class, (form) -> form.answer().lead(),
 					LightRequest::figures),
-			new Kind<>("salt", "Salt in a bed", SaltRequest.class,
-					(form) -> form.answer().leaching().amount().words(), SaltRequest::figures),
+			new Kind<>("salt", "Salt in a bed", SaltRequest.class, (form) -> form.answer().leaching().amount().words(),
+					SaltRequest::figures),
 			new Kind<>("soil-test", "Soil test", SoilTestRequest.class,
 					(form) -> form.read().treatment().amount().words(), SoilTestRequest::figures));
 

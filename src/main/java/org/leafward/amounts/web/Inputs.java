@@ -19,7 +19,9 @@ final class Inputs {
 	private Inputs() {
 	}
 
-	/** What a form asks for of what was given, in its order; what is empty is left out. */
+	/**
+	 * What a form asks for of what was given, in its order; what is empty is left out.
+	 */
 	static Map<String, String> pick(Class<? extends Record> form, Map<String, String> given) {
 		Map<String, String> inputs = new LinkedHashMap<>();
 		for (RecordComponent part : form.getRecordComponents()) {

@@ -15,7 +15,8 @@ import org.leafward.measure.Given;
 record NewTreeRequest(
 		@Parameter(description = "thickness of the trunk at planting, mm or with its unit", required = true,
 				example = "2 in") @Nullable String calliper,
-		@Parameter(description = "day of planting, year-month-day; a plan without dates when left out") @Nullable String planted,
+		@Parameter(
+				description = "day of planting, year-month-day; a plan without dates when left out") @Nullable String planted,
 		@Parameter(description = "how many such trees, 1 when left out") @Nullable String count,
 		@Parameter(description = "what the hose gives, l/min or with its unit") @Nullable String flow) {
 
@@ -34,7 +35,8 @@ record NewTreeRequest(
 		Supplier<Optional<LocalDate>> day = all.read(this::day);
 		Supplier<Integer> trees = all.read(() -> Given.whole("count", Calculators.or(this.count, "1")));
 		Supplier<Optional<Double>> hose = all.read(this::hose);
-		return all.give(() -> NewTreePlan.of(trunk.get(), day.get().orElse(null), trees.get(), hose.get().orElse(null)));
+		return all
+			.give(() -> NewTreePlan.of(trunk.get(), day.get().orElse(null), trees.get(), hose.get().orElse(null)));
 	}
 
 	GivenFigures figures() {

@@ -22,8 +22,7 @@ class WaterPages {
 	String water(@ModelAttribute("asked") WaterRequest asked, @RequestParam(defaultValue = "false") boolean fill,
 			Model model, HttpServletResponse response) {
 		boolean answered = asked.asked() && !fill;
-		model.addAttribute("form",
-				answered ? asked : Inputs.over(WaterRequest.class, asked, WaterRequest.usual()));
+		model.addAttribute("form", answered ? asked : Inputs.over(WaterRequest.class, asked, WaterRequest.usual()));
 		model.addAttribute("kinds", Calculators.choices(WaterRequest.What.values(), WaterRequest.What::words));
 		model.addAttribute("soils", Calculators.choices(Ground.values(), Ground::words));
 		Calculators.answer(answered, model, response, () -> {

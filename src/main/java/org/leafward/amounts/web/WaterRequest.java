@@ -92,8 +92,8 @@ record WaterRequest(@Parameter(description = "bed, young-tree, tree, pot or youn
 		return switch (Given.word("what", this.what, What.class)) {
 			case BED -> GivenFigures.ofBed(Calculators.quantity(Dimension.AREA, "area", this.area).orElse(null), flow,
 					ground().words());
-			case YOUNG_TREE, TREE -> GivenFigures.ofTree(needed(Dimension.THICKNESS, "calliper", this.calliper), flow,
-					null);
+			case YOUNG_TREE, TREE ->
+				GivenFigures.ofTree(needed(Dimension.THICKNESS, "calliper", this.calliper), flow, null);
 			case YOUNG_SHRUB, POT -> GivenFigures.ofPot(needed(Dimension.VOLUME, "pot", this.pot), flow);
 		};
 	}

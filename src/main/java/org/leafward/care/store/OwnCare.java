@@ -82,17 +82,20 @@ class OwnCare implements PersonalData {
 					.param(person.value())
 					.query(Rows::plain)
 					.list());
-		all.put("kept-calculations", this.database.sql("""
-				select id, site, planting, calculator, inputs, words, day, kept_at as "keptAt"
-				from care.kept_calculation where site = any(?) or person = ? order by kept_at, id""")
-			.param(sites)
-			.param(person.value())
-			.query(Rows::plain)
-			.list());
+		all.put("kept-calculations",
+				this.database.sql("""
+						select id, site, planting, calculator, inputs, words, day, kept_at as "keptAt"
+						from care.kept_calculation where site = any(?) or person = ? order by kept_at, id""")
+					.param(sites)
+					.param(person.value())
+					.query(Rows::plain)
+					.list());
 		return all;
 	}
 
-	/** The figures come back with the register; this is what they were worked out from. */
+	/**
+	 * The figures come back with the register; this is what they were worked out from.
+	 */
 	@Override
 	public void bring(PersonId person, Brought brought) {
 		brought.each("kept-calculations", (row) -> {
@@ -122,8 +125,7 @@ class OwnCare implements PersonalData {
 				delete from care.task_history where task in (select id from care.task where site = any(?))""")
 			.param(ids)
 			.update();
-		for (String table : List.of("task", "gap", "log", "observation", "kept_calculation", "replan",
-				"site_plan")) {
+		for (String table : List.of("task", "gap", "log", "observation", "kept_calculation", "replan", "site_plan")) {
 			this.database.sql("delete from care.%s where site = any(?)".formatted(table)).param(ids).update();
 		}
 		this.database.sql("update care.task_history set by_person = null where by_person = ?")
@@ -142,8 +144,8 @@ class OwnCare implements PersonalData {
 	@Override
 	public void handOver(PersonId from, PersonId into) {
 		this.plans.lock(this.register.sitesOf(from).stream().map(Site::id).toList());
-		for (String column : List.of("task set person", "log set person", "observation set person", "kept_calculation set person",
-				"task_history set by_person", "pack_version set by_person")) {
+		for (String column : List.of("task set person", "log set person", "observation set person",
+				"kept_calculation set person", "task_history set by_person", "pack_version set by_person")) {
 			this.database
 				.sql("update care.%s = ? where %s = ?".formatted(column, column.substring(column.lastIndexOf(' ') + 1)))
 				.params(into.value(), from.value())

@@ -110,8 +110,8 @@ class AmountsPages {
 	private Row row(KeptCalculation one, Formats formats) {
 		return new Row(one.id(),
 				this.calculations.titles().getOrDefault(one.calculator(), "A calculator that is no more"), one.words(),
-				formats.day(one.day()), this.mine.name(one.by()), "/calculators/%s?%s&for=%s"
-					.formatted(one.calculator(), one.inputs(), one.planting()));
+				formats.day(one.day()), this.mine.name(one.by()),
+				"/calculators/%s?%s&for=%s".formatted(one.calculator(), one.inputs(), one.planting()));
 	}
 
 	@PostMapping("/sites/{id}/kept/{kept}/delete")

@@ -57,9 +57,8 @@ class KeepOffer {
 			String query = Calculation.query(known.inputs(calculator, first(request)));
 			Optional<Planting> planting = planting(request.getParameter("for"));
 			String way = planting.map((one) -> "/plantings/%s/keep/".formatted(one.id())).orElse("/keep/");
-			model.addAttribute("keep",
-					new KeepLink(way + calculator + "?" + query, planting.map((one) -> one.id().value()).orElse(null),
-							planting.map(Planting::label).orElse(null)));
+			model.addAttribute("keep", new KeepLink(way + calculator + "?" + query,
+					planting.map((one) -> one.id().value()).orElse(null), planting.map(Planting::label).orElse(null)));
 		}
 		catch (BadInput ex) {
 			// The calculator says what can't be used; there is no answer to keep.

@@ -56,8 +56,8 @@ class KeepPages {
 
 	private final Clock clock;
 
-	KeepPages(Calculations calculations, KeptCalculations kept, OpenSites sites, Register register,
-			Catalogue catalogue, Clock clock) {
+	KeepPages(Calculations calculations, KeptCalculations kept, OpenSites sites, Register register, Catalogue catalogue,
+			Clock clock) {
 		this.calculations = calculations;
 		this.kept = kept;
 		this.sites = sites;
@@ -83,12 +83,12 @@ class KeepPages {
 		Calculation calculation = this.calculations.of(calculator, given);
 		String words = Given.line("q", q.strip());
 		if (words.length() > LONGEST_SEARCH) {
-			throw new BadInput("the search has %d characters; at most %d are used".formatted(words.length(),
-					LONGEST_SEARCH), "q", "shorten it");
+			throw new BadInput(
+					"the search has %d characters; at most %d are used".formatted(words.length(), LONGEST_SEARCH), "q",
+					"shorten it");
 		}
 		List<Planting> found = this.sites.plantings(words, Given.page(page), PAGE);
-		Map<SiteId, Site> places = this.register
-			.find(found.stream().map(Planting::site).distinct().toList())
+		Map<SiteId, Site> places = this.register.find(found.stream().map(Planting::site).distinct().toList())
 			.stream()
 			.collect(Collectors.toMap(Site::id, Function.identity()));
 		answer(calculation, model);

@@ -70,9 +70,9 @@ class PrefilledCalculators {
 			all.add(new Choice(address("new-tree", planting, newTree(planting, site)),
 					"New tree: when and how much to water until it has grown in"));
 		}
-		ramp(planting).ifPresent((light) -> all.add(new Choice(
-				address("light", planting, light(planting, site, light, today)),
-				"Hardening off: how much light and how long, day by day")));
+		ramp(planting)
+			.ifPresent((light) -> all.add(new Choice(address("light", planting, light(planting, site, light, today)),
+					"Hardening off: how much light and how long, day by day")));
 		if (ground) {
 			all.add(new Choice(address("salt", planting, salt(planting, site, species)),
 					"Salt: how much water carries it out of a bed"));
@@ -157,8 +157,8 @@ class PrefilledCalculators {
 			fields.put("fill", (raised.micromoles() == null || raised.hours() == null) ? "true" : "");
 		}
 		fields.put("site", code(site.sun()));
-		fields.put("nightCelsius", (night != null) ? String.format(Locale.ROOT, "%.1f", night.celsius())
-			.replaceAll("\\.0$", "") : "");
+		fields.put("nightCelsius",
+				(night != null) ? String.format(Locale.ROOT, "%.1f", night.celsius()).replaceAll("\\.0$", "") : "");
 		return fields;
 	}
 
@@ -213,9 +213,8 @@ class PrefilledCalculators {
 	}
 
 	private static String number(@Nullable Double value) {
-		return (value != null) ? BigDecimal.valueOf(Math.round(value * 100) / 100.0)
-			.stripTrailingZeros()
-			.toPlainString() : "";
+		return (value != null)
+				? BigDecimal.valueOf(Math.round(value * 100) / 100.0).stripTrailingZeros().toPlainString() : "";
 	}
 
 }

@@ -41,8 +41,7 @@ class NewTreePlanTests {
 		NewTreePlan plan = NewTreePlan.of(2 * INCH, PLANTED, 1, null);
 		assertThat(plan.weeks()).hasSize(26);
 		assertThat(plan.weeks().subList(0, 2)).allSatisfy((week) -> assertThat(week.days()).hasSize(7));
-		assertThat(plan.weeks().subList(2, 11))
-			.allSatisfy((week) -> assertThat(week.days()).hasSizeBetween(2, 4));
+		assertThat(plan.weeks().subList(2, 11)).allSatisfy((week) -> assertThat(week.days()).hasSizeBetween(2, 4));
 		assertThat(plan.weeks().subList(13, 26)).allSatisfy((week) -> assertThat(week.days()).hasSize(1));
 		List<LocalDate> days = plan.weeks().stream().flatMap((week) -> week.days().stream()).toList();
 		assertThat(days.get(0)).isEqualTo(PLANTED);
@@ -51,16 +50,17 @@ class NewTreePlanTests {
 			.toList();
 		assertThat(gaps.subList(0, 13)).containsOnly(1L);
 		assertThat(gaps).contains(2L, 3L, 7L).doesNotContain(0L, 4L, 5L, 6L);
-		assertThat(days.stream().filter((day) -> day.isAfter(PLANTED.plusDays(13)) && day.isBefore(PLANTED.plusDays(84))))
+		assertThat(
+				days.stream().filter((day) -> day.isAfter(PLANTED.plusDays(13)) && day.isBefore(PLANTED.plusDays(84))))
 			.as("70 days, every 2 or 3")
 			.hasSizeBetween(24, 35);
 	}
 
 	@Test
 	void saysHowMuchHowLongAndUntilWhen() {
-		assertThat(NewTreePlan.of(2 * INCH, PLANTED, 1, 3.785411784).amount().words())
-			.isEqualTo("About 7.6 to 11 litres (2 to 3 gal), 2 to 3 minutes of the hose for each watering: daily for two "
-					+ "weeks, every two to three days to week 12, then once a week until Thu 2 May 2030.");
+		assertThat(NewTreePlan.of(2 * INCH, PLANTED, 1, 3.785411784).amount().words()).isEqualTo(
+				"About 7.6 to 11 litres (2 to 3 gal), 2 to 3 minutes of the hose for each watering: daily for two "
+						+ "weeks, every two to three days to week 12, then once a week until Thu 2 May 2030.");
 		NewTreePlan undated = NewTreePlan.of(2 * INCH, null, 5, null);
 		assertThat(undated.amount().words()).contains("a tree for each watering", "for about 3 years in all");
 		assertThat(undated.weeks()).isEmpty();

@@ -143,8 +143,7 @@ class KeepPagesTests {
 		}
 		Person ada = this.people.join("Ada", UUID.randomUUID() + "@example.org", ZONE);
 		this.site = this.register
-			.addSite(ada.id(),
-					new NewSite("Garden", "", POINT, ZONE, SoilTexture.LOAM, Sun.FULL_SUN, Wind.AVERAGE))
+			.addSite(ada.id(), new NewSite("Garden", "", POINT, ZONE, SoilTexture.LOAM, Sun.FULL_SUN, Wind.AVERAGE))
 			.id();
 		this.mine = session(this.sessions, ada);
 		this.other = session(this.sessions, this.people.join("Bo", UUID.randomUUID() + "@example.org", ZONE));
@@ -265,8 +264,7 @@ class KeepPagesTests {
 		JsonNode days = json("/api/calculators/light?" + asked).get("days");
 		List<CareTask> ramp = this.calendar.ofSite(this.site, new DayWindow(TODAY, out))
 			.stream()
-			.filter((task) -> task.rule().equals("hardening/harden-off-seedlings")
-					&& task.state() == TaskState.PLANNED)
+			.filter((task) -> task.rule().equals("hardening/harden-off-seedlings") && task.state() == TaskState.PLANNED)
 			.toList();
 		assertThat(ramp).hasSize(14).hasSize(days.size());
 		for (int i = 0; i < ramp.size(); i++) {
@@ -304,7 +302,8 @@ class KeepPagesTests {
 			.stream()
 			.filter((task) -> task.rule().equals("soil/spread-gypsum"))
 			.toList();
-		assertThat(gypsum).isNotEmpty().first()
+		assertThat(gypsum).isNotEmpty()
+			.first()
 			.matches((task) -> String.valueOf(task.text().amount()).contains(kilograms), "says " + kilograms);
 		keep(calculator, hedge, "day", sampled.toString());
 		assertThat(this.soilTests.latest(this.site, 0, 10)).as("kept once").hasSize(1);
@@ -315,13 +314,16 @@ class KeepPagesTests {
 	void whatCantBeKeptIsToldAndNothingChanges() throws Exception {
 		Planting hedge = planting("buxus-sempervirens", "hedge", LocalDate.of(2020, 5, 1));
 		String soil = "/plantings/" + hedge.id() + "/keep/soil-test";
-		MockHttpServletResponse response = this.web.perform(post(soil).with(csrf())
-			.cookie(this.mine)
-			.param("ph", "8.8")
-			.param("ec", "2")
-			.param("esp", "20")
-			.param("area", "10")
-			.param("day", TODAY.plusDays(1).toString())).andReturn().getResponse();
+		MockHttpServletResponse response = this.web
+			.perform(post(soil).with(csrf())
+				.cookie(this.mine)
+				.param("ph", "8.8")
+				.param("ec", "2")
+				.param("esp", "20")
+				.param("area", "10")
+				.param("day", TODAY.plusDays(1).toString()))
+			.andReturn()
+			.getResponse();
 		assertThat(response.getStatus()).isEqualTo(400);
 		Document form = Jsoup.parse(response.getContentAsString());
 		assertThat(form.select("[role=alert] a[href=#day]").text()).contains("still to come");
@@ -430,7 +432,8 @@ class KeepPagesTests {
 		this.register.changeSize(maple.id(), new PlantingSize(null, 50.8, null), null);
 		Document amounts = page(this.mine, "/plantings/" + maple.id() + "/amounts", 200);
 		Document water = page(this.mine, amounts.selectFirst("a[href^=/calculators/water]").attr("href"), 200);
-		assertThat(water.selectFirst(".lead").text()).startsWith("About 7.6 to 11 litres").contains("two to three days");
+		assertThat(water.selectFirst(".lead").text()).startsWith("About 7.6 to 11 litres")
+			.contains("two to three days");
 		Document tree = page(this.mine, amounts.selectFirst("a[href^=/calculators/new-tree]").attr("href"), 200);
 		assertThat(tree.getElementById("planted").val()).isEqualTo(TODAY.minusDays(21).toString());
 		assertThat(tree.select("tbody tr")).hasSize(26);

@@ -119,8 +119,7 @@ public record Keeping(PlantingFigures figures, @Nullable Double litresPerMinute,
 					(flow) -> Quantity.litres(flow) + " a minute");
 			NewSoilTest test = soilTest();
 			remark();
-			return new Keeping(
-					new PlantingFigures(day, salt, new PlantingSize(area, trunk, pot), raised),
+			return new Keeping(new PlantingFigures(day, salt, new PlantingSize(area, trunk, pot), raised),
 					Objects.equals(hose, this.site.litresPerMinute()) ? null : hose, test, this.changes, this.remarks);
 		}
 
@@ -130,8 +129,8 @@ public record Keeping(PlantingFigures figures, @Nullable Double litresPerMinute,
 				return before;
 			}
 			boolean same = now.equals(before);
-			this.changes.add(new Change(what, words.apply(now), (same || before == null) ? null : words.apply(before),
-					same));
+			this.changes
+				.add(new Change(what, words.apply(now), (same || before == null) ? null : words.apply(before), same));
 			return now;
 		}
 
@@ -146,7 +145,8 @@ public record Keeping(PlantingFigures figures, @Nullable Double litresPerMinute,
 			if (now == null || (out && (before.isBefore(this.today) || this.planting.wintersIndoors()))) {
 				return before;
 			}
-			return Objects.requireNonNull(set(out ? "Day of setting out" : "Day of planting", now, before, DayWords::of));
+			return Objects
+				.requireNonNull(set(out ? "Day of setting out" : "Day of planting", now, before, DayWords::of));
 		}
 
 		private @Nullable Raised raised() {
@@ -157,7 +157,8 @@ public record Keeping(PlantingFigures figures, @Nullable Double litresPerMinute,
 			}
 			Optional<Raised> now = raised(light, this.site.point().hemisphere());
 			if (now.isEmpty()) {
-				this.remarks.add("Where it stands now stays as it was, as the answer names no window, lamp or greenhouse.");
+				this.remarks
+					.add("Where it stands now stays as it was, as the answer names no window, lamp or greenhouse.");
 				return before;
 			}
 			return set("Where it stands before it goes out", now.get(), before, Reading::words);
@@ -186,8 +187,8 @@ public record Keeping(PlantingFigures figures, @Nullable Double litresPerMinute,
 			Double flux = raised.micromoles();
 			Double hours = raised.hours();
 			return raised.in().words() + ((flux != null) ? " of " + NumberWords.fixed(flux, 0) + " µmol/m²s" : "")
-					+ ((hours != null) ? " for " + NumberWords.fixed(hours, (hours == Math.rint(hours)) ? 0 : 1) + " hours"
-							: "");
+					+ ((hours != null)
+							? " for " + NumberWords.fixed(hours, (hours == Math.rint(hours)) ? 0 : 1) + " hours" : "");
 		}
 
 		private @Nullable NewSoilTest soilTest() {
@@ -240,8 +241,9 @@ public record Keeping(PlantingFigures figures, @Nullable Double litresPerMinute,
 
 		private void salt() {
 			if (this.calculation.inputs().containsKey("ec")) {
-				this.remarks.add("The conductivity alone is no test of the soil: with pH and sodium from the same report "
-						+ "keep the answer of the soil test.");
+				this.remarks
+					.add("The conductivity alone is no test of the soil: with pH and sodium from the same report "
+							+ "keep the answer of the soil test.");
 			}
 			if (this.given.deIcing()) {
 				this.remarks.add("Its tasks wash out half of the salt after the thaw, down to where its roots reach.");

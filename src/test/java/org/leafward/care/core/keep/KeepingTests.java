@@ -48,8 +48,8 @@ class KeepingTests {
 	private static final UUID ID = new UUID(1, 2);
 
 	private static Planting planting(LocalDate day, Placement placement, PlantingSize size, @Nullable Raised raised) {
-		return new Planting(new PlantingId(ID), new SiteId(ID), new SpeciesId("acer-rubrum"), "maple", 1, day, placement,
-				false, false, size, raised);
+		return new Planting(new PlantingId(ID), new SiteId(ID), new SpeciesId("acer-rubrum"), "maple", 1, day,
+				placement, false, false, size, raised);
 	}
 
 	private static Planting ground() {
@@ -97,8 +97,8 @@ class KeepingTests {
 	@CsvSource({ "SOUTH, 45, MIDDAY_WINDOW", "NORTH, 45, SUNLESS_WINDOW", "EAST, 45, MORNING_WINDOW",
 			"WEST, 45, AFTERNOON_WINDOW", "NORTH, -37, MIDDAY_WINDOW", "SOUTH, -37, SUNLESS_WINDOW" })
 	void aWindowIsOneByTheSun(Aspect aspect, double latitude, RaisedIn window) {
-		Keeping keeping = keep("light",
-				GivenFigures.ofLight(new StartingLight.Windowsill(aspect), TODAY.plusDays(20)), ground(), latitude);
+		Keeping keeping = keep("light", GivenFigures.ofLight(new StartingLight.Windowsill(aspect), TODAY.plusDays(20)),
+				ground(), latitude);
 		assertThat(keeping.figures().raised()).isEqualTo(new Raised(window, null, null));
 	}
 
@@ -137,8 +137,9 @@ class KeepingTests {
 	@Test
 	void aSoilTestBecomesOneOfTheBed() {
 		Conductivity salt = new Conductivity(2, Extract.ONE_TO_TWO, TextureClass.LOAM);
-		Keeping keeping = keep("soil-test", GivenFigures.ofTest(SoilTest.ofRatio(8.8, salt, 24, 18.0),
-				new TreatedBed(10, 0.2, Drainage.SLOW)), ground(), 45);
+		Keeping keeping = keep("soil-test",
+				GivenFigures.ofTest(SoilTest.ofRatio(8.8, salt, 24, 18.0), new TreatedBed(10, 0.2, Drainage.SLOW)),
+				ground(), 45);
 		assertThat(keeping.figures().size().squareMetres()).isEqualTo(10);
 		assertThat(keeping.soilTest()).satisfies((test) -> {
 			assertThat(test.planting()).isEqualTo(new PlantingId(ID));
