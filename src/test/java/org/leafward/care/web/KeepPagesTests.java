@@ -80,7 +80,7 @@ class KeepPagesTests {
 
 	private static final StationId STATION = new StationId("XX000000056");
 
-	private static final LocalDate TODAY = LocalDate.of(2027, 5, 6);
+	private static final LocalDate TODAY = LocalDate.of(2026, 5, 6);
 
 	@Autowired
 	private MockMvc web;
