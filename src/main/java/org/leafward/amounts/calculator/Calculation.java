@@ -26,7 +26,7 @@ public record Calculation(String calculator, Map<String, String> inputs, String 
 
 	/**
 	 * The inputs as they stand in an address.
-	 * @return for example "what=bed&amp;area=130+sq+ft"; empty when nothing was given
+	 * @return for example "what=bed&amp;area=130%20sq%20ft"; empty when nothing was given
 	 */
 	public String query() {
 		return query(this.inputs);
@@ -35,12 +35,12 @@ public record Calculation(String calculator, Map<String, String> inputs, String 
 	/**
 	 * Inputs as they stand in an address.
 	 * @param inputs by name of the field
-	 * @return names and values, encoded as forms are
+	 * @return names and values, encoded so that each reader of addresses takes them alike
 	 */
 	public static String query(Map<String, String> inputs) {
 		return inputs.entrySet()
 			.stream()
-			.map((one) -> one.getKey() + "=" + URLEncoder.encode(one.getValue(), StandardCharsets.UTF_8))
+			.map((one) -> one.getKey() + "=" + encoded(one.getValue()))
 			.collect(Collectors.joining("&"));
 	}
 
@@ -59,6 +59,11 @@ public record Calculation(String calculator, Map<String, String> inputs, String 
 			}
 		}
 		return inputs;
+	}
+
+	/** A plus sign is a space to forms only. */
+	private static String encoded(String text) {
+		return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
 	}
 
 	private static String decoded(String text) {
