@@ -31,8 +31,10 @@ import org.leafward.accounts.PersonalRecords;
 import org.leafward.accounts.Role;
 import org.leafward.accounts.Roles;
 import org.leafward.accounts.archive.PersonalArchive;
+import org.leafward.amounts.calculator.Calculations;
 import org.leafward.care.CareLog;
 import org.leafward.care.CareTask;
+import org.leafward.care.KeptCalculations;
 import org.leafward.care.Replanning;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.WorkDone;
@@ -135,6 +137,12 @@ class PersonalDataTests {
 	private Replanning replanning;
 
 	@Autowired
+	private Calculations calculations;
+
+	@Autowired
+	private KeptCalculations kept;
+
+	@Autowired
 	private Catalogue catalogue;
 
 	@Autowired
@@ -150,9 +158,10 @@ class PersonalDataTests {
 		assertThat(rowsWith(hers)).as("the walk finds what there is")
 			.containsKeys("accounts.person", "accounts.role", "accounts.audit", "accounts.session",
 					"accounts.one_time_link", "register.site", "register.planting", "register.watering",
-					"register.soil_test", "care.task", "care.log", "care.site_plan", "feeds.feed", "reminders.reminder",
-					"reminders.message", "reminders.wishes", "reminders.wish", "reminders.stopped", "reminders.webhook",
-					"reminders.webhook_trial", "reminders.suppressed", "reminders.push_subscription");
+					"register.soil_test", "care.task", "care.log", "care.kept_calculation", "care.site_plan",
+					"feeds.feed", "reminders.reminder", "reminders.message", "reminders.wishes", "reminders.wish",
+					"reminders.stopped", "reminders.webhook", "reminders.webhook_trial", "reminders.suppressed",
+					"reminders.push_subscription");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
 		this.replanning.tidy();
@@ -226,6 +235,8 @@ class PersonalDataTests {
 		this.log.skip(List.of(tasks.get(0).id()), "not at " + siteName, id);
 		this.log.log(site.id(), plantings.get(0).id(), "mulch", new WorkDone(today, null, null, null, "at " + siteName),
 				id);
+		this.kept.keep(this.calculations.of("water", Map.of("what", "bed", "area", "12", "flow", "10")),
+				plantings.get(0).id(), null, id);
 		this.feeds.createForPerson(id, id, FeedOptions.USUAL);
 		this.feeds.createForSite(site.id(), id, FeedOptions.USUAL);
 		chooses(id);
@@ -353,6 +364,10 @@ class PersonalDataTests {
 			this.waterings.bringBack(site.id(), new NewWatering(random.nextBoolean() ? null : any(random, added).id(),
 					today.minusDays(10 + i * 300L), 1 + random.nextInt(40), any(random, HOSTILE)), owner);
 		}
+		for (int i = 0; i < random.nextInt(3); i++) {
+			this.kept.keep(this.calculations.of("salt", Map.of("area", (100 + i) + " sq ft", "walk", "true")),
+					any(random, added).id(), null, owner);
+		}
 		if (random.nextBoolean()) {
 			this.soilTests.keep(site.id(),
 					new NewSoilTest(any(random, added).id(), today.minusDays(random.nextInt(900)),
@@ -371,12 +386,12 @@ class PersonalDataTests {
 		Map<String, List<Map<String, Object>>> all = this.records.of(person);
 		Map<Object, Object> names = new LinkedHashMap<>();
 		List<Object> garden = new ArrayList<>();
-		for (String table : List.of("sites", "plantings", "waterings", "soil-tests")) {
+		for (String table : List.of("sites", "plantings", "waterings", "soil-tests", "kept-calculations")) {
 			List<String> rows = new ArrayList<>();
 			for (Map<String, Object> row : all.get(table)) {
 				Map<String, Object> plain = new LinkedHashMap<>(row);
 				Object id = plain.remove("id");
-				List.of("owner", "by", "enteredAt").forEach(plain::remove);
+				List.of("owner", "by", "enteredAt", "keptAt").forEach(plain::remove);
 				plain.replaceAll((key, value) -> names.getOrDefault(value, value));
 				names.put(id, plain.toString());
 				rows.add(plain.toString());

@@ -56,7 +56,7 @@ public record NewPlanting(SpeciesId species, String label, int count, LocalDate 
 		}
 	}
 
-	private static void checkDay(LocalDate plantedOn) {
+	static void checkDay(LocalDate plantedOn) {
 		if (plantedOn.getYear() < 1700 || plantedOn.getYear() > 2199) {
 			throw new BadInput("planting date %s is outside 1700 to 2199".formatted(plantedOn), "plantedOn",
 					"write the date as year-month-day, for example 2026-05-12");

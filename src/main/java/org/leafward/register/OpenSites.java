@@ -86,6 +86,24 @@ public class OpenSites {
 	}
 
 	/**
+	 * A page of the plantings that they may change, by site and label: their own, all for
+	 * the operator.
+	 * @param words as in {@link Register#searchPlantings}
+	 * @param page from 0
+	 * @param size 1 to 200
+	 * @return never null
+	 */
+	public List<Planting> plantings(String words, int page, int size) {
+		Viewer viewer = this.viewers.current();
+		UUID person = viewer.person();
+		if (person == null && !viewer.operator()) {
+			return List.of();
+		}
+		return this.register.searchPlantings((viewer.operator() || person == null) ? null : new PersonId(person), words,
+				page, size);
+	}
+
+	/**
 	 * A page of the sites in the counties that a specialist serves, by county and name,
 	 * with coarse positions.
 	 * @param page from 0

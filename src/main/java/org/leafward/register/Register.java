@@ -6,7 +6,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -208,14 +207,27 @@ public class Register {
 	 * @throws NotThere when there is no such planting
 	 */
 	public Planting changeSize(PlantingId planting, PlantingSize size, @Nullable Raised raised) {
+		return changeFigures(planting, (now) -> new PlantingFigures(now.plantedOn(), now.saltExposed(), size, raised));
+	}
+
+	/**
+	 * Changes what the days, amounts and ramps of a planting go by; its tasks are derived
+	 * again. Nothing happens when it is so already.
+	 * @param planting the planting
+	 * @param change from what it is to what it is to be
+	 * @return the planting as it is now
+	 * @throws NotThere when there is no such planting
+	 */
+	public Planting changeFigures(PlantingId planting, UnaryOperator<PlantingFigures> change) {
 		return this.turns.change(() -> {
 			PlantingEntity row = this.plantings.findById(planting.value())
 				.orElseThrow(() -> new NotThere("There is no planting " + planting));
-			Planting now = row.toPlanting();
-			if (!now.size().equals(size) || !Objects.equals(now.raised(), raised)) {
-				row.put(size, raised);
+			PlantingFigures now = PlantingFigures.of(row.toPlanting());
+			PlantingFigures next = change.apply(now);
+			if (!next.equals(now)) {
+				row.put(next);
 				this.plantings.save(row);
-				this.events.publishEvent(new PlantingsChanged(now.site().value()));
+				this.events.publishEvent(new PlantingsChanged(row.toPlanting().site().value()));
 			}
 			return row.toPlanting();
 		});
@@ -389,6 +401,34 @@ public class Register {
 			.stream()
 			.map(PlantingEntity::toPlanting)
 			.collect(Collectors.groupingBy(Planting::site));
+	}
+
+	/**
+	 * A page of the plantings of one person or of everybody, by name of the site, then
+	 * label.
+	 * @param owner whose; null for all but the server's own
+	 * @param words part of the label, of the name of the site or of the common name of
+	 * the species, whatever the case; empty for all
+	 * @param page from 0
+	 * @param size 1 to 200
+	 * @return never null
+	 */
+	@Transactional(readOnly = true)
+	public List<Planting> searchPlantings(@Nullable PersonId owner, String words, int page, int size) {
+		String part = words.strip().toLowerCase(Locale.ROOT);
+		String[] species = part.isEmpty() ? new String[0]
+				: this.catalogue.all()
+					.stream()
+					.filter((one) -> one.commonName().toLowerCase(Locale.ROOT).contains(part))
+					.map((one) -> one.id().value())
+					.toArray(String[]::new);
+		String pattern = "%" + part.replaceAll("([%_\\\\])", "\\\\$1") + "%";
+		return this.plantings
+			.search(owner == null, ((owner != null) ? owner : PersonId.SERVER).value(), pattern, species, size,
+					(long) page * size)
+			.stream()
+			.map(PlantingEntity::toPlanting)
+			.toList();
 	}
 
 	/**

@@ -319,6 +319,7 @@ final class PageSamples {
 						Map.of("calliper", "calliper '2 feet' can't be read: write it in millimetres"), "raisedIn",
 						choices("", "It doesn’t", "lamps", "under lamps")));
 		all.putAll(CalculatorSamples.all());
+		all.putAll(KeptSamples.all(SITE));
 		all.putAll(QuickSamples.all());
 		all.putAll(LinkSamples.all());
 		all.putAll(WishesSamples.all());

@@ -131,7 +131,7 @@ public record TreeWatering(double lowLitres, double highLitres, String often, Am
 				Quantity.figure(low / Quantity.LITRES_PER_GALLON), Quantity.figure(high / Quantity.LITRES_PER_GALLON));
 	}
 
-	private static String time(double low, double high, @Nullable Double flow) {
+	static String time(double low, double high, @Nullable Double flow) {
 		if (flow == null) {
 			return "";
 		}

@@ -3,8 +3,8 @@ package org.leafward.amounts.web;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +19,7 @@ final class Calculators {
 
 	/** Every calculator: its address and what it answers. */
 	static final List<Choice> ALL = List.of(new Choice("/calculators/water", "Water: how much, and for how long"),
+			new Choice("/calculators/new-tree", "New tree: when and how much to water until it has grown in"),
 			new Choice("/calculators/salt", "Salt: how much water carries it out of a bed"),
 			new Choice("/calculators/soil-test", "Soil test: is it salt or sodium, and does gypsum help"),
 			new Choice("/calculators/light", "Hardening off: how much light and how long, day by day"),

@@ -3,10 +3,8 @@ package org.leafward.amounts.web;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.leafward.amounts.cover.Cover;
 import org.leafward.amounts.cover.CoverTonight;
@@ -19,6 +17,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.RequestParam;
 
 /** The calculators of light and cover. Nothing is kept; an address is a result. */
 @Controller
@@ -41,9 +40,11 @@ class LightPages {
 	}
 
 	@GetMapping("/calculators/light")
-	String light(@ModelAttribute("asked") LightRequest asked, Model model, HttpServletResponse response) {
-		LightRequest form = asked.asked() ? asked
-				: LightRequest.usual(LocalDate.now(this.clock).plusDays(HardeningRamp.USUAL_DAYS + 1L));
+	String light(@ModelAttribute("asked") LightRequest asked, @RequestParam(defaultValue = "false") boolean fill,
+			Model model, HttpServletResponse response) {
+		boolean answered = asked.asked() && !fill;
+		LightRequest form = answered ? asked : Inputs.over(LightRequest.class, asked,
+				LightRequest.usual(LocalDate.now(this.clock).plusDays(HardeningRamp.USUAL_DAYS + 1L)));
 		model.addAttribute("form", form);
 		model.addAttribute("starts", Calculators.choices(StartingPlace.values(), StartingPlace::words));
 		model.addAttribute("units", Calculators.choices(LampUnit.values(), LampUnit::words));
@@ -53,7 +54,7 @@ class LightPages {
 					.toArray(LightSource[]::new), LightPages::lamp));
 		model.addAttribute("sites", Calculators.choices(SiteLight.values(), SiteLight::words));
 		model.addAttribute("nights", NIGHTS);
-		Calculators.answer(asked.asked(), model, response, () -> {
+		Calculators.answer(answered, model, response, () -> {
 			LightAnswer answer = form.answer();
 			model.addAttribute("lead", answer.lead());
 			model.addAttribute("change", answer.change());

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.leafward.amounts.calculator.GivenFigures;
 import org.leafward.amounts.light.HardeningRamp;
 import org.leafward.amounts.light.RampLimits;
 import org.leafward.amounts.light.SiteLight;
@@ -66,6 +67,11 @@ record LightRequest(@Parameter(description = "degrees north", required = true) @
 		Supplier<Set<Integer>> in = all.read(this::heldDays);
 		return all.give(() -> LightAnswer.of(new GeoPoint(north.get(), east.get(), height.get()), clock.get(),
 				out.get(), length.get(), now.get(), there.get(), limits.get(), in.get()));
+	}
+
+	/** What it tells of the plants; asked once there is an answer. */
+	GivenFigures figures() {
+		return GivenFigures.ofLight(startingLight(), settingOut());
 	}
 
 	private LocalDate settingOut() {

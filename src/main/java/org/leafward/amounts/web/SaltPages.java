@@ -14,6 +14,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.RequestParam;
 
 /**
  * The calculators of salt and of the soil test. Nothing is kept; an address is a result.
@@ -22,15 +23,17 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 class SaltPages {
 
 	@GetMapping("/calculators/salt")
-	String salt(@ModelAttribute("asked") SaltRequest asked, Model model, HttpServletResponse response) {
-		SaltRequest form = asked.asked() ? asked.shown() : SaltRequest.usual();
+	String salt(@ModelAttribute("asked") SaltRequest asked, @RequestParam(defaultValue = "false") boolean fill,
+			Model model, HttpServletResponse response) {
+		boolean answered = asked.asked() && !fill;
+		SaltRequest form = answered ? asked.shown() : Inputs.over(SaltRequest.class, asked, SaltRequest.usual());
 		form(form, model);
 		model.addAttribute("causes",
 				Stream.of(SaltedBed.Cause.DE_ICING, SaltedBed.Cause.FERTILISER)
 					.map((one) -> new Choice(Calculators.code(one), one.words()))
 					.toList());
 		model.addAttribute("products", Calculators.choices(DeIcer.values(), DeIcer::words));
-		Calculators.answer(asked.asked(), model, response, () -> {
+		Calculators.answer(answered, model, response, () -> {
 			SaltAnswer answer = form.answer();
 			model.addAttribute("lead", answer.leaching().amount().words());
 			model.addAttribute("explanation", answer.explanation());
@@ -41,10 +44,13 @@ class SaltPages {
 	}
 
 	@GetMapping("/calculators/soil-test")
-	String soilTest(@ModelAttribute("asked") SoilTestRequest asked, Model model, HttpServletResponse response) {
-		SoilTestRequest form = asked.asked() ? asked.shown() : SoilTestRequest.usual();
+	String soilTest(@ModelAttribute("asked") SoilTestRequest asked, @RequestParam(defaultValue = "false") boolean fill,
+			Model model, HttpServletResponse response) {
+		boolean answered = asked.asked() && !fill;
+		SoilTestRequest form = answered ? asked.shown()
+				: Inputs.over(SoilTestRequest.class, asked, SoilTestRequest.usual());
 		form(form, model);
-		Calculators.answer(asked.asked(), model, response, () -> {
+		Calculators.answer(answered, model, response, () -> {
 			SoilTreatment treatment = form.read().treatment();
 			model.addAttribute("lead", treatment.amount().words());
 			model.addAttribute("retest", treatment.retest());

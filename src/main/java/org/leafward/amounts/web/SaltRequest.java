@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.leafward.amounts.calculator.GivenFigures;
 import org.leafward.amounts.salt.Conductivity;
 import org.leafward.amounts.salt.DeIcer;
 import org.leafward.amounts.salt.Drainage;
@@ -87,6 +88,14 @@ record SaltRequest(
 			.read(() -> Given.word("extract", Calculators.or(extract, Calculators.EXTRACT), Extract.class));
 		Supplier<TextureClass> texture = all.read(() -> TextureClass.named(Calculators.or(soil, Calculators.SOIL)));
 		return all.give(() -> measured.get().map((value) -> new Conductivity(value, how.get(), texture.get())));
+	}
+
+	/** What it tells of the bed; asked once there is an answer. */
+	GivenFigures figures() {
+		boolean deIcing = Given.word("cause", Calculators.or(this.cause, CAUSE),
+				SaltedBed.Cause.class) == SaltedBed.Cause.DE_ICING;
+		return GivenFigures.ofSalt(Calculators.quantity(Dimension.AREA, "area", this.area).orElse(null),
+				deIcing || !exposures().isEmpty());
 	}
 
 	private Set<Exposure> exposures() {

@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.Parameter;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.leafward.amounts.calculator.GivenFigures;
 import org.leafward.amounts.salt.Conductivity;
 import org.leafward.amounts.salt.Drainage;
 import org.leafward.amounts.soiltest.SoilTest;
@@ -64,6 +65,11 @@ record SoilTestRequest(@Parameter(required = true) @Nullable String ph,
 	 * @param treatment what to do
 	 */
 	record Read(SoilTest test, SoilTreatment treatment) {
+	}
+
+	/** What it tells of the bed; asked once there is an answer. */
+	GivenFigures figures() {
+		return GivenFigures.ofTest(test(), bed());
 	}
 
 	private SoilTest test() {

@@ -10,6 +10,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.ResponseBody;
 
 /** The calculator of water, as a page and by API. Nothing is kept. */
@@ -18,11 +19,13 @@ import org.springframework.web.bind.annotation.ResponseBody;
 class WaterPages {
 
 	@GetMapping("/calculators/water")
-	String water(@ModelAttribute("asked") WaterRequest asked, Model model, HttpServletResponse response) {
-		model.addAttribute("form", asked.asked() ? asked : WaterRequest.usual());
+	String water(@ModelAttribute("asked") WaterRequest asked, @RequestParam(defaultValue = "false") boolean fill,
+			Model model, HttpServletResponse response) {
+		boolean answered = asked.asked() && !fill;
+		model.addAttribute("form", answered ? asked : Inputs.over(WaterRequest.class, asked, WaterRequest.usual()));
 		model.addAttribute("kinds", Calculators.choices(WaterRequest.What.values(), WaterRequest.What::words));
 		model.addAttribute("soils", Calculators.choices(Ground.values(), Ground::words));
-		Calculators.answer(asked.asked(), model, response, () -> {
+		Calculators.answer(answered, model, response, () -> {
 			Amount amount = asked.answer();
 			model.addAttribute("lead", amount.words());
 			model.addAttribute("explanation", amount.explanation());

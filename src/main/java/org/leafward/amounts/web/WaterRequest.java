@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.Amount;
 import org.leafward.amounts.Degrees;
+import org.leafward.amounts.calculator.GivenFigures;
 import org.leafward.amounts.water.Bed;
 import org.leafward.amounts.water.BedWatering;
 import org.leafward.amounts.water.Ground;
@@ -83,6 +84,18 @@ record WaterRequest(@Parameter(description = "bed, young-tree, tree, pot or youn
 						+ "in a repost")
 				.withSteps(List.of(amount.get().explanation())));
 		});
+	}
+
+	/** What it tells of plants and ground; asked once there is an answer. */
+	GivenFigures figures() {
+		Double flow = hose().orElse(null);
+		return switch (Given.word("what", this.what, What.class)) {
+			case BED -> GivenFigures.ofBed(Calculators.quantity(Dimension.AREA, "area", this.area).orElse(null), flow,
+					ground().words());
+			case YOUNG_TREE, TREE ->
+				GivenFigures.ofTree(needed(Dimension.THICKNESS, "calliper", this.calliper), flow, null);
+			case YOUNG_SHRUB, POT -> GivenFigures.ofPot(needed(Dimension.VOLUME, "pot", this.pot), flow);
+		};
 	}
 
 	private Optional<Double> maximum() {

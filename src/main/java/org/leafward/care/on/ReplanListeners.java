@@ -1,6 +1,7 @@
 package org.leafward.care.on;
 
 import java.time.Duration;
+import org.leafward.care.KeptCalculations;
 import org.leafward.care.Replanning;
 import org.leafward.care.RulePackPublished;
 import org.leafward.climate.ForecastChanged;
@@ -28,9 +29,12 @@ class ReplanListeners {
 
 	private final Register register;
 
-	ReplanListeners(Replanning replanning, Register register) {
+	private final KeptCalculations kept;
+
+	ReplanListeners(Replanning replanning, Register register, KeptCalculations kept) {
 		this.replanning = replanning;
 		this.register = register;
+		this.kept = kept;
 	}
 
 	/*
@@ -52,6 +56,7 @@ class ReplanListeners {
 	@TransactionalEventListener(id = "care.plantings-changed")
 	void on(PlantingsChanged event) {
 		this.replanning.derive(new SiteId(event.site()));
+		this.kept.tidy(new SiteId(event.site()));
 	}
 
 	@TransactionalEventListener(id = "care.waterings-changed")

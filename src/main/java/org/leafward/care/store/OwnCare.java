@@ -4,9 +4,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.leafward.accounts.Brought;
 import org.leafward.accounts.PersonId;
 import org.leafward.accounts.PersonalData;
 import org.leafward.accounts.Rows;
+import org.leafward.care.KeptCalculations;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.Given;
+import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
@@ -27,10 +32,13 @@ class OwnCare implements PersonalData {
 
 	private final SitePlanTable plans;
 
-	OwnCare(JdbcClient database, Register register, SitePlanTable plans) {
+	private final KeptCalculations kept;
+
+	OwnCare(JdbcClient database, Register register, SitePlanTable plans, KeptCalculations kept) {
 		this.database = database;
 		this.register = register;
 		this.plans = plans;
+		this.kept = kept;
 	}
 
 	@Override
@@ -74,7 +82,32 @@ class OwnCare implements PersonalData {
 					.param(person.value())
 					.query(Rows::plain)
 					.list());
+		all.put("kept-calculations",
+				this.database.sql("""
+						select id, site, planting, calculator, inputs, words, day, kept_at as "keptAt"
+						from care.kept_calculation where site = any(?) or person = ? order by kept_at, id""")
+					.param(sites)
+					.param(person.value())
+					.query(Rows::plain)
+					.list());
 		return all;
+	}
+
+	/**
+	 * The figures come back with the register; this is what they were worked out from.
+	 */
+	@Override
+	public void bring(PersonId person, Brought brought) {
+		brought.each("kept-calculations", (row) -> {
+			String site = brought.here(row, "site");
+			String planting = brought.here(row, "planting");
+			if (site == null || planting == null) {
+				throw new BadInput("site or planting is missing", "planting", "name the id of one of the plantings");
+			}
+			this.kept.bringBack(new SiteId(UUID.fromString(site)), new PlantingId(UUID.fromString(planting)),
+					Given.text("calculator", row.get("calculator")), Given.text("inputs", row.get("inputs")),
+					Given.date("day", row.get("day")), person);
+		});
 	}
 
 	private UUID[] ids(PersonId person) {
@@ -92,7 +125,7 @@ class OwnCare implements PersonalData {
 				delete from care.task_history where task in (select id from care.task where site = any(?))""")
 			.param(ids)
 			.update();
-		for (String table : List.of("task", "gap", "log", "observation", "replan", "site_plan")) {
+		for (String table : List.of("task", "gap", "log", "observation", "kept_calculation", "replan", "site_plan")) {
 			this.database.sql("delete from care.%s where site = any(?)".formatted(table)).param(ids).update();
 		}
 		this.database.sql("update care.task_history set by_person = null where by_person = ?")
@@ -100,6 +133,9 @@ class OwnCare implements PersonalData {
 			.update();
 		this.database.sql("update care.log set person = null where person = ?").param(person.value()).update();
 		this.database.sql("update care.observation set person = null where person = ?").param(person.value()).update();
+		this.database.sql("update care.kept_calculation set person = null where person = ?")
+			.param(person.value())
+			.update();
 		this.database.sql("update care.pack_version set by_person = null, by_name = 'a specialist' where by_person = ?")
 			.param(person.value())
 			.update();
@@ -109,7 +145,7 @@ class OwnCare implements PersonalData {
 	public void handOver(PersonId from, PersonId into) {
 		this.plans.lock(this.register.sitesOf(from).stream().map(Site::id).toList());
 		for (String column : List.of("task set person", "log set person", "observation set person",
-				"task_history set by_person", "pack_version set by_person")) {
+				"kept_calculation set person", "task_history set by_person", "pack_version set by_person")) {
 			this.database
 				.sql("update care.%s = ? where %s = ?".formatted(column, column.substring(column.lastIndexOf(' ') + 1)))
 				.params(into.value(), from.value())

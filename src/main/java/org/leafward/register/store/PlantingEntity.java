@@ -14,6 +14,7 @@ import org.leafward.plants.SpeciesId;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.Placement;
 import org.leafward.register.Planting;
+import org.leafward.register.PlantingFigures;
 import org.leafward.register.PlantingId;
 import org.leafward.register.PlantingSize;
 import org.leafward.register.Raised;
@@ -116,6 +117,16 @@ public class PlantingEntity implements Persistable<UUID> {
 		this.raisedIn = (raised != null) ? raised.in() : null;
 		this.lampMicromoles = (raised != null) ? raised.micromoles() : null;
 		this.lampHours = (raised != null) ? raised.hours() : null;
+	}
+
+	/**
+	 * Changes what days, amounts and ramps go by.
+	 * @param figures what it is to be
+	 */
+	public void put(PlantingFigures figures) {
+		this.plantedOn = figures.plantedOn();
+		this.saltExposed = figures.saltExposed();
+		put(figures.size(), figures.raised());
 	}
 
 	/**

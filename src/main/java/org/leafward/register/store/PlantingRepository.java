@@ -18,6 +18,19 @@ public interface PlantingRepository extends JpaRepository<PlantingEntity, UUID> 
 	@Query(nativeQuery = true, value = "select * from register.planting where site = any(:sites) order by label, id")
 	List<PlantingEntity> ofSites(UUID[] sites);
 
+	/**
+	 * Of one person, or of everybody but the server; by name of the site, then label.
+	 * Patterns are those of {@code ilike}.
+	 */
+	@QueryHints(@QueryHint(name = "org.hibernate.readOnly", value = "true"))
+	@Query(nativeQuery = true, value = """
+			select p.* from register.planting p join register.site s on s.id = p.site
+			where (case when :everybody then s.owner <> :person else s.owner = :person end)
+				and (p.label ilike :pattern or s.name ilike :pattern or p.species = any(:species))
+			order by s.name, s.id, p.label, p.id limit :size offset :skip
+			""")
+	List<PlantingEntity> search(boolean everybody, UUID person, String pattern, String[] species, int size, long skip);
+
 	long countBySite(UUID site);
 
 }

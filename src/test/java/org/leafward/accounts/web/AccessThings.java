@@ -9,6 +9,7 @@ import java.time.ZoneOffset;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Matcher;
@@ -21,7 +22,10 @@ import org.leafward.accounts.Scope;
 import org.leafward.accounts.Secret;
 import org.leafward.accounts.signin.PersonalTokens;
 import org.leafward.accounts.store.TokenTable;
+import org.leafward.amounts.calculator.Calculation;
+import org.leafward.amounts.calculator.Calculations;
 import org.leafward.care.CareLog;
+import org.leafward.care.KeptCalculations;
 import org.leafward.care.NewObservation;
 import org.leafward.care.Observation;
 import org.leafward.care.PhenologyLog;
@@ -39,18 +43,18 @@ import org.leafward.measure.GeoPoint;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.NewSite;
+import org.leafward.register.NewSoilTest;
 import org.leafward.register.NewWatering;
 import org.leafward.register.Placement;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
-import org.leafward.register.SoilTexture;
-import org.leafward.register.Sun;
-import org.leafward.register.NewSoilTest;
 import org.leafward.register.SoilDrainage;
 import org.leafward.register.SoilExtract;
 import org.leafward.register.SoilFigures;
 import org.leafward.register.SoilTests;
+import org.leafward.register.SoilTexture;
+import org.leafward.register.Sun;
 import org.leafward.register.Waterings;
 import org.leafward.register.Wind;
 import org.leafward.reminders.Series;
@@ -105,11 +109,16 @@ class AccessThings {
 
 	private final SignedLinks links;
 
+	private final Calculations calculations;
+
+	private final KeptCalculations kept;
+
 	private int made;
 
 	AccessThings(Register register, People people, Waterings waterings, SoilTests soilTests, CareLog log,
 			PhenologyLog phenology, TaskCalendar calendar, Feeds feeds, Stations stations, TokenTable tokens,
-			JdbcClient database, Clock clock, PackHistory packs, SignedLinks links) {
+			JdbcClient database, Clock clock, PackHistory packs, SignedLinks links, Calculations calculations,
+			KeptCalculations kept) {
 		this.register = register;
 		this.people = people;
 		this.waterings = waterings;
@@ -124,6 +133,8 @@ class AccessThings {
 		this.clock = clock;
 		this.packs = packs;
 		this.links = links;
+		this.calculations = calculations;
+		this.kept = kept;
 	}
 
 	/**
@@ -195,6 +206,19 @@ class AccessThings {
 					null)
 			.id()
 			.value();
+	}
+
+	private UUID kept(Having having) {
+		PlantingId planting = new PlantingId(having.planting());
+		Calculation water = this.calculations.of("water",
+				Map.of("what", "pot", "pot", String.valueOf(5 + this.made++)));
+		this.kept.keep(water, planting, null, null);
+		return this.kept.latest(planting, 0, 200)
+			.stream()
+			.filter((one) -> one.inputs().equals(water.query()))
+			.findFirst()
+			.orElseThrow()
+			.id();
 	}
 
 	private UUID watering(SiteId site) {
@@ -327,6 +351,8 @@ class AccessThings {
 			case "u" -> end(this.links.stop(having.owner(), "mail", Series.SINGLE));
 			case "outbox" -> having.mail().toString();
 			case "post-room" -> refused(having).toString();
+			case "keep" -> "water";
+			case "kept" -> kept(having).toString();
 			case "tokens" -> (ends ? token(having.owner()) : having.token()).toString();
 			case "people", "accounts" -> having.owner().toString();
 			case "stations" -> STATION;
