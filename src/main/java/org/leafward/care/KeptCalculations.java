@@ -24,6 +24,8 @@ import org.leafward.register.SiteId;
 import org.leafward.register.SiteSetting;
 import org.leafward.register.SoilTests;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
+import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Keeps answers of calculators for plantings: their figures go into the register, so that
@@ -186,9 +188,11 @@ public class KeptCalculations {
 	}
 
 	/**
-	 * Forgets what was kept for plantings that are no more.
+	 * Forgets what was kept for plantings that are no more, in a transaction of its own,
+	 * as it is called when that of a change has ended.
 	 * @param site the site
 	 */
+	@Transactional(propagation = Propagation.REQUIRES_NEW)
 	public void tidy(SiteId site) {
 		this.table.keepOnly(site, this.register.plantingsOf(site).stream().map(Planting::id).toList());
 	}
