@@ -37,6 +37,13 @@ final class Samples {
 						"Left out this time: Away until the weekend.", 3, false));
 	}
 
+	static List<TaskLine> noted() {
+		TaskLine line = acted().get(0);
+		return List.of(new TaskLine(line.mark(), line.title(), line.plant(), line.site(), line.from(), line.to(),
+				line.href(), null, false, "Done on Thu 12 Nov 2026.",
+				new TaskActs(List.of(new UUID(0, 9)), false, false, true, "home")));
+	}
+
 	private static TaskLine standing(TaskLine line, String words, int number, boolean open) {
 		return new TaskLine(line.mark(), line.title(), line.plant(), line.site(), line.from(), line.to(), line.href(),
 				line.note(), line.withdrawn(), words,

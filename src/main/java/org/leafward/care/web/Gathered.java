@@ -77,7 +77,8 @@ final class Gathered {
 			.thenComparing(TaskLine::to);
 	}
 
-	private static TaskLine line(List<CareTask> group) {
+	/** One line for tasks that differ in the planting only. */
+	static TaskLine line(List<CareTask> group) {
 		TaskLine first = Lines.line(group.get(0));
 		if (group.size() == 1) {
 			return first;

@@ -109,6 +109,7 @@ class SitePage {
 		model.addAttribute("section", "sites");
 		model.addAttribute("site", site);
 		model.addAttribute("seen", seen);
+		model.addAttribute("live", seen.mayChange());
 		model.addAttribute("plantings", plantings.stream().map((planting) -> listed(planting, today)).toList());
 		model.addAttribute("now", now.now());
 		model.addAttribute("tasks", now.next());

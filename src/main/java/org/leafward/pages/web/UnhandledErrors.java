@@ -46,7 +46,7 @@ class UnhandledErrors implements ErrorController {
 		Object address = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
 		String path = (address != null) ? address.toString() : "";
 		if (!forProgram(path)) {
-			return this.answers.page(trouble);
+			return this.answers.page(trouble, request, response);
 		}
 		HttpStatus answered = HttpStatus.valueOf(trouble.status().value());
 		return ResponseEntity.status(answered)

@@ -1,0 +1,86 @@
+package org.leafward.care.core;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.leafward.measure.Explanation;
+
+/**
+ * Why the days of a task moved, told from the steps behind them then and now. It says
+ * which step came out otherwise, and never guesses.
+ */
+public final class WhyMoved {
+
+	private static final String RULE = "Rule";
+
+	private WhyMoved() {
+	}
+
+	/**
+	 * The first difference that dates hang on.
+	 * @param before how the former days came about
+	 * @param now how the days came about
+	 * @return a sentence for readers, for example "Last freeze: now Sat 8 May 2027,
+	 * before Mon 3 May 2027."; empty when no step tells
+	 */
+	public static Optional<String> between(Explanation before, Explanation now) {
+		if (ruleChanged(before, now)) {
+			return Optional.of("The rule itself was changed.");
+		}
+		Predicate<Explanation> counts = (step) -> !step.label().equals(RULE) && step.source() == null;
+		for (Explanation step : now.steps().stream().filter(counts).toList()) {
+			Optional<Explanation> former = named(before.steps(), step.label());
+			if (former.isEmpty()) {
+				return Optional.of(appeared(step));
+			}
+			if (!former.get().value().equals(step.value())) {
+				return Optional.of(differs(former.get(), step));
+			}
+		}
+		return before.steps()
+			.stream()
+			.filter(counts)
+			.filter((step) -> named(now.steps(), step.label()).isEmpty())
+			.findFirst()
+			.map((step) -> "It no longer counts: %s, %s.".formatted(step.label(), step.value()));
+	}
+
+	/** The detail of that step has the version in which the rule last changed. */
+	private static boolean ruleChanged(Explanation before, Explanation now) {
+		Optional<Explanation> former = named(before.steps(), RULE);
+		Optional<Explanation> rule = named(now.steps(), RULE);
+		return former.isPresent() && rule.isPresent() && !former.equals(rule);
+	}
+
+	private static Optional<Explanation> named(List<Explanation> steps, String label) {
+		return steps.stream().filter((step) -> step.label().equals(label)).findFirst();
+	}
+
+	/**
+	 * What the two hang on says more than they do: the freeze more than the beginning.
+	 */
+	private static String differs(Explanation before, Explanation now) {
+		for (Explanation step : now.steps()) {
+			Optional<Explanation> former = named(before.steps(), step.label());
+			if (former.isEmpty() && step.source() == null) {
+				return appeared(step);
+			}
+			if (former.isPresent() && !former.get().value().equals(step.value())) {
+				return pair(former.get(), step);
+			}
+		}
+		return pair(before, now);
+	}
+
+	private static String pair(Explanation before, Explanation now) {
+		return "%s: now %s, before %s.".formatted(now.label(), now.value(), before.value());
+	}
+
+	/** What the weather says stands one step below. */
+	private static String appeared(Explanation step) {
+		String what = step.steps().isEmpty() ? step.value() : step.steps().get(0).label();
+		return step.label().startsWith("Put off") ? "%s: %s.".formatted(step.label(), what)
+				: "%s: %s.".formatted(step.label(), step.value());
+	}
+
+}
