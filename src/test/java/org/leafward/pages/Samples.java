@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-
 import org.leafward.measure.Explanation;
 import org.leafward.pages.FreezeCurve.Chance;
 import org.leafward.pages.YearStrip.Row;

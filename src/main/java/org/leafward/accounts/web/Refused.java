@@ -1,8 +1,8 @@
 package org.leafward.accounts.web;
 
-import java.io.IOException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
 import org.leafward.accounts.signin.SignedIn;
 import org.leafward.pages.Fragments;
 import org.leafward.pages.NotForYou;

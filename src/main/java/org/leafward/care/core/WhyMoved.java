@@ -2,7 +2,7 @@ package org.leafward.care.core;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import org.leafward.measure.Explanation;
 
 /**
@@ -12,6 +12,9 @@ import org.leafward.measure.Explanation;
 public final class WhyMoved {
 
 	private static final String RULE = "Rule";
+
+	/** As {@code measure.DayWords} writes it. */
+	private static final Pattern DATE = Pattern.compile("(Mon|Tue|Wed|Thu|Fri|Sat|Sun) \\d{1,2} \\w{3} \\d{4}");
 
 	private WhyMoved() {
 	}
@@ -27,22 +30,32 @@ public final class WhyMoved {
 		if (ruleChanged(before, now)) {
 			return Optional.of("The rule itself was changed.");
 		}
-		Predicate<Explanation> counts = (step) -> !step.label().equals(RULE) && step.source() == null;
-		for (Explanation step : now.steps().stream().filter(counts).toList()) {
-			Optional<Explanation> former = named(before.steps(), step.label());
-			if (former.isEmpty()) {
+		List<Explanation> former = dated(without(before.steps(), now.steps()));
+		for (Explanation step : dated(without(now.steps(), before.steps()))) {
+			Optional<Explanation> same = named(former, step.label());
+			if (same.isEmpty()) {
 				return Optional.of(appeared(step));
 			}
-			if (!former.get().value().equals(step.value())) {
-				return Optional.of(differs(former.get(), step));
+			if (!same.get().value().equals(step.value())) {
+				return Optional.of(differs(same.get(), step));
 			}
 		}
-		return before.steps()
-			.stream()
-			.filter(counts)
+		return former.stream()
 			.filter((step) -> named(now.steps(), step.label()).isEmpty())
 			.findFirst()
 			.map((step) -> "It no longer counts: %s, %s.".formatted(step.label(), step.value()));
+	}
+
+	/** Amounts stand among the steps too, and change by themselves. */
+	private static List<Explanation> dated(List<Explanation> steps) {
+		return steps.stream().filter((step) -> DATE.matcher(step.value()).lookingAt()).toList();
+	}
+
+	/** Steps that dates hang on, but for those that are the same in the other list. */
+	private static List<Explanation> without(List<Explanation> steps, List<Explanation> others) {
+		return steps.stream()
+			.filter((step) -> !step.label().equals(RULE) && step.source() == null && !others.contains(step))
+			.toList();
 	}
 
 	/** The detail of that step has the version in which the rule last changed. */
@@ -60,13 +73,14 @@ public final class WhyMoved {
 	 * What the two hang on says more than they do: the freeze more than the beginning.
 	 */
 	private static String differs(Explanation before, Explanation now) {
-		for (Explanation step : now.steps()) {
-			Optional<Explanation> former = named(before.steps(), step.label());
-			if (former.isEmpty() && step.source() == null) {
+		List<Explanation> former = without(before.steps(), now.steps());
+		for (Explanation step : without(now.steps(), before.steps())) {
+			Optional<Explanation> same = named(former, step.label());
+			if (same.isEmpty()) {
 				return appeared(step);
 			}
-			if (former.isPresent() && !former.get().value().equals(step.value())) {
-				return pair(former.get(), step);
+			if (!same.get().value().equals(step.value())) {
+				return pair(same.get(), step);
 			}
 		}
 		return pair(before, now);

@@ -15,7 +15,6 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.leafward.amounts.Degrees;
 import org.leafward.care.CareTask;

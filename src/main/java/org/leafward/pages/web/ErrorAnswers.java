@@ -6,11 +6,10 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.apache.catalina.connector.ClientAbortException;
 import org.jspecify.annotations.Nullable;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
-
 import org.leafward.measure.BadInput;
 import org.leafward.pages.Fragments;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.core.NestedExceptionUtils;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;

@@ -63,6 +63,10 @@ class WhyMovedTests {
 	@Test
 	void whatNoStepTellsIsNotMadeUp() {
 		assertThat(WhyMoved.between(task(1, begins("Sat 10 Apr 2027")), task(1, begins("Sat 10 Apr 2027")))).isEmpty();
+		assertThat(WhyMoved.between(task(1, begins("Sat 10 Apr 2027"), Explanation.of("Water", "12 L")),
+				task(1, begins("Sat 10 Apr 2027"), Explanation.of("Water", "14 L"))))
+			.as("an amount is no reason")
+			.isEmpty();
 	}
 
 }
