@@ -21,8 +21,8 @@ public final class Fragments {
 	}
 
 	/**
-	 * Whether a part of a page is asked for. Marks the answer as one that hangs on it,
-	 * so that no cache gives a part to somebody who wants the page.
+	 * Whether a part of a page is asked for. Marks the answer as one that hangs on it, so
+	 * that no cache gives a part to somebody who wants the page.
 	 * @param request the request
 	 * @param response its answer
 	 * @return false for a page

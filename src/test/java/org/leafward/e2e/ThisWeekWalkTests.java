@@ -66,7 +66,8 @@ class ThisWeekWalkTests {
 		done.click();
 		By undo = By.cssSelector("li.task " + UNDO + "#" + id);
 		new WebDriverWait(this.page, LONGEST).until((driver) -> !driver.findElements(undo).isEmpty());
-		assertThat(this.page.findElement(By.cssSelector("li.task:has(#" + id + ")")).getText()).contains(title, "Done on");
+		assertThat(this.page.findElement(By.cssSelector("li.task:has(#" + id + ")")).getText()).contains(title,
+				"Done on");
 		new WebDriverWait(this.page, LONGEST)
 			.until((driver) -> id.equals(driver.switchTo().activeElement().getAttribute("id")));
 		assertThat(this.page.findElement(By.id("said")).getText()).startsWith("Noted as done: " + title);
@@ -102,7 +103,8 @@ class ThisWeekWalkTests {
 		WebElement done = this.page.findElement(By.cssSelector("li.task " + DONE));
 		String task = done.getAttribute("id").substring("act-".length());
 		this.browser.follow(done);
-		assertThat(this.page.findElement(By.cssSelector("section[role=status]")).getText()).startsWith("Noted as done: ");
+		assertThat(this.page.findElement(By.cssSelector("section[role=status]")).getText())
+			.startsWith("Noted as done: ");
 		healthy("week-done-plain");
 		this.browser.follow(this.page.findElement(By.cssSelector("li.task " + UNDO + "#act-" + task)));
 		assertThat(this.page.findElement(By.cssSelector("section[role=status]")).getText()).startsWith("Taken back: ");

@@ -134,7 +134,9 @@ class TemplateTests {
 			.isEqualTo("Sign out");
 	}
 
-	/** Items 3.4.3 and 14.3.3 of the security list: nothing is evaluated, nothing kept. */
+	/**
+	 * Items 3.4.3 and 14.3.3 of the security list: nothing is evaluated, nothing kept.
+	 */
 	@Test
 	void whatChangesInPlaceIsToldToEvaluateAndKeepNothing() throws IOException {
 		Document page = page("care/home", VIEWER);

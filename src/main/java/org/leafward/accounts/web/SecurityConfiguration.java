@@ -128,7 +128,9 @@ class SecurityConfiguration {
 			@Value("${leafward.accounts.longest-session:90d}") Duration longest) {
 		String signIn = this.demo ? "/people" : SIGN_IN;
 		http.authorizeHttpRequests((opens) -> {
-			opens.requestMatchers(HttpMethod.GET, "/js/push.js", "/push-worker.js", "/js/live.js", "/js/htmx-2.0.8.min.js")
+			opens
+				.requestMatchers(HttpMethod.GET, "/js/push.js", "/push-worker.js", "/js/live.js",
+						"/js/htmx-2.0.8.min.js")
 				.permitAll();
 			opens.requestMatchers("/css/**", "/actuator/health", SIGN_IN, SIGN_IN + "/*", "/error").permitAll();
 			opens.requestMatchers(HttpMethod.GET, "/calculators", "/calculators/*").permitAll();

@@ -139,10 +139,7 @@ public class NewsTable {
 				where t.person = ? and t.to_day >= ? and t.from_day between ? and ? and t.state = 'PLANNED'
 					and t.kind <> 'HOLD_OFF'
 				order by t.from_day, w.title, t.id limit 1
-				""")
-			.params(person.value(), days.from(), days.from(), days.to())
-			.query(TaskRows::task)
-			.optional();
+				""").params(person.value(), days.from(), days.from(), days.to()).query(TaskRows::task).optional();
 	}
 
 }

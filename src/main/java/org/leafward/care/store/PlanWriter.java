@@ -105,23 +105,25 @@ public class PlanWriter {
 	 */
 	private void change(List<PlannedTask> changed, Function<Explanation, UUID> nameOf, OffsetDateTime at) {
 		OffsetDateTime weekAgo = at.minusDays(NewsTable.WEEK);
-		this.batches.batchUpdate("""
-				update care.task t set plant = ?, kind = ?, work = ?, from_day = n.from_day, to_day = n.to_day, wording = ?,
-					pack_version = ?, explanation = ?, ramp_step = ?, ramp_held = ?, state = 'PLANNED',
-					withdrawn_because = null,
-					sequence = sequence + 1, changed_at = greatest(n.at, changed_at + interval '1 second'),
-					was_from = case when n.anew then t.from_day else was_from end,
-					was_to = case when n.anew then t.to_day else was_to end,
-					was_explanation = case when n.anew then t.explanation else was_explanation end,
-					was_until = case when n.anew then n.at else was_until end
-				from (select m.*, (m.from_day <> o.from_day or m.to_day <> o.to_day)
-						and (o.was_until is null or o.was_until < m.week_ago
-							or abs(m.from_day - o.from_day) >= %d or abs(m.to_day - o.to_day) >= %d) as anew
-					from (select cast(? as uuid) as id, cast(? as date) as from_day, cast(? as date) as to_day,
-							cast(? as timestamptz) as at, cast(? as timestamptz) as week_ago) m
-						join care.task o on o.id = m.id) n
-				where t.id = n.id and t.state in ('PLANNED', 'WITHDRAWN')
-				""".formatted(NewsTable.FAR_DAYS, NewsTable.FAR_DAYS),
+		this.batches.batchUpdate(
+				"""
+						update care.task t set plant = ?, kind = ?, work = ?, from_day = n.from_day, to_day = n.to_day, wording = ?,
+							pack_version = ?, explanation = ?, ramp_step = ?, ramp_held = ?, state = 'PLANNED',
+							withdrawn_because = null,
+							sequence = sequence + 1, changed_at = greatest(n.at, changed_at + interval '1 second'),
+							was_from = case when n.anew then t.from_day else was_from end,
+							was_to = case when n.anew then t.to_day else was_to end,
+							was_explanation = case when n.anew then t.explanation else was_explanation end,
+							was_until = case when n.anew then n.at else was_until end
+						from (select m.*, (m.from_day <> o.from_day or m.to_day <> o.to_day)
+								and (o.was_until is null or o.was_until < m.week_ago
+									or abs(m.from_day - o.from_day) >= %d or abs(m.to_day - o.to_day) >= %d) as anew
+							from (select cast(? as uuid) as id, cast(? as date) as from_day, cast(? as date) as to_day,
+									cast(? as timestamptz) as at, cast(? as timestamptz) as week_ago) m
+								join care.task o on o.id = m.id) n
+						where t.id = n.id and t.state in ('PLANNED', 'WITHDRAWN')
+						"""
+					.formatted(NewsTable.FAR_DAYS, NewsTable.FAR_DAYS),
 				changed.stream()
 					.map((task) -> new @Nullable Object[] { task.plant(), task.kind().name(), task.work().name(),
 							task.wording().name(), task.packVersion(), nameOf.apply(task.explanation()),

@@ -152,8 +152,9 @@ record ThisWeek(DayWindow days, String lead, @Nullable String why, @Nullable Str
 		}
 
 		private static String lead(Work work, @Nullable CareTask next, LocalDate today) {
-			return WeekLead.of(work.toDo(), work.holdOffs().size(), (next != null)
-					? new WeekLead.Next(next.window().from(), next.text().title(), next.plant()) : null, today);
+			return WeekLead.of(work.toDo(), work.holdOffs().size(),
+					(next != null) ? new WeekLead.Next(next.window().from(), next.text().title(), next.plant()) : null,
+					today);
 		}
 
 		private ZoneId zone(PersonId person) {
@@ -169,9 +170,7 @@ record ThisWeek(DayWindow days, String lead, @Nullable String why, @Nullable Str
 		}
 
 		private boolean planted(List<Site> sites) {
-			return sites.stream()
-				.limit(SOME_SITES)
-				.anyMatch((site) -> !this.register.plantingsOf(site.id()).isEmpty());
+			return sites.stream().limit(SOME_SITES).anyMatch((site) -> !this.register.plantingsOf(site.id()).isEmpty());
 		}
 
 		private Work work(List<CareTask> tasks, LocalDate today, boolean all) {
@@ -187,7 +186,8 @@ record ThisWeek(DayWindow days, String lead, @Nullable String why, @Nullable Str
 								.sorted(Gathered.byUrgency(today))
 								.toList(),
 							all ? MOST_OF_ALL : MOST_TO_DO),
-					Part.of("Out into the light", Gathered.lines(of(TaskKind.RAMP_DAY, acting), standings, "home"), most),
+					Part.of("Out into the light", Gathered.lines(of(TaskKind.RAMP_DAY, acting), standings, "home"),
+							most),
 					Part.of("Leave alone", Gathered.lines(of(TaskKind.HOLD_OFF, planned)), most),
 					Part.of("Look for", Gathered.lines(of(TaskKind.WATCH, acting), standings, "home"), most));
 		}

@@ -218,9 +218,9 @@ record Tonight(List<Risk> risks, int more, @Nullable String quiet, @Nullable Str
 				.filter(this::forACold)
 				.forEach((task) -> cold.computeIfAbsent(task.site(), (key) -> new ArrayList<>()).add(task));
 			Surroundings around = this.surroundings.of(some.stream().map(Site::point).toList());
-			return Tonight.of(
-					some.stream().map((site) -> night(site, around, now, cold.getOrDefault(site.id(), List.of()))).toList(),
-					now);
+			return Tonight.of(some.stream()
+				.map((site) -> night(site, around, now, cold.getOrDefault(site.id(), List.of())))
+				.toList(), now);
 		}
 
 		private Night night(Site site, Surroundings around, Instant now, List<CareTask> cold) {

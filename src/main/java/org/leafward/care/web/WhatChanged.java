@@ -20,7 +20,9 @@ import org.leafward.pages.Formats;
 import org.leafward.pages.TaskLine;
 import org.leafward.register.SiteId;
 
-/** What planning changed of late, told with the reason; what is alike is told together. */
+/**
+ * What planning changed of late, told with the reason; what is alike is told together.
+ */
 final class WhatChanged {
 
 	private WhatChanged() {
@@ -47,8 +49,10 @@ final class WhatChanged {
 			CareTask task = one.task();
 			// Of a repeat only the first, as in all lists.
 			if (seen.add(List.of(task.subject(), task.rule(), task.season()))) {
-				groups.computeIfAbsent(new Key(task.rule(), task.text().title(), task.site(), task.window(), one.was(),
-						one.backAt(), task.withdrawnBecause()), (key) -> new ArrayList<>()).add(one);
+				groups
+					.computeIfAbsent(new Key(task.rule(), task.text().title(), task.site(), task.window(), one.was(),
+							one.backAt(), task.withdrawnBecause()), (key) -> new ArrayList<>())
+					.add(one);
 			}
 		}
 		List<TaskId> moved = groups.values()

@@ -208,7 +208,8 @@ class RegisterPages {
 			return "The name has %d characters: write at most %d.".formatted(typed.length(), SpeciesSearch.LONGEST);
 		}
 		return this.species.suggest(typed).isEmpty()
-				? "No plant of the catalogue is called “%s”: look at its spelling, or try its botanical name.".formatted(typed)
+				? "No plant of the catalogue is called “%s”: look at its spelling, or try its botanical name."
+					.formatted(typed)
 				: "“%s” is not one plant’s name without doubt: pick one of the list below it.".formatted(typed);
 	}
 
@@ -221,8 +222,7 @@ class RegisterPages {
 		model.addAttribute("form", form);
 		model.addAttribute("errors", errors);
 		model.addAttribute("searched", typed);
-		model.addAttribute("found",
-				(typed.length() > SpeciesSearch.LONGEST) ? List.of() : this.species.suggest(typed));
+		model.addAttribute("found", (typed.length() > SpeciesSearch.LONGEST) ? List.of() : this.species.suggest(typed));
 		model.addAttribute("picked", picked);
 		model.addAttribute("placements", choices(Placement.values(), Placement::words));
 		model.addAttribute("raisedIn", SizePages.places());

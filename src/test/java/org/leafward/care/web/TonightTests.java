@@ -39,13 +39,15 @@ class TonightTests {
 
 	@Test
 	void aRiskNamesTheLowThePlaceAndWhatToDo() {
-		Tonight night = Tonight.of(List.of(night("Orchard Lane", -2.2, task(Work.MOVE, "basil pot", "Orchard Lane"),
-				task(Work.COVER, "tomatoes", "Orchard Lane"), task(Work.COVER, "peppers", "Orchard Lane"))), NOW);
+		Tonight night = Tonight.of(
+				List.of(night("Orchard Lane", -2.2, task(Work.MOVE, "basil pot", "Orchard Lane"),
+						task(Work.COVER, "tomatoes", "Orchard Lane"), task(Work.COVER, "peppers", "Orchard Lane"))),
+				NOW);
 		Risk risk = night.risks().get(0);
 		assertThat(risk.low()).isEqualTo("Tonight −2 °C (28 °F)");
 		assertThat(risk.sites()).containsExactly("Orchard Lane");
-		assertThat(risk.deeds().toString()).isEqualTo(
-				"[Deed[verb=Cover, plants=[tomatoes, peppers]], Deed[verb=Bring in, plants=[basil pot]]]");
+		assertThat(risk.deeds().toString())
+			.isEqualTo("[Deed[verb=Cover, plants=[tomatoes, peppers]], Deed[verb=Bring in, plants=[basil pot]]]");
 		assertThat(night.made()).isEqualTo("The forecast is 3 hours old.");
 		assertThat(night.quiet()).isNull();
 	}

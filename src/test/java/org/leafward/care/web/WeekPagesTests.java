@@ -208,19 +208,20 @@ class WeekPagesTests {
 	@Test
 	void doneIsOnePressAndTheWayBackStandsThereWithoutScript() throws Exception {
 		CareTask task = cover();
-		MvcResult done = this.web.perform(with(post("/tasks/done").param("task", task.id().toString())
-			.param("back", "home")
-			.with(csrf()))).andReturn();
+		MvcResult done = this.web
+			.perform(with(post("/tasks/done").param("task", task.id().toString()).param("back", "home").with(csrf())))
+			.andReturn();
 		assertThat(done.getResponse().getRedirectedUrl()).isEqualTo("/");
 		assertThat(state(task)).isEqualTo(TaskState.DONE);
 		Document page = page(get("/").flashAttrs(done.getFlashMap()));
-		assertThat(page.select("section[role=status]").text()).startsWith("Noted as done: Cover for a night near frost");
+		assertThat(page.select("section[role=status]").text())
+			.startsWith("Noted as done: Cover for a night near frost");
 		Element undo = page.selectFirst("form[action=/tasks/undo]");
 		assertThat(undo.select("input[name=task]").eachAttr("value")).containsExactly(task.id().toString());
 		assertThat(page(get("/")).select("form[action=/tasks/undo]")).as("told once").isEmpty();
-		MvcResult undone = this.web.perform(with(post("/tasks/undo").param("task", task.id().toString())
-			.param("back", "home")
-			.with(csrf()))).andReturn();
+		MvcResult undone = this.web
+			.perform(with(post("/tasks/undo").param("task", task.id().toString()).param("back", "home").with(csrf())))
+			.andReturn();
 		assertThat(state(task)).isEqualTo(TaskState.PLANNED);
 		assertThat(page(get("/").flashAttrs(undone.getFlashMap())).select("section[role=status]").text())
 			.startsWith("Taken back: ");
@@ -229,9 +230,8 @@ class WeekPagesTests {
 	@Test
 	void aPartOfThePageIsAnsweredWithTheLineAlone() throws Exception {
 		CareTask task = cover();
-		MockHttpServletResponse done = part(post("/tasks/done").param("task", task.id().toString())
-			.param("back", "home")
-			.with(csrf()));
+		MockHttpServletResponse done = part(
+				post("/tasks/done").param("task", task.id().toString()).param("back", "home").with(csrf()));
 		assertThat(done.getStatus()).isEqualTo(200);
 		assertThat(done.getHeaders("Vary")).contains("HX-Request");
 		assertThat(done.getContentAsString()).doesNotContain("<html", "<h1", "<main");
@@ -243,9 +243,9 @@ class WeekPagesTests {
 		assertThat(line.select("form input[name=_csrf]")).isNotEmpty();
 		assertThat(line.select("[hx-swap-oob=innerHTML:#said]").text()).startsWith("Noted as done: Cover for a night");
 		assertThat(line.select("[hx-swap-oob=innerHTML:#lead]").text()).isNotBlank();
-		Document back = Jsoup.parseBodyFragment(part(post("/tasks/undo").param("task", task.id().toString())
-			.param("back", "site")
-			.with(csrf())).getContentAsString());
+		Document back = Jsoup.parseBodyFragment(
+				part(post("/tasks/undo").param("task", task.id().toString()).param("back", "site").with(csrf()))
+					.getContentAsString());
 		assertThat(back.select("form[hx-post=/tasks/done] button").attr("id")).isEqualTo("act-" + task.id());
 		assertThat(back.select("input[name=back]").val()).isEqualTo("site");
 		assertThat(back.select("[hx-swap-oob=innerHTML:#lead]")).as("only This week has it").isEmpty();
@@ -265,9 +265,8 @@ class WeekPagesTests {
 		assertThat(refused.getHeader("HX-Retarget")).isEqualTo("#wrong-" + task.id());
 		assertThat(refused.getHeader("HX-Reswap")).isEqualTo("innerHTML");
 		assertThat(refused.getContentAsString()).contains("reason").doesNotContain("<html");
-		MockHttpServletResponse gone = part(post("/tasks/done").param("task", UUID.randomUUID().toString())
-			.param("back", "home")
-			.with(csrf()));
+		MockHttpServletResponse gone = part(
+				post("/tasks/done").param("task", UUID.randomUUID().toString()).param("back", "home").with(csrf()));
 		assertThat(gone.getStatus()).isEqualTo(404);
 		assertThat(gone.getHeader("HX-Retarget")).isEqualTo("#said");
 		assertThat(gone.getContentAsString()).contains("There is no task").doesNotContain("<html");
@@ -293,8 +292,9 @@ class WeekPagesTests {
 	@Test
 	void onlyPagesOfPeopleWhoAreSignedInMayLoadScripts() throws Exception {
 		MockHttpServletResponse mine = this.web.perform(with(get("/"))).andReturn().getResponse();
-		assertThat(mine.getHeader("Content-Security-Policy")).contains("default-src 'none'", "script-src 'self'",
-				"connect-src 'self'", "form-action 'self'", "base-uri 'none'")
+		assertThat(mine.getHeader("Content-Security-Policy"))
+			.contains("default-src 'none'", "script-src 'self'", "connect-src 'self'", "form-action 'self'",
+					"base-uri 'none'")
 			.doesNotContain("unsafe", "worker-src", "http:", "https:", "*");
 		Document page = Jsoup.parse(mine.getContentAsString());
 		for (String script : page.select("script").eachAttr("src")) {
@@ -311,7 +311,10 @@ class WeekPagesTests {
 		}
 	}
 
-	/** The hash is the one that htmx's makers publish for 2.0.8 in their installation notes. */
+	/**
+	 * The hash is the one that htmx's makers publish for 2.0.8 in their installation
+	 * notes.
+	 */
 	@Test
 	void htmxIsServedAsPublishedAndKeptForLong() throws Exception {
 		MockHttpServletResponse plain = this.web.perform(get("/js/htmx-2.0.8.min.js")).andReturn().getResponse();
@@ -384,8 +387,8 @@ class WeekPagesTests {
 		this.replanning.derive(this.site.id());
 		assertThat(this.news.of(this.person, TODAY)).filteredOn((one) -> one.task().id().equals(task.id()))
 			.singleElement()
-			.satisfies((one) -> assertThat(one.backAt())
-				.isBetween(this.clock.instant().minus(Duration.ofMinutes(1)), this.clock.instant()));
+			.satisfies((one) -> assertThat(one.backAt()).isBetween(this.clock.instant().minus(Duration.ofMinutes(1)),
+					this.clock.instant()));
 	}
 
 	@Test
@@ -438,12 +441,12 @@ class WeekPagesTests {
 		assertThat(page(get("/plants/search").param("q", "tomates")).select("h1").text()).isEqualTo("Find a plant");
 		assertThat(part(get("/plants/search").param("q", "x".repeat(90))).getStatus()).isEqualTo(400);
 
-		Document found = page(post(form).param("species", "maple").param("label", "at the gate").param("find", "1").with(csrf()));
+		Document found = page(
+				post(form).param("species", "maple").param("label", "at the gate").param("find", "1").with(csrf()));
 		assertThat(found.getElementById("label").val()).isEqualTo("at the gate");
 		assertThat(found.select("input[name=picked]").size()).isBetween(2, 12);
 		int before = this.register.plantingsOf(this.site.id()).size();
-		MockHttpServletResponse unsure = this.web
-			.perform(with(planting(form, "maple").with(csrf())))
+		MockHttpServletResponse unsure = this.web.perform(with(planting(form, "maple").with(csrf())))
 			.andReturn()
 			.getResponse();
 		assertThat(unsure.getStatus()).isEqualTo(400);
@@ -459,7 +462,10 @@ class WeekPagesTests {
 			.isEqualTo("acer-rubrum");
 		assertThat(species(planting(form, "buxus-sempervirens"))).isEqualTo("buxus-sempervirens");
 		assertThat(Jsoup
-			.parse(this.web.perform(with(planting(form, "zzzqq").with(csrf()))).andReturn().getResponse().getContentAsString())
+			.parse(this.web.perform(with(planting(form, "zzzqq").with(csrf())))
+				.andReturn()
+				.getResponse()
+				.getContentAsString())
 			.select("#species-error")
 			.text()).startsWith("No plant of the catalogue is called “zzzqq”");
 	}

@@ -68,8 +68,8 @@ class WhatChangedTests {
 	void whatIsAlikeIsToldTogetherAndOfARepeatTheFirst() {
 		CareTask task = TaskFixture.task("sow", LocalDate.of(2026, 4, 14));
 		CareTask later = TaskFixture.task("sow later", LocalDate.of(2026, 4, 20));
-		List<TaskLine> lines = lines(List.of(new News(of(task, "beans"), WAS, null), new News(of(task, "peas"), WAS, null),
-				new News(task, WAS, null), new News(later, WAS, null)));
+		List<TaskLine> lines = lines(List.of(new News(of(task, "beans"), WAS, null),
+				new News(of(task, "peas"), WAS, null), new News(task, WAS, null), new News(later, WAS, null)));
 		assertThat(lines).hasSize(1);
 		assertThat(lines.get(0).plant()).isEqualTo("beans; hedge by the gate (common boxwood); peas");
 	}
