@@ -82,7 +82,23 @@ public class SpeciesSearch {
 			.flatMap((form) -> this.catalogue.called(form).stream())
 			.distinct()
 			.toList();
-		return (called.size() == 1) ? Optional.of(called.get(0).id()) : Optional.empty();
+		return (called.size() == 1 && !meansMany(called.get(0), typed)) ? Optional.of(called.get(0).id())
+				: Optional.empty();
+	}
+
+	/**
+	 * Whether a name of one species in one language is part of the names of others in
+	 * another: "maple" is one tree's name somewhere.
+	 */
+	private boolean meansMany(Species one, String typed) {
+		List<String> wanted = forms(typed).stream().map(NameSearch::fold).toList();
+		return this.catalogue.search(typed, MOST)
+			.stream()
+			.filter((other) -> !other.equals(one))
+			.anyMatch((other) -> wanted.stream()
+				.anyMatch((form) -> (" " + NameSearch.fold(other.commonName()) + " ").contains(" " + form + " ")))
+				&& Stream.of(one.commonName(), one.botanicalName())
+					.noneMatch((name) -> wanted.contains(NameSearch.fold(name)));
 	}
 
 	private Optional<Species> byId(String typed) {

@@ -41,6 +41,8 @@ class SpeciesSearchTests {
 		assertThat(this.search.sure("buxus-sempervirens")).contains(new SpeciesId("buxus-sempervirens"));
 		assertThat(this.search.sure(" Buxus sempervirens ")).contains(new SpeciesId("buxus-sempervirens"));
 		assertThat(this.search.sure("tomatoes")).contains(new SpeciesId("solanum-lycopersicum"));
+		assertThat(this.search.sure("tomate")).contains(new SpeciesId("solanum-lycopersicum"));
+		assertThat(this.search.sure("maple")).as("many have it in their names").isEmpty();
 		assertThat(this.search.sure("tom")).isEmpty();
 		assertThat(this.search.sure("")).isEmpty();
 		assertThat(this.search.sure("no such plant")).isEmpty();
