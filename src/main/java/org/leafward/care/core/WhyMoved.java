@@ -92,9 +92,9 @@ public final class WhyMoved {
 
 	/** What the weather says stands one step below. */
 	private static String appeared(Explanation step) {
-		String what = step.steps().isEmpty() ? step.value() : step.steps().get(0).label();
-		return step.label().startsWith("Put off") ? "%s: %s.".formatted(step.label(), what)
-				: "%s: %s.".formatted(step.label(), step.value());
+		return (step.label().startsWith("Put off") && !step.steps().isEmpty())
+				? "%s: %s.".formatted(step.label(), step.steps().get(0).label())
+				: "%s, %s.".formatted(step.label(), step.value());
 	}
 
 }

@@ -37,7 +37,7 @@ class WhyMovedTests {
 		assertThat(WhyMoved.between(
 				task(1, begins("Sat 10 Apr 2027", Explanation.of("Estimate of first bloom", "Sat 10 Apr 2027"))),
 				task(1, begins("Wed 14 Apr 2027", Explanation.of("Observed here: first bloom", "Wed 14 Apr 2027")))))
-			.contains("Observed here: first bloom: Wed 14 Apr 2027.");
+			.contains("Observed here: first bloom, Wed 14 Apr 2027.");
 	}
 
 	@Test

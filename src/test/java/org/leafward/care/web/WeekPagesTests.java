@@ -362,7 +362,7 @@ class WeekPagesTests {
 		assertThat(told).extracting((one) -> one.task().id()).containsAll(moved);
 		assertThat(told).allSatisfy((one) -> assertThat(one.was()).isEqualTo(before.get(one.task().id()).window()));
 		assertThat(this.news.why(moved).values()).isNotEmpty()
-			.allSatisfy((why) -> assertThat(why).containsIgnoringCase("bloom"));
+			.allSatisfy((why) -> assertThat(why).endsWith("Sun 10 May 2026."));
 		Element changed = page(get("/")).selectFirst("h2:contains(What changed) + ul");
 		assertThat(changed.text()).contains("Now ", ", was ", "lilac");
 		assertThat(changed.select(".task-title a").eachAttr("href")).allMatch((href) -> href.startsWith("/tasks/"));
