@@ -93,9 +93,10 @@ public class Forecasts {
 	 * A forecast that can be leaned on.
 	 *
 	 * @param station the station
+	 * @param issuedAt when it was made
 	 * @param days in their order
 	 */
-	record Fresh(Station station, List<ForecastDay> days) {
+	record Fresh(Station station, Instant issuedAt, List<ForecastDay> days) {
 	}
 
 	/** The forecasts of some stations, of those that have one that isn't stale. */
@@ -106,7 +107,7 @@ public class Forecasts {
 		for (Station station : stations) {
 			ForecastTable.Version version = versions.get(station.id());
 			if (version != null && !stale(version.head())) {
-				fresh.put(station.id(), new Fresh(station,
+				fresh.put(station.id(), new Fresh(station, version.head().issuedAt(),
 						this.days.get(version, () -> this.forecasts.days(station.id(), version.head().source()))));
 			}
 		}
@@ -118,7 +119,10 @@ public class Forecasts {
 		Set<StationId> with = this.forecasts.among(stations.stream().map(Station::id).toList());
 		return stations.stream()
 			.filter((station) -> with.contains(station.id()))
-			.flatMap((station) -> fresh(station.id()).map((days) -> new Fresh(station, days)).stream())
+			.flatMap((station) -> this.forecasts.newest(station.id())
+				.filter((head) -> !stale(head))
+				.map((head) -> new Fresh(station, head.issuedAt(), this.forecasts.days(station.id(), head.source())))
+				.stream())
 			.findFirst();
 	}
 

@@ -1,5 +1,6 @@
 package org.leafward.climate;
 
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,6 +58,15 @@ public final class Surroundings {
 			.stream()
 			.flatMap((stored) -> Optional.ofNullable(this.forecasts.get(stored.station().id())).stream())
 			.findFirst();
+	}
+
+	/**
+	 * When the forecast that counts for a place was made.
+	 * @param point the place
+	 * @return empty without one that can be leaned on
+	 */
+	public Optional<Instant> forecastMade(GeoPoint point) {
+		return forecast(point).map(Forecasts.Fresh::issuedAt);
 	}
 
 	/**

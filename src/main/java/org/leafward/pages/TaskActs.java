@@ -19,6 +19,14 @@ public record TaskActs(List<UUID> tasks, boolean done, boolean skip, boolean und
 	}
 
 	/**
+	 * Whether the entry can change where it stands, without another page.
+	 * @return true on the pages whose receiver answers with the entry alone when asked to
+	 */
+	public boolean inPlace() {
+		return this.back.equals("home") || this.back.equals("site");
+	}
+
+	/**
 	 * A name for the parts of the page that belong to the entry.
 	 * @return the first identifier
 	 */

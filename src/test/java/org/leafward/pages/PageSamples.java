@@ -56,6 +56,25 @@ final class PageSamples {
 	record Listed(Object id, String name, String more) {
 	}
 
+	record Week(DayWindow days, String lead, String why, String nextHref, Night tonight, List<WeekPart> parts,
+			boolean noSites, boolean all) {
+	}
+
+	record WeekPart(String title, List<TaskLine> lines, int more) {
+	}
+
+	record Night(List<Risk> risks, int more, String quiet, String coldest, String made, String unknown) {
+	}
+
+	record Risk(String low, List<String> sites, List<Deed> deeds) {
+	}
+
+	record Deed(String verb, List<String> plants) {
+	}
+
+	record Suggestion(String id, String commonName, String botanicalName, String also) {
+	}
+
 	record Silent(String address, String reason, String since) {
 	}
 
@@ -190,15 +209,26 @@ final class PageSamples {
 	/** View name, then its model. */
 	static Map<String, Map<String, Object>> all() {
 		Map<String, Map<String, Object>> all = new LinkedHashMap<>();
-		all.put("care/home", model("section", "week", "lead",
+		all.put("care/home", model("section", "week", "live", true, "week", new Week(
+				new DayWindow(Samples.TODAY, Samples.TODAY.plusDays(6)),
 				"Three things to do this week, and one to leave alone: the hedge wants water before the ground freezes.",
-				"week", new DayWindow(Samples.TODAY, Samples.TODAY.plusDays(6)), "noSites", false, "todo",
-				Samples.todo(), "ramps", List.of(), "holdOffs", Samples.holdOffs(), "watches", Samples.watches(),
-				"ahead",
-				List.of(Samples.line(Mark.RAMP, "Harden off the pansies", "window boxes (pansy)",
-						LocalDate.of(2027, 4, 3), LocalDate.of(2027, 4, 12), null)),
-				"withdrawn", List.of(Samples.line(Mark.DO, "Water the new trees", "young maple (red maple)",
-						Samples.TODAY, Samples.TODAY, "No longer needed: 32 mm of rain fell since Sunday."))));
+				null, "/tasks/1",
+				new Night(
+						List.of(new Risk("Tonight −2 °C (28 °F)", List.of("Orchard Lane", "Mill Road"),
+								List.of(new Deed("Cover", List.of("tomato bed (tomato)", "3 more plantings")),
+										new Deed("Bring in", List.of("basil pot (basil)"))))),
+						1, null, null, "The forecast is 3 hours old.", "Home"),
+				List.of(new WeekPart("To do", Samples.todo(), 4), new WeekPart("Leave alone", Samples.holdOffs(), 0),
+						new WeekPart("Look for", Samples.watches(), 0),
+						new WeekPart("What changed", List.of(Samples.line(Mark.RAMP, "Harden off the pansies",
+								"window boxes (pansy)", LocalDate.of(2027, 4, 3), LocalDate.of(2027, 4, 12),
+								"Now 3 Apr – 12 Apr, was 28 Mar – 6 Apr."),
+								Samples.line(Mark.DO, "Water the new trees", "young maple (red maple)", Samples.TODAY,
+										Samples.TODAY, "No longer needed: 32 mm of rain fell since Sunday.")),
+								0)),
+				false, false), "noted", "Noted as done: Rake the leaves, lawn.", "notedLines", Samples.noted()));
+		all.put("plants/search", model("section", "sites", "searched", "box", "found",
+				List.of(new Suggestion("buxus-sempervirens", "common boxwood", "Buxus sempervirens", "boj común"))));
 		all.put("care/task",
 				model("section", "week", "seen", SEEN, "mark", Mark.DO, "task", task(), "ramp", Samples.light("light"),
 						"explanation", Samples.explanation(), "now",
@@ -232,7 +262,7 @@ final class PageSamples {
 								new Listed(ID, "Home", "Elm County, 3 plantings")),
 						"page", 0, "hasNext", true, "mayAdd", true));
 		all.put("care/site",
-				model("section", "sites", "site", SITE, "lead",
+				model("section", "sites", "live", true, "site", SITE, "lead",
 						"Water the hedge until the ground freezes, about Tue 24 Nov.", "strip", Samples.strip("year"),
 						"now", Samples.acting(), "tasks", Samples.todo(), "lately", Samples.acted(), "plantings",
 						List.of(new PlantingLine(ID, "hedge by the gate", "common boxwood", "Buxus sempervirens",
@@ -305,12 +335,15 @@ final class PageSamples {
 				"Each station around was foretold from the others.", "periods",
 				List.of(new Period("latest-30", "the latest 30 seasons", "1995 to 2024, 1 station", true, "16 May",
 						"2 May", "1 Oct", "19 Sep", "150 days"))));
-		all.put("register/planting-form",
-				model("section", "sites", "site", SITE, "form",
-						new PlantingForm(null, null, "12", null, null, false, true, null, null, null, null, null, null),
-						"errors", Map.of(), "raisedIn", choices("", "It doesn’t", "lamps", "under lamps"), "catalogue",
-						choices("buxus-sempervirens", "common boxwood (Buxus sempervirens)"), "placements",
-						choices("GROUND", "in the ground", "CONTAINER", "in a container")));
+		all.put("register/planting-form", model("section", "sites", "site", SITE, "form",
+				new PlantingForm("box", null, "12", null, null, false, true, null, null, null, null, null, null),
+				"errors",
+				Map.of("species", "“box” is not one plant’s name without doubt: pick one of the list below it."),
+				"raisedIn", choices("", "It doesn’t", "lamps", "under lamps"), "live", true, "searched", "box",
+				"picked", "buxus-sempervirens", "found",
+				List.of(new Suggestion("buxus-sempervirens", "common boxwood", "Buxus sempervirens", null),
+						new Suggestion("acer-negundo", "boxelder", "Acer negundo", "arce negundo")),
+				"placements", choices("GROUND", "in the ground", "CONTAINER", "in a container")));
 		all.put("register/size-form",
 				model("section", "sites", "planting",
 						new Planting(new PlantingId(ID), new SiteId(ID), new SpeciesId("buxus-sempervirens"),

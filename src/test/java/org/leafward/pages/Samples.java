@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-
 import org.leafward.measure.Explanation;
 import org.leafward.pages.FreezeCurve.Chance;
 import org.leafward.pages.YearStrip.Row;
@@ -35,6 +34,13 @@ final class Samples {
 						"Done on Wed 11 Nov 2026.", 2, false),
 				standing(line(Mark.WATCH, "Look for scale", "lilac", TODAY.minusDays(9), TODAY, null),
 						"Left out this time: Away until the weekend.", 3, false));
+	}
+
+	static List<TaskLine> noted() {
+		TaskLine line = acted().get(0);
+		return List.of(new TaskLine(line.mark(), line.title(), line.plant(), line.site(), line.from(), line.to(),
+				line.href(), null, false, "Done on Thu 12 Nov 2026.",
+				new TaskActs(List.of(new UUID(0, 9)), false, false, true, "home")));
 	}
 
 	private static TaskLine standing(TaskLine line, String words, int number, boolean open) {

@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
-
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Document;
@@ -20,17 +19,18 @@ import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.thymeleaf.spring6.SpringTemplateEngine;
-import org.thymeleaf.spring6.view.ThymeleafView;
-import org.thymeleaf.spring6.view.ThymeleafViewResolver;
-import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
-
 import org.springframework.mock.web.MockHttpServletRequest;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.mock.web.MockServletContext;
 import org.springframework.web.context.support.GenericWebApplicationContext;
 import org.springframework.web.servlet.DispatcherServlet;
 import org.springframework.web.servlet.View;
+import org.thymeleaf.spring6.SpringTemplateEngine;
+import org.thymeleaf.spring6.view.ThymeleafView;
+import org.thymeleaf.spring6.view.ThymeleafViewResolver;
+import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -42,6 +42,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 class TemplateTests {
 
 	private static final Viewer VIEWER = new Viewer(UUID.randomUUID(), "Nora Field", false, true);
+
+	/** Pages that change in place where script runs. */
+	private static final Set<String> LIVE = Set.of("care/home", "care/site", "register/planting-form");
 
 	private static final ThymeleafViewResolver VIEWS = views();
 
@@ -55,9 +58,11 @@ class TemplateTests {
 		Document page = page(name, VIEWER);
 		preview(name, page.clone());
 		assertThat(page.select("style, link[rel=stylesheet]:not([href=/css/leafward.css])")).isEmpty();
-		// One page asks the browser something; its script is a file of its own.
-		String script = name.equals("reminders/push") ? "script:not([src=/js/push.js]:empty)" : "script";
-		assertThat(page.select(script)).isEmpty();
+		// One page asks the browser something, some change in place; scripts are files.
+		List<String> scripts = name.equals("reminders/push") ? List.of("/js/push.js")
+				: LIVE.contains(name) ? List.of("/js/htmx-2.0.8.min.js", "/js/live.js") : List.of();
+		assertThat(page.select("script").eachAttr("src")).isEqualTo(scripts);
+		assertThat(page.select("script:not(:empty)")).isEmpty();
 		for (Element element : page.getAllElements()) {
 			for (Attribute attribute : element.attributes()) {
 				String key = attribute.getKey().toLowerCase(Locale.ROOT);
@@ -129,6 +134,47 @@ class TemplateTests {
 			.isEqualTo("Sign out");
 	}
 
+	/**
+	 * Items 3.4.3 and 14.3.3 of the security list: nothing is evaluated, nothing kept.
+	 */
+	@Test
+	void whatChangesInPlaceIsToldToEvaluateAndKeepNothing() throws IOException {
+		Document page = page("care/home", VIEWER);
+		JsonNode config = JsonMapper.shared().readTree(page.select("meta[name=htmx-config]").attr("content"));
+		for (String off : List.of("allowEval", "allowScriptTags", "includeIndicatorStyles", "historyEnabled")) {
+			assertThat(config.get(off).asBoolean(true)).as(off).isFalse();
+		}
+		assertThat(config.get("selfRequestsOnly").asBoolean()).isTrue();
+		assertThat(config.get("historyCacheSize").asInt(1)).isZero();
+		assertThat(page.select("[hx-on], [hx-vars], [hx-ext], [hx-vals], [hx-push-url], [hx-history-elt]")).isEmpty();
+		assertThat(page.select("#said[role=status]")).hasSize(1);
+		Document stranger = page("climate/stations", new Viewer(null, "", false, false));
+		assertThat(stranger.select("script, meta[name=htmx-config], #said")).isEmpty();
+	}
+
+	@Test
+	void aLineChangesInPlaceAndItsFormsWorkWithoutThat() throws IOException {
+		Document page = page("care/site", VIEWER);
+		Element acts = page.selectFirst(".acts:has(form[action=/tasks/done])");
+		assertThat(acts.attr("hx-target")).isEqualTo("closest li");
+		for (Element form : acts.select("form")) {
+			assertThat(form.attr("hx-post")).isEqualTo(form.attr("action"));
+			assertThat(form.attr("method")).isEqualTo("post");
+		}
+		assertThat(acts.select("[role=alert]").attr("id"))
+			.isEqualTo("wrong-" + acts.select("input[name=task]").first().val());
+		assertThat(page("care/task", VIEWER).select("[hx-post]")).as("a page of its own").isEmpty();
+	}
+
+	@Test
+	void theNightIsToldInFewWordsWithWhatCanHurt() throws IOException {
+		Element night = page("care/home", VIEWER).selectFirst("section.tonight");
+		assertThat(night.select("p").eachText()).startsWith("Tonight −2 °C (28 °F) at Orchard Lane, Mill Road.",
+				"Cover: tomato bed (tomato); 3 more plantings.", "Bring in: basil pot (basil).");
+		assertThat(night.text()).contains("The forecast is 3 hours old.", "No lamps or heaters under cloth.");
+		assertThat(night.select("[translate=no]").eachText()).containsExactly("Orchard Lane", "Mill Road");
+	}
+
 	@Test
 	void taskLinesCarryWordAndShape() throws IOException {
 		Document page = page("care/home", VIEWER);
@@ -139,7 +185,8 @@ class TemplateTests {
 		assertThat(page.select("li.task:has(.hatch-line) .kind").text()).isEqualTo("Hold off");
 		assertThat(page.select("li.task.withdrawn .kind").eachText()).containsExactly("Withdrawn");
 		assertThat(page.select("li.task.withdrawn .mark-do")).isEmpty();
-		assertThat(page.select("li.task").first().select(".days").text()).isEqualTo("9 Nov – 24 Nov");
+		assertThat(page.select("h2:contains(To do) + ul li.task").first().select(".days").text())
+			.isEqualTo("9 Nov – 24 Nov");
 	}
 
 	@Test

@@ -9,8 +9,9 @@ import org.leafward.accounts.signin.LinkMail;
 import org.leafward.accounts.signin.LinkProvider;
 import org.leafward.accounts.signin.OneTimeLinks;
 import org.leafward.accounts.signin.OperatorToken;
-import org.springframework.beans.factory.annotation.Value;
 import org.leafward.accounts.signin.PersonalTokens;
+import org.leafward.accounts.signin.SignedIn;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -23,11 +24,11 @@ import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
-import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
-import org.springframework.security.web.authentication.ott.OneTimeTokenAuthenticationFilter;
 import org.springframework.security.web.authentication.logout.HeaderWriterLogoutHandler;
+import org.springframework.security.web.authentication.ott.OneTimeTokenAuthenticationFilter;
 import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter;
 import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter.Directive;
 import org.springframework.security.web.header.writers.ContentSecurityPolicyHeaderWriter;
@@ -49,7 +50,13 @@ class SecurityConfiguration {
 	private static final String CONTENT_POLICY = "default-src 'none'; object-src 'none'; style-src 'self'; img-src 'self' data:; "
 			+ "form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
-	/** The page that asks a browser for a subscription; no other runs a script. */
+	/**
+	 * Pages of people who are signed in may load script files of this server, which may
+	 * ask this server; nothing in a page is ever run.
+	 */
+	private static final String LIVE_POLICY = CONTENT_POLICY + "; script-src 'self'; connect-src 'self'";
+
+	/** The page that asks a browser for a subscription. */
 	private static final String PUSH_PAGE = "/reminders/push";
 
 	private static final String PUSH_POLICY = CONTENT_POLICY + "; script-src 'self'; worker-src 'self'";
@@ -122,11 +129,13 @@ class SecurityConfiguration {
 			LinkMail mail, LinkRequests requests, RateLimits limits, Doors doors, OpenIdArrival openId, Clock clock,
 			@Value("${leafward.accounts.longest-session:90d}") Duration longest) {
 		String signIn = this.demo ? "/people" : SIGN_IN;
-		// Changes how a browser shows pages and nothing else; a mark against forgery
-		// would
+		// Changes how a browser shows pages and nothing else; a mark against forgery would
 		// open a session for each stranger who reads.
 		http.csrf((csrf) -> csrf.ignoringRequestMatchers(READING)).authorizeHttpRequests((opens) -> {
-			opens.requestMatchers(HttpMethod.GET, "/js/push.js", "/push-worker.js").permitAll();
+			opens
+				.requestMatchers(HttpMethod.GET, "/js/push.js", "/push-worker.js", "/js/live.js",
+						"/js/htmx-2.0.8.min.js")
+				.permitAll();
 			opens.requestMatchers("/css/**", "/actuator/health", SIGN_IN, SIGN_IN + "/*", "/error").permitAll();
 			opens.requestMatchers(HttpMethod.GET, "/calculators", "/calculators/*").permitAll();
 			opens.requestMatchers("/quick", "/quick/**", "/regions/map.svg").permitAll();
@@ -154,8 +163,8 @@ class SecurityConfiguration {
 			.requestCache((cache) -> cache.requestCache(WantedPage.KEPT))
 			.addFilterBefore(new FreshRoles(arrivals, clock, longest), AuthorizationFilter.class)
 			.addFilterBefore(new RateLimitFilter(limits), OneTimeTokenAuthenticationFilter.class)
-			.exceptionHandling((handling) -> handling.accessDeniedHandler(new Refused())
-				.authenticationEntryPoint(new LoginUrlAuthenticationEntryPoint(signIn)))
+			.exceptionHandling((handling) -> handling.accessDeniedHandler(new Refused(signIn))
+				.authenticationEntryPoint(new SignInFirst(signIn)))
 			.logout((logout) -> logout.logoutUrl("/sign-out")
 				.logoutSuccessUrl(signIn)
 				.addLogoutHandler(new HeaderWriterLogoutHandler(
@@ -172,7 +181,9 @@ class SecurityConfiguration {
 	private static void contentPolicy(HttpServletRequest request, HttpServletResponse response) {
 		String path = request.getRequestURI().substring(request.getContextPath().length());
 		boolean asks = path.equals(PUSH_PAGE) || path.equals(PUSH_PAGE + "/trial");
-		new ContentSecurityPolicyHeaderWriter(asks ? PUSH_POLICY : CONTENT_POLICY).writeHeaders(request, response);
+		boolean known = SecurityContextHolder.getContext().getAuthentication() instanceof SignedIn;
+		new ContentSecurityPolicyHeaderWriter(asks ? PUSH_POLICY : known ? LIVE_POLICY : CONTENT_POLICY)
+			.writeHeaders(request, response);
 	}
 
 	private static void ofPages(HeadersConfigurer<HttpSecurity> headers) {

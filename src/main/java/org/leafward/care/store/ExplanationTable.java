@@ -86,9 +86,10 @@ public class ExplanationTable {
 	 * @return how many
 	 */
 	public int forgetUnused() {
-		return this.database
-			.sql("delete from care.explanation e where not exists (select from care.task t where t.explanation = e.id)")
-			.update();
+		return this.database.sql("""
+				delete from care.explanation e where not exists (select from care.task t where t.explanation = e.id)
+					and not exists (select from care.task t where t.was_explanation = e.id)
+				""").update();
 	}
 
 }

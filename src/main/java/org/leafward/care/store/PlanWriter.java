@@ -98,19 +98,37 @@ public class PlanWriter {
 				rows);
 	}
 
-	/** Tasks that look different now; each goes up by one in its sequence. */
+	/**
+	 * Tasks that look different now; each goes up by one in its sequence. Their former
+	 * days are remembered: those before a far move, or before the first of the small
+	 * moves of a week.
+	 */
 	private void change(List<PlannedTask> changed, Function<Explanation, UUID> nameOf, OffsetDateTime at) {
-		this.batches.batchUpdate("""
-				update care.task set plant = ?, kind = ?, work = ?, from_day = ?, to_day = ?, wording = ?,
-					pack_version = ?, explanation = ?, ramp_step = ?, ramp_held = ?, state = 'PLANNED',
-					withdrawn_because = null,
-					sequence = sequence + 1, changed_at = greatest(?, changed_at + interval '1 second')
-				where id = ? and state in ('PLANNED', 'WITHDRAWN')
-				""",
+		OffsetDateTime weekAgo = at.minusDays(NewsTable.WEEK);
+		this.batches.batchUpdate(
+				"""
+						update care.task t set plant = ?, kind = ?, work = ?, from_day = n.from_day, to_day = n.to_day, wording = ?,
+							pack_version = ?, explanation = ?, ramp_step = ?, ramp_held = ?, state = 'PLANNED',
+							withdrawn_because = null,
+							sequence = sequence + 1, changed_at = greatest(n.at, changed_at + interval '1 second'),
+							was_from = case when n.anew then t.from_day else was_from end,
+							was_to = case when n.anew then t.to_day else was_to end,
+							was_explanation = case when n.anew then t.explanation else was_explanation end,
+							was_until = case when n.anew then n.at else was_until end
+						from (select m.*, (m.from_day <> o.from_day or m.to_day <> o.to_day)
+								and (o.was_until is null or o.was_until < m.week_ago
+									or abs(m.from_day - o.from_day) >= %d or abs(m.to_day - o.to_day) >= %d) as anew
+							from (select cast(? as uuid) as id, cast(? as date) as from_day, cast(? as date) as to_day,
+									cast(? as timestamptz) as at, cast(? as timestamptz) as week_ago) m
+								join care.task o on o.id = m.id) n
+						where t.id = n.id and t.state in ('PLANNED', 'WITHDRAWN')
+						"""
+					.formatted(NewsTable.FAR_DAYS, NewsTable.FAR_DAYS),
 				changed.stream()
 					.map((task) -> new @Nullable Object[] { task.plant(), task.kind().name(), task.work().name(),
-							task.window().from(), task.window().to(), task.wording().name(), task.packVersion(),
-							nameOf.apply(task.explanation()), task.rampStep(), task.rampHeld(), at, task.id().value() })
+							task.wording().name(), task.packVersion(), nameOf.apply(task.explanation()),
+							task.rampStep(), task.rampHeld(), task.id().value(), task.window().from(),
+							task.window().to(), at, weekAgo })
 					.toList());
 	}
 

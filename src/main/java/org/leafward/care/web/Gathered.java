@@ -2,8 +2,8 @@ package org.leafward.care.web;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,7 +77,8 @@ final class Gathered {
 			.thenComparing(TaskLine::to);
 	}
 
-	private static TaskLine line(List<CareTask> group) {
+	/** One line for tasks that differ in the planting only. */
+	static TaskLine line(List<CareTask> group) {
 		TaskLine first = Lines.line(group.get(0));
 		if (group.size() == 1) {
 			return first;

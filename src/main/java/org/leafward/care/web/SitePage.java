@@ -28,8 +28,8 @@ import org.leafward.pages.YearStrip;
 import org.leafward.plants.Catalogue;
 import org.leafward.plants.Species;
 import org.leafward.register.Planting;
-import org.leafward.register.PlantingSize;
 import org.leafward.register.PlantingId;
+import org.leafward.register.PlantingSize;
 import org.leafward.register.Register;
 import org.leafward.register.SeenSite;
 import org.leafward.register.Site;
@@ -108,6 +108,7 @@ class SitePage {
 		model.addAttribute("section", "sites");
 		model.addAttribute("site", site);
 		model.addAttribute("seen", seen);
+		model.addAttribute("live", seen.mayChange());
 		model.addAttribute("plantings", plantings.stream().map((planting) -> listed(planting, today)).toList());
 		model.addAttribute("now", now.now());
 		model.addAttribute("tasks", now.next());

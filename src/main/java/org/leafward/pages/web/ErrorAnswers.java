@@ -6,10 +6,10 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.apache.catalina.connector.ClientAbortException;
 import org.jspecify.annotations.Nullable;
+import org.leafward.measure.BadInput;
+import org.leafward.pages.Fragments;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-
-import org.leafward.measure.BadInput;
 import org.springframework.core.NestedExceptionUtils;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
@@ -59,7 +59,7 @@ class ErrorAnswers {
 			logger.error("{} {} was answered with {}", request.getMethod(), address(request), trouble.status(), ex);
 		}
 		trouble.headers().forEach((name, values) -> values.forEach((value) -> response.addHeader(name, value)));
-		return PageAttributes.forProgram(request) ? problem(trouble, ex) : page(trouble);
+		return PageAttributes.forProgram(request) ? problem(trouble, ex) : page(trouble, request, response);
 	}
 
 	/**
@@ -117,8 +117,13 @@ class ErrorAnswers {
 		return ResponseEntity.status(trouble.status()).contentType(MediaType.APPLICATION_PROBLEM_JSON).body(problem);
 	}
 
-	ModelAndView page(Trouble trouble) {
-		ModelAndView page = new ModelAndView("error", trouble.status());
+	/** Where a part of a page was asked for, its words go where the page says things. */
+	ModelAndView page(Trouble trouble, HttpServletRequest request, HttpServletResponse response) {
+		boolean part = Fragments.wanted(request, response);
+		if (part) {
+			Fragments.into(response, Fragments.SAID);
+		}
+		ModelAndView page = new ModelAndView(part ? "fragments :: wrong" : "error", trouble.status());
 		page.addObject("what", trouble.what());
 		page.addObject("where", trouble.where());
 		page.addObject("mend", trouble.mend());

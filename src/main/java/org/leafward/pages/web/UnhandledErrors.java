@@ -3,7 +3,7 @@ package org.leafward.pages.web;
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-
+import org.leafward.pages.NotForYou;
 import org.springframework.boot.webmvc.error.ErrorController;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -11,8 +11,6 @@ import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.RequestMapping;
-
-import org.leafward.pages.NotForYou;
 
 /**
  * Answers what filters refused before any controller was found: addresses with tricks in
@@ -46,7 +44,7 @@ class UnhandledErrors implements ErrorController {
 		Object address = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
 		String path = (address != null) ? address.toString() : "";
 		if (!forProgram(path)) {
-			return this.answers.page(trouble);
+			return this.answers.page(trouble, request, response);
 		}
 		HttpStatus answered = HttpStatus.valueOf(trouble.status().value());
 		return ResponseEntity.status(answered)

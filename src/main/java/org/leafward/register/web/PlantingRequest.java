@@ -39,6 +39,13 @@ record PlantingRequest(@Schema(requiredMode = RequiredMode.REQUIRED) @Nullable S
 		@Schema(types = "number") @Nullable String lampMicromoles,
 		@Schema(types = "number") @Nullable String lampHours){
 
+	/** The same of another species. */
+	PlantingRequest of(String other) {
+		return new PlantingRequest(other, this.label, this.count, this.plantedOn, this.placement, this.wintersIndoors,
+				this.saltExposed, this.area, this.calliper, this.pot, this.raisedIn, this.lampMicromoles,
+				this.lampHours);
+	}
+
 	NewPlanting toPlanting() {
 		Findings all = new Findings();
 		Supplier<SpeciesId> kind = all.read(() -> new SpeciesId(Given.text("species", this.species)));

@@ -4,15 +4,20 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Given;
 import org.leafward.pages.Choice;
 import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
-import org.leafward.plants.Catalogue;
+import org.leafward.plants.SpeciesId;
+import org.leafward.plants.SpeciesSearch;
 import org.leafward.register.OpenSites;
 import org.leafward.register.Placement;
 import org.leafward.register.Register;
@@ -34,15 +39,15 @@ class RegisterPages {
 
 	private final Register register;
 
-	private final Catalogue catalogue;
+	private final SpeciesSearch species;
 
 	private final Viewers viewers;
 
 	private final OpenSites sites;
 
-	RegisterPages(Register register, Catalogue catalogue, Viewers viewers, OpenSites sites) {
+	RegisterPages(Register register, SpeciesSearch species, Viewers viewers, OpenSites sites) {
 		this.register = register;
-		this.catalogue = catalogue;
+		this.species = species;
 		this.viewers = viewers;
 		this.sites = sites;
 	}
@@ -98,33 +103,63 @@ class RegisterPages {
 	String plantingForm(@PathVariable UUID id, Model model) {
 		return plantingForm(this.sites.own(id),
 				new PlantingRequest(null, null, "1", null, "ground", null, null, null, null, null, null, null, null),
-				Map.of(), model);
+				null, Map.of(), model);
 	}
 
+	/**
+	 * Adds a planting, or looks the plant's name up and keeps what was typed.
+	 * @param picked the species that was picked of a list
+	 * @param pickedFor the name for which that list was made; when another one stands in
+	 * the field now, the pick is out of date
+	 * @param find present when the button that looks up was pressed
+	 */
 	@PostMapping("/sites/{id}/plantings/new")
-	String addPlanting(@PathVariable UUID id, @ModelAttribute("form") PlantingRequest form, Model model,
-			HttpServletResponse response) {
+	String addPlanting(@PathVariable UUID id, @ModelAttribute("form") PlantingRequest form,
+			@RequestParam(required = false) @Nullable String picked, @RequestParam(defaultValue = "") String pickedFor,
+			@RequestParam(required = false) @Nullable String find, Model model, HttpServletResponse response) {
 		Site site = this.sites.own(id);
+		String typed = Objects.requireNonNullElse(form.species(), "").strip();
+		String pick = pickedFor.strip().equals(typed) ? picked : null;
+		if (find != null) {
+			return plantingForm(site, form, pick, Map.of(), model);
+		}
+		Optional<SpeciesId> species = this.species.sure(Objects.requireNonNullElse(pick, typed));
 		try {
-			this.register.addPlantings(site.id(), List.of(form.toPlanting()));
+			PlantingRequest meant = species.map((one) -> form.of(one.value())).orElse(form);
+			this.register.addPlantings(site.id(), List.of(meant.toPlanting()));
 			return "redirect:/sites/" + site.id();
 		}
 		catch (BadInput ex) {
 			response.setStatus(HttpStatus.BAD_REQUEST.value());
-			return plantingForm(site, form, ex.byField(), model);
+			Map<String, String> errors = ex.byField();
+			if (species.isEmpty() && !typed.isEmpty()) {
+				errors.put("species", which(typed));
+			}
+			return plantingForm(site, form, pick, errors, model);
 		}
 	}
 
-	private String plantingForm(Site site, PlantingRequest form, Map<String, String> errors, Model model) {
+	private String which(String typed) {
+		if (typed.length() > SpeciesSearch.LONGEST) {
+			return "The name has %d characters: write at most %d.".formatted(typed.length(), SpeciesSearch.LONGEST);
+		}
+		return this.species.suggest(typed).isEmpty()
+				? "No plant of the catalogue is called “%s”: look at its spelling, or try its botanical name."
+					.formatted(typed)
+				: "“%s” is not one plant’s name without doubt: pick one of the list below it.".formatted(typed);
+	}
+
+	private String plantingForm(Site site, PlantingRequest form, @Nullable String picked, Map<String, String> errors,
+			Model model) {
+		String typed = Objects.requireNonNullElse(form.species(), "").strip();
 		model.addAttribute("section", "sites");
+		model.addAttribute("live", true);
 		model.addAttribute("site", site);
 		model.addAttribute("form", form);
 		model.addAttribute("errors", errors);
-		model.addAttribute("catalogue",
-				this.catalogue.all()
-					.stream()
-					.map((one) -> new Choice(one.id().value(), one.commonName() + ", " + one.botanicalName()))
-					.toList());
+		model.addAttribute("searched", typed);
+		model.addAttribute("found", (typed.length() > SpeciesSearch.LONGEST) ? List.of() : this.species.suggest(typed));
+		model.addAttribute("picked", picked);
 		model.addAttribute("placements", choices(Placement.values(), Placement::words));
 		model.addAttribute("raisedIn", SizePages.places());
 		return "register/planting-form";
