@@ -70,6 +70,10 @@ public record PlantList(List<ListLine> lines, boolean header, List<String> unuse
 		if (columns.isEmpty()) {
 			return new PlantList(rows.stream().map((row) -> guessed(row, isName)).toList(), false, List.of());
 		}
+		if (rows.size() == 1) {
+			throw new BadInput("there is nothing below the names of the columns", "text",
+					"write one plant on each line");
+		}
 		List<String> names = rows.get(0).cells().stream().map(PlantList::clean).toList();
 		List<String> unused = new ArrayList<>();
 		for (int i = 0; i < names.size(); i++) {
