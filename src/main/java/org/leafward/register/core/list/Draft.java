@@ -170,7 +170,7 @@ final class Draft {
 				this.labels.add(texts.get(i));
 			}
 		}
-		return done("", isName);
+		return done("");
 	}
 
 	private static String alone(String text) {
@@ -185,13 +185,11 @@ final class Draft {
 				this.labels.add(common);
 			}
 		}
-		return done(variety, isName);
+		return done(variety);
 	}
 
-	private ListLine done(String variety, Predicate<String> isName) {
-		if (!isName.test(this.name)) {
-			takeApart();
-		}
+	private ListLine done(String variety) {
+		takeApart();
 		String called = String.join(", ", this.labels);
 		if (called.isEmpty()) {
 			String usual = (this.name + " " + variety).strip();
