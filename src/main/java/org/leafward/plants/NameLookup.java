@@ -146,12 +146,13 @@ public record NameLookup(List<Species> fitting, List<Species> near) {
 		return written(name).stream().flatMap((one) -> forms(one).stream()).distinct().toList();
 	}
 
-	/** As it was written, then without its cultivar, then what is outside and in brackets. */
+	/**
+	 * As it was written, then without its cultivar, then what is outside and in brackets.
+	 */
 	private static List<String> written(String name) {
 		Matcher brackets = BRACKETS.matcher(name);
 		String plain = EPITHET.matcher(name).replaceAll(" ");
-		return Stream
-			.of(name, plain, BRACKETS.matcher(plain).replaceAll(" "), brackets.find() ? brackets.group(1) : "")
+		return Stream.of(name, plain, BRACKETS.matcher(plain).replaceAll(" "), brackets.find() ? brackets.group(1) : "")
 			.map((one) -> one.strip().replaceAll("\\s+", " "))
 			.filter((one) -> !fold(one).isEmpty())
 			.distinct()

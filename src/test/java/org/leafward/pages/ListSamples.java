@@ -26,11 +26,11 @@ final class ListSamples {
 
 	static Map<String, Map<String, Object>> all(Site site) {
 		Map<String, Map<String, Object>> all = new LinkedHashMap<>();
-		all.put("register/several", model("section", "sites", "site", site, "text", "rose\n", "usual", "soon", "most",
-				500, "errors",
-				Map.of("text", "the list has 10,000 lines: add up to 500 at a time.", "file",
-						"the file is no plain text: save it from your spreadsheet as CSV.", "usual",
-						"“soon” can’t be read as a date: write it like 2019-05-01, May 2019, or 2019.")));
+		all.put("register/several",
+				model("section", "sites", "site", site, "text", "rose\n", "usual", "soon", "most", 500, "errors",
+						Map.of("text", "the list has 10,000 lines: add up to 500 at a time.", "file",
+								"the file is no plain text: save it from your spreadsheet as CSV.", "usual",
+								"“soon” can’t be read as a date: write it like 2019-05-01, May 2019, or 2019.")));
 		String which = "“rose” can be several plants: choose yours.";
 		String day = "“3/4/2021” is Thu 4 Mar 2021 or Sat 3 Apr 2021: say above whether the month or the day comes first, or write it like 2021-03-04.";
 		all.put("register/several-check", model("section", "sites", "site", site, "key", "1", "text",

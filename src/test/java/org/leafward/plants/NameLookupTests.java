@@ -1,5 +1,6 @@
 package org.leafward.plants;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -11,8 +12,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 class NameLookupTests {
 
 	private static final Catalogue CATALOGUE = new PlantsConfiguration().catalogue(new KnowledgeFiles(""),
-			new KnowledgeReader(),
-			new PlantsConfiguration().plantWords(new KnowledgeFiles(""), new KnowledgeReader()));
+			new KnowledgeReader(), new PlantsConfiguration().plantWords(new KnowledgeFiles(""), new KnowledgeReader()));
 
 	/**
 	 * Names in English, botanical ones with cultivars as the code of nomenclature for
@@ -40,7 +40,9 @@ class NameLookupTests {
 		assertThat(near.fitting()).isEmpty();
 		assertThat(near.near()).anyMatch((one) -> one.groups().contains("boxwood"));
 		assertThat(NameLookup.withoutNear(CATALOGUE, "purple boxwood hedge thing").near()).isEmpty();
-		assertThat(NameLookup.of(CATALOGUE, "frumious bandersnatch")).isEqualTo(NameLookup.of(CATALOGUE, "%%%"));
+		NameLookup nothing = new NameLookup(List.of(), List.of());
+		assertThat(NameLookup.of(CATALOGUE, "xyzzyq qwrtp")).isEqualTo(nothing);
+		assertThat(NameLookup.of(CATALOGUE, "%%% \u0000")).isEqualTo(nothing);
 	}
 
 	@Test

@@ -189,8 +189,7 @@ public class PersonalArchive {
 			String where = "%s, row %d".formatted(name, i + 1);
 			List<String> cells = table.get(i);
 			if (rows.size() >= MOST_ROWS) {
-				throw new BadInput("%s has more than %d rows".formatted(name, MOST_ROWS), name,
-						"bring less at a time");
+				throw new BadInput("%s has more than %d rows".formatted(name, MOST_ROWS), name, "bring less at a time");
 			}
 			if (cells.size() != columns.size()) {
 				throw new BadInput("a row has %d values for %d columns".formatted(cells.size(), columns.size()), where,

@@ -60,7 +60,8 @@ final class ListPreview {
 	 * @param written as it was written
 	 * @param left whether it is left out
 	 * @param name name of the plant
-	 * @param species what it can be, to choose from; empty when there is nothing to choose
+	 * @param species what it can be, to choose from; empty when there is nothing to
+	 * choose
 	 * @param chosen the one that was chosen, or ""
 	 * @param found the plant in words; "" as long as it isn't sure
 	 * @param count number of plants
@@ -163,11 +164,11 @@ final class ListPreview {
 		}
 		List<Choice> choices = found.sure() ? List.of()
 				: offered.stream().map((one) -> new Choice(one.id().value(), words(one))).toList();
-		this.rows.add(new Row(number, line.written(), left, name, choices,
-				species.map((one) -> one.id().value()).orElse(""), species.map(ListPreview::words).orElse(""),
-				String.valueOf(request.count()), String.valueOf(request.label()), planted,
-				String.valueOf(request.placement()), String.valueOf(request.area()), left ? Map.of() : errors,
-				remarks));
+		this.rows
+			.add(new Row(number, line.written(), left, name, choices, species.map((one) -> one.id().value()).orElse(""),
+					species.map(ListPreview::words).orElse(""), String.valueOf(request.count()),
+					String.valueOf(request.label()), planted, String.valueOf(request.placement()),
+					String.valueOf(request.area()), left ? Map.of() : errors, remarks));
 	}
 
 	private static String words(Species species) {
@@ -216,7 +217,8 @@ final class ListPreview {
 		}
 		Optional<PlantedDay> read = PlantedDay.read(text, this.order, this.today);
 		if (read.isEmpty()) {
-			errors.put(id, "“%s” can’t be read as a date: write it like 2019-05-01, May 2019, or 2019.".formatted(text));
+			errors.put(id,
+					"“%s” can’t be read as a date: write it like 2019-05-01, May 2019, or 2019.".formatted(text));
 			return null;
 		}
 		LocalDate day = read.get().day();

@@ -119,7 +119,8 @@ class RegisterApi {
 	List<PlantingAnswer> addPlantings(@PathVariable UUID id, @RequestBody List<@Nullable PlantingRequest> requests) {
 		Site site = this.sites.own(id);
 		if (requests.isEmpty() || requests.size() > MOST_AT_ONCE) {
-			throw new BadInput("the list has %,d plantings; 1 to %d are allowed".formatted(requests.size(), MOST_AT_ONCE),
+			throw new BadInput(
+					"the list has %,d plantings; 1 to %d are allowed".formatted(requests.size(), MOST_AT_ONCE),
 					"plantings", "send them in several calls");
 		}
 		Findings all = new Findings();

@@ -88,8 +88,7 @@ class SeveralPages {
 			return text;
 		}
 		if (!text.isBlank()) {
-			throw new BadInput("there are a list and a file", "text",
-					"send one of them, then come back for the other");
+			throw new BadInput("there are a list and a file", "text", "send one of them, then come back for the other");
 		}
 		return ListFile.text(file.getBytes());
 	}
@@ -181,9 +180,8 @@ class SeveralPages {
 		Map<String, String> told = new LinkedHashMap<>();
 		errors.forEach((field, words) -> told.putIfAbsent(field.equals("usual") ? field : "lines", words));
 		model.addAttribute("errors", told);
-		model.addAttribute("placements",
-				List.of(new Choice("ground", Placement.GROUND.words()),
-						new Choice("container", Placement.CONTAINER.words())));
+		model.addAttribute("placements", List.of(new Choice("ground", Placement.GROUND.words()),
+				new Choice("container", Placement.CONTAINER.words())));
 		return "register/several-check";
 	}
 
@@ -221,8 +219,8 @@ class SeveralPages {
 	private static String added(ListPreview preview, boolean now) {
 		int count = preview.ready().size();
 		String words = (count == 1) ? "One planting was added." : "%d plantings were added.".formatted(count);
-		String left = (preview.left() == 0) ? ""
-				: (preview.left() == 1) ? " One line was left out." : " %d lines were left out.".formatted(preview.left());
+		String left = (preview.left() == 0) ? "" : (preview.left() == 1) ? " One line was left out."
+				: " %d lines were left out.".formatted(preview.left());
 		return words + left + (now ? "" : " The list came twice and was added once.");
 	}
 

@@ -53,8 +53,8 @@ final class Draft {
 	List<String> cells() {
 		List<String> cells = this.row.cells().stream().map(PlantList::clean).toList();
 		if (cells.stream().skip(PlantList.MOST_CELLS).anyMatch((cell) -> !cell.isEmpty())) {
-			this.remarks.add("This line has %,d columns; the first %d were read.".formatted(cells.size(),
-					PlantList.MOST_CELLS));
+			this.remarks.add(
+					"This line has %,d columns; the first %d were read.".formatted(cells.size(), PlantList.MOST_CELLS));
 		}
 		List<String> read = new ArrayList<>();
 		for (String cell : cells.subList(0, Math.min(cells.size(), PlantList.MOST_CELLS))) {
@@ -113,8 +113,8 @@ final class Draft {
 		}
 		this.placement = read.get();
 		if (Roots.sized(cell)) {
-			this.remarks.add("The size of the pot, “%s”, is not taken over: give it later with the planting."
-				.formatted(cell));
+			this.remarks
+				.add("The size of the pot, “%s”, is not taken over: give it later with the planting.".formatted(cell));
 		}
 	}
 

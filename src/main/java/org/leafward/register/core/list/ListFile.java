@@ -32,7 +32,8 @@ public final class ListFile {
 			throw new BadInput("the file has %,d bytes".formatted(content.length), "file",
 					"choose one of at most %,d bytes".formatted(MOST));
 		}
-		if (begins(content, 'P', 'K') || begins(content, 0xd0, 0xcf, 0x11, 0xe0) || begins(content, '%', 'P', 'D', 'F')) {
+		if (begins(content, 'P', 'K') || begins(content, 0xd0, 0xcf, 0x11, 0xe0)
+				|| begins(content, '%', 'P', 'D', 'F')) {
 			throw new BadInput("the file is no plain text", "file",
 					"save it from your spreadsheet as CSV, or copy its cells into the field above");
 		}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.CsvText;
 
@@ -28,6 +29,8 @@ public record PlantList(List<ListLine> lines, boolean header, List<String> unuse
 
 	/** Characters of a cell that are read. */
 	static final int LONGEST_CELL = 300;
+
+	private static final Pattern SAYS_NOTHING = Pattern.compile("[,;\\s\u00a0]*");
 
 	public PlantList {
 		lines = List.copyOf(lines);
@@ -57,7 +60,7 @@ public record PlantList(List<ListLine> lines, boolean header, List<String> unuse
 		}
 		List<CsvText.Row> rows = CsvText.typed(text, separator(text))
 			.stream()
-			.filter((row) -> row.cells().stream().anyMatch((cell) -> !clean(cell).isEmpty()))
+			.filter((row) -> row.cells().stream().anyMatch((cell) -> !SAYS_NOTHING.matcher(cell).matches()))
 			.toList();
 		if (rows.isEmpty()) {
 			throw new BadInput("the list is empty", "text", "write one plant on each line, or choose a file");

@@ -112,10 +112,7 @@ public record PlantedDay(LocalDate day, @Nullable LocalDate other, Taken taken) 
 			.filter((word) -> YEAR.matcher(word).matches())
 			.map(Integer::valueOf)
 			.toList();
-		List<Integer> days = words.stream()
-			.filter((word) -> word.matches("\\d{1,2}"))
-			.map(Integer::valueOf)
-			.toList();
+		List<Integer> days = words.stream().filter((word) -> word.matches("\\d{1,2}")).map(Integer::valueOf).toList();
 		if (years.size() != 1 || months.size() > 1 || days.size() > 1
 				|| words.size() != years.size() + months.size() + days.size()) {
 			return withoutWordsBeside(text, order, today);
@@ -152,8 +149,7 @@ public record PlantedDay(LocalDate day, @Nullable LocalDate other, Taken taken) 
 		return switch (order) {
 			case MONTH_FIRST -> monthFirst;
 			case DAY_FIRST -> dayFirst;
-			case UNKNOWN ->
-				Optional.of(new PlantedDay(monthFirst.get().day(), dayFirst.get().day(), Taken.EITHER));
+			case UNKNOWN -> Optional.of(new PlantedDay(monthFirst.get().day(), dayFirst.get().day(), Taken.EITHER));
 		};
 	}
 

@@ -15,8 +15,8 @@ record Quantity(String count, String rest) {
 
 	private static final String PLANTS = "(?:plants?|pieces|pcs?\\.?|plantas?|matas?|unidades|uds?\\.?)";
 
-	private static final Pattern ALONE = Pattern.compile("(?:[x\u00d7]\\s?)?(\\d{1,6})(?:\\.0+)?\\s*(?:[x\u00d7]|%s)?"
-		.formatted(PLANTS), Pattern.CASE_INSENSITIVE);
+	private static final Pattern ALONE = Pattern.compile(
+			"(?:[x\u00d7]\\s?)?(\\d{1,6})(?:\\.0+)?\\s*(?:[x\u00d7]|%s)?".formatted(PLANTS), Pattern.CASE_INSENSITIVE);
 
 	private static final Pattern BEFORE = Pattern.compile(
 			"(?:[x\u00d7]\\s?)?(\\d{1,6})(?:\\s*[\u00d7*]\\s*|\\s*x\\s+|\\s+%s(?:\\s+(?:of|de))?\\s+|\\s+)(\\p{L}.*|['\"\u2018\u201c(].*)"
@@ -24,7 +24,7 @@ record Quantity(String count, String rest) {
 			Pattern.CASE_INSENSITIVE);
 
 	private static final Pattern BEHIND = Pattern.compile(
-			"(.*\\p{L}['\"\u2019\u201d)]?)(?:\\s*[\u00d7*]\\s*(\\d{1,6})|\\s+x\\s?(\\d{1,6})|\\s*\\((\\d{1,6})(?:\\s*%s)?\\)|\\s+(\\d{1,3})(?:\\s*%s)?)"
+			"(.*?\\p{L}['\"\u2019\u201d)]?)(?:\\s*[\u00d7*]\\s*(\\d{1,6})|\\s+x\\s?(\\d{1,6})|\\s*\\((\\d{1,6})(?:\\s*%s)?\\)|\\s+(\\d{1,3})(?:\\s*%s)?)"
 				.formatted(PLANTS, PLANTS),
 			Pattern.CASE_INSENSITIVE);
 

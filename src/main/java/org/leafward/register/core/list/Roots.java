@@ -15,8 +15,8 @@ final class Roots {
 
 	private static final Set<String> CONTAINER = Set.of("container", "containers", "in a container", "in containers",
 			"in container", "pot", "pots", "in a pot", "in pots", "in pot", "potted", "planter", "in a planter", "tub",
-			"in a tub", "maceta", "macetas", "en maceta", "en macetas", "en una maceta", "contenedor",
-			"en contenedor", "tiesto", "en tiesto", "jardinera", "en jardinera");
+			"in a tub", "maceta", "macetas", "en maceta", "en macetas", "en una maceta", "contenedor", "en contenedor",
+			"tiesto", "en tiesto", "jardinera", "en jardinera");
 
 	/** A pot with its size. */
 	private static final Pattern SIZED = Pattern

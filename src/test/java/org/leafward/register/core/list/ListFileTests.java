@@ -21,7 +21,9 @@ class ListFileTests {
 		assertThat(ListFile.text(("\ufeff" + TEXT).getBytes(StandardCharsets.UTF_16BE))).isEqualTo(TEXT);
 	}
 
-	/** Octets by the table of windows-1252 that IANA registers: 96 is an en dash, f1 an ñ. */
+	/**
+	 * Octets by the table of windows-1252 that IANA registers: 96 is an en dash, f1 an ñ.
+	 */
 	@Test
 	void invalidUtf8IsWindows1252() {
 		byte[] content = TEXT.getBytes(Charset.forName("windows-1252"));

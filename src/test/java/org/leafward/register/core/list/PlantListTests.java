@@ -36,7 +36,8 @@ class PlantListTests {
 	/** Lines as gardeners write them; what is expected was written down by hand. */
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', quoteCharacter = '`', nullValues = "-",
-			value = { "12 boxwood, hedge by the gate, 2019-05-01, pot|boxwood|12|hedge by the gate|2019-05-01|CONTAINER",
+			value = {
+					"12 boxwood, hedge by the gate, 2019-05-01, pot|boxwood|12|hedge by the gate|2019-05-01|CONTAINER",
 					"boxwood|boxwood||boxwood||-", "3x tomato|tomato|3|tomato||-",
 					"3 x tomato, May 2021|tomato|3|tomato|May 2021|-", "tomato x 4|tomato|4|tomato||-",
 					"tomatoes (6)|tomatoes|6|tomatoes||-", "tomatoes 6|tomatoes|6|tomatoes||-",
@@ -72,9 +73,9 @@ class PlantListTests {
 				3\ttomato\t\t2024\tx\t\t""", NAMES);
 		assertThat(list.header()).isTrue();
 		assertThat(list.unused()).containsExactly("Price");
-		assertThat(list.lines().get(0)).isEqualTo(new ListLine(2,
-				"12\tred maple\tfront, by the road\t5/21/2019\tno\t$40\t130", "red maple", "12", "front, by the road",
-				"5/21/2019", Placement.GROUND, "130 sq ft", List.of()));
+		assertThat(list.lines().get(0))
+			.isEqualTo(new ListLine(2, "12\tred maple\tfront, by the road\t5/21/2019\tno\t$40\t130", "red maple", "12",
+					"front, by the road", "5/21/2019", Placement.GROUND, "130 sq ft", List.of()));
 		assertThat(list.lines().get(1)).isEqualTo(new ListLine(4, "3\ttomato\t\t2024\tx\t\t", "tomato", "3", "tomato",
 				"2024", Placement.CONTAINER, "", List.of()));
 		ListLine spanish = lines("Planta;Cantidad;¿Dónde?;Año;Suelo o maceta\narce rojo;2;junto al muro;2019;maceta\n")
@@ -117,8 +118,7 @@ class PlantListTests {
 	@Test
 	void tooMuchAndNothingAreRefused() {
 		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> lines("rose\n".repeat(10_000)))
-			.satisfies((ex) -> assertThat(ex).hasToString(
-					"the list has 10,000 lines (text): add up to 500 at a time"));
+			.satisfies((ex) -> assertThat(ex).hasToString("the list has 10,000 lines (text): add up to 500 at a time"));
 		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> lines("rose\n".repeat(501)))
 			.withMessageContaining("501 lines");
 		assertThat(lines("plant\n" + "rose\n".repeat(500))).hasSize(500);
@@ -135,8 +135,8 @@ class PlantListTests {
 	void hostileListsAreReadWithAllTheirLines() {
 		Random random = new Random(20261126);
 		List<String> pieces = List.of("tomato", "rose", "12", "3x ", "2019", "5/21/2019", "\"", "\"\"", ",", ";", "\t",
-				"\n", "\r\n", " ", "\u202e", "\u0000", "\u0007", "\ud83c\udf31", "\ufffe", "pot", "plant", "count",
-				"(", ")", "'", "x".repeat(400), "\u05d0\u05d1", "=1+1", "<b>", "${7*7}", "\u00a0", "May 5", "%s");
+				"\n", "\r\n", " ", "\u202e", "\u0000", "\u0007", "\ud83c\udf31", "\ufffe", "pot", "plant", "count", "(",
+				")", "'", "x".repeat(400), "\u05d0\u05d1", "=1+1", "<b>", "${7*7}", "\u00a0", "May 5", "%s");
 		for (int i = 0; i < 3000; i++) {
 			StringBuilder text = new StringBuilder("a\n");
 			int length = random.nextInt(60);
