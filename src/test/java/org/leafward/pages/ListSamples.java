@@ -27,8 +27,8 @@ final class ListSamples {
 	static Map<String, Map<String, Object>> all(Site site) {
 		Map<String, Map<String, Object>> all = new LinkedHashMap<>();
 		all.put("register/several",
-				model("section", "sites", "site", site, "text", "rose\n", "usual", "soon", "most", 500, "errors",
-						Map.of("text", "the list has 10,000 lines: add up to 500 at a time.", "file",
+				model("section", "sites", "site", site, "text", "rose\n", "usual", "soon", "most", 400, "errors",
+						Map.of("text", "the list has 10,000 lines: add up to 400 at a time.", "file",
 								"the file is no plain text: save it from your spreadsheet as CSV.", "usual",
 								"“soon” can’t be read as a date: write it like 2019-05-01, May 2019, or 2019.")));
 		String which = "“rose” can be several plants: choose yours.";

@@ -77,7 +77,7 @@ final class ListPreview {
 			List<String> remarks) {
 
 		/** Whether it keeps the list from being added. */
-		boolean open() {
+		public boolean open() {
 			return !this.left && !this.errors.isEmpty();
 		}
 

@@ -18,8 +18,11 @@ import org.leafward.measure.CsvText;
  */
 public record PlantList(List<ListLine> lines, boolean header, List<String> unused) {
 
-	/** Lines that are read at a time, without empty ones. */
-	public static final int MOST_LINES = 500;
+	/**
+	 * Lines that are read at a time, without empty ones; the page that shows them stays
+	 * below 60 kB, packed.
+	 */
+	public static final int MOST_LINES = 400;
 
 	/** Characters that are read at a time. */
 	public static final int LONGEST = 60_000;
