@@ -159,7 +159,7 @@ class ArchitectureTests {
 
 	@ArchTest
 	static final ArchRule onePackageSeesTheTables = noClasses().that()
-		.resideOutsideOfPackage("org.leafward.accounts.archive..")
+		.resideOutsideOfPackage("org.leafward.measure")
 		.should()
 		.dependOnClassesThat()
 		.resideInAnyPackage("org.apache.commons.csv..");

@@ -1,5 +1,8 @@
 package org.leafward.register;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Collection;
@@ -20,6 +23,7 @@ import org.leafward.measure.BadInput;
 import org.leafward.measure.GeoPoint;
 import org.leafward.measure.NotThere;
 import org.leafward.plants.Catalogue;
+import org.leafward.register.store.AddedListTable;
 import org.leafward.register.store.PlantingEntity;
 import org.leafward.register.store.PlantingRepository;
 import org.leafward.register.store.SiteEntity;
@@ -58,10 +62,13 @@ public class Register {
 
 	private final Turns turns;
 
-	Register(SiteRepository sites, PlantingRepository plantings, People people, Catalogue catalogue,
-			ApplicationEventPublisher events, Clock clock, Turns turns) {
+	private final AddedListTable lists;
+
+	Register(SiteRepository sites, PlantingRepository plantings, AddedListTable lists, People people,
+			Catalogue catalogue, ApplicationEventPublisher events, Clock clock, Turns turns) {
 		this.sites = sites;
 		this.plantings = plantings;
+		this.lists = lists;
 		this.people = people;
 		this.catalogue = catalogue;
 		this.events = events;
@@ -195,6 +202,43 @@ public class Register {
 			.toList();
 		this.events.publishEvent(new PlantingsChanged(site.value()));
 		return saved;
+	}
+
+	/**
+	 * Adds a list of plantings once, however often it is sent; all or nothing.
+	 * @param site the site
+	 * @param key names the form that it was sent by
+	 * @param added the plantings, at least one
+	 * @return whether they were added now; false when the same list was added under this
+	 * key before
+	 * @throws NotThere when there is no such site
+	 * @throws BadInput when a species is not in the catalogue, the site has too many
+	 * plantings, or another list was added under this key
+	 */
+	public boolean addList(SiteId site, UUID key, List<NewPlanting> added) {
+		return this.turns.change(() -> {
+			require(site);
+			byte[] digest = digest(added);
+			if (!this.lists.claim(site, key, digest, this.clock.instant())) {
+				if (!this.lists.isOf(site, key, digest)) {
+					throw new BadInput("A list was added from this form before, and this one differs from it", "key",
+							"look at the site first; what is new here can be added once you left out what is there");
+				}
+				return false;
+			}
+			add(site, added);
+			return true;
+		});
+	}
+
+	/** What tells one list from another; records write all that they hold. */
+	private static byte[] digest(List<NewPlanting> added) {
+		try {
+			return MessageDigest.getInstance("SHA-256").digest(added.toString().getBytes(StandardCharsets.UTF_8));
+		}
+		catch (NoSuchAlgorithmException ex) {
+			throw new IllegalStateException("every Java has SHA-256", ex);
+		}
 	}
 
 	/**

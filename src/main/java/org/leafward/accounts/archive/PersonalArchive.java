@@ -3,7 +3,6 @@ package org.leafward.accounts.archive;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -15,14 +14,10 @@ import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
-import org.apache.commons.csv.CSVException;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVPrinter;
-import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.Brought;
 import org.leafward.measure.BadInput;
+import org.leafward.measure.CsvText;
 import org.springframework.stereotype.Component;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -52,8 +47,6 @@ public class PersonalArchive {
 	 * 1.2.10).
 	 */
 	private static final String FORMULA = "=+-@\t\r";
-
-	private static final CSVFormat CSV = CSVFormat.RFC4180;
 
 	private final JsonMapper json;
 
@@ -96,15 +89,11 @@ public class PersonalArchive {
 		zip.closeEntry();
 	}
 
-	private static String csv(List<Map<String, Object>> rows) throws IOException {
-		StringBuilder text = new StringBuilder();
-		try (CSVPrinter printer = new CSVPrinter(text, CSV)) {
-			printer.printRecord(rows.get(0).keySet());
-			for (Map<String, Object> row : rows) {
-				printer.printRecord(row.values().stream().map(PersonalArchive::cell).toList());
-			}
-		}
-		return text.toString();
+	private static String csv(List<Map<String, Object>> rows) {
+		List<List<String>> table = new ArrayList<>();
+		table.add(List.copyOf(rows.get(0).keySet()));
+		rows.forEach((row) -> table.add(row.values().stream().map(PersonalArchive::cell).toList()));
+		return CsvText.write(table);
 	}
 
 	/** Texts only: a negative number is no formula. */
@@ -190,34 +179,43 @@ public class PersonalArchive {
 	}
 
 	private static List<Brought.Row> table(String name, String text) {
+		List<List<String>> table = lines(name, text);
+		List<String> columns = table.isEmpty() ? List.of() : table.get(0);
+		if (!table.isEmpty() && columns.stream().anyMatch(String::isBlank)) {
+			throw noTable(name);
+		}
 		List<Brought.Row> rows = new ArrayList<>();
-		CSVFormat format = CSV.builder().setHeader().setSkipHeaderRecord(true).get();
-		String plain = text.startsWith("\ufeff") ? text.substring(1) : text;
-		try (CSVParser parser = CSVParser.builder().setReader(new StringReader(plain)).setFormat(format).get()) {
-			for (CSVRecord line : parser) {
-				if (rows.size() >= MOST_ROWS) {
-					throw new BadInput("%s has more than %d rows".formatted(name, MOST_ROWS), name,
-							"bring less at a time");
-				}
-				String where = "%s, row %d".formatted(name, line.getRecordNumber() + 1);
-				if (!line.isConsistent()) {
-					throw new BadInput(
-							"a row has %d values for %d columns".formatted(line.size(), parser.getHeaderNames().size()),
-							where, "give each column a value, which may be empty");
-				}
-				Map<String, String> values = new LinkedHashMap<>();
-				line.toMap().forEach((column, value) -> values.put(column, uncell(value)));
-				rows.add(new Brought.Row(where, values));
+		for (int i = 1; i < table.size(); i++) {
+			String where = "%s, row %d".formatted(name, i + 1);
+			List<String> cells = table.get(i);
+			if (rows.size() >= MOST_ROWS) {
+				throw new BadInput("%s has more than %d rows".formatted(name, MOST_ROWS), name, "bring less at a time");
 			}
-		}
-		catch (CSVException | UncheckedIOException | IllegalArgumentException ex) {
-			throw new BadInput("%s is no table".formatted(name), name,
-					"write it with commas and double quotes as RFC 4180 says");
-		}
-		catch (IOException ex) {
-			throw new UncheckedIOException(ex);
+			if (cells.size() != columns.size()) {
+				throw new BadInput("a row has %d values for %d columns".formatted(cells.size(), columns.size()), where,
+						"give each column a value, which may be empty");
+			}
+			Map<String, String> values = new LinkedHashMap<>();
+			for (int j = 0; j < cells.size(); j++) {
+				values.put(columns.get(j), uncell(cells.get(j)));
+			}
+			rows.add(new Brought.Row(where, values));
 		}
 		return rows;
+	}
+
+	private static List<List<String>> lines(String name, String text) {
+		try {
+			return CsvText.read(text, MOST_ROWS + 1);
+		}
+		catch (BadInput ex) {
+			throw noTable(name);
+		}
+	}
+
+	private static BadInput noTable(String name) {
+		return new BadInput("%s is no table".formatted(name), name,
+				"write it with commas and double quotes as RFC 4180 says");
 	}
 
 	private Map<String, List<Brought.Row>> tables(String text) {

@@ -2,14 +2,19 @@ package org.leafward.register.web;
 
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.tags.Tag;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
 import org.leafward.measure.BadInput;
+import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
 import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
+import org.leafward.plants.Catalogue;
+import org.leafward.register.NewPlanting;
 import org.leafward.register.OpenSites;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
@@ -33,13 +38,18 @@ import org.springframework.web.bind.annotation.RestController;
 @RequestMapping("/api/v1")
 class RegisterApi {
 
+	private static final int MOST_AT_ONCE = 500;
+
 	private final Register register;
 
 	private final OpenSites sites;
 
 	private final Viewers viewers;
 
-	RegisterApi(Register register, OpenSites sites, Viewers viewers) {
+	private final Catalogue catalogue;
+
+	RegisterApi(Register register, OpenSites sites, Viewers viewers, Catalogue catalogue) {
+		this.catalogue = catalogue;
 		this.register = register;
 		this.sites = sites;
 		this.viewers = viewers;
@@ -99,6 +109,50 @@ class RegisterApi {
 	PlantingAnswer addPlanting(@PathVariable UUID id, @RequestBody PlantingRequest request) {
 		Site site = this.sites.own(id);
 		return PlantingAnswer.of(this.register.addPlantings(site.id(), List.of(request.toPlanting())).get(0));
+	}
+
+	@Operation(summary = "Add up to 500 plantings, all or none; what can't be used is named by its index, such as "
+			+ "[3].species. Their tasks are planned when this answers")
+	@PostMapping("/sites/{id}/plantings/batch")
+	@ResponseStatus(HttpStatus.CREATED)
+	List<PlantingAnswer> addPlantings(@PathVariable UUID id, @RequestBody List<@Nullable PlantingRequest> requests) {
+		Site site = this.sites.own(id);
+		if (requests.isEmpty() || requests.size() > MOST_AT_ONCE) {
+			throw new BadInput(
+					"the list has %,d plantings; 1 to %d are allowed".formatted(requests.size(), MOST_AT_ONCE),
+					"plantings", "send them in several calls");
+		}
+		Findings all = new Findings();
+		List<Supplier<NewPlanting>> read = new ArrayList<>();
+		for (int i = 0; i < requests.size(); i++) {
+			String where = "[%d]".formatted(i);
+			PlantingRequest request = requests.get(i);
+			read.add(all.read(() -> planting(request, where)));
+		}
+		return all.give(() -> this.register.addPlantings(site.id(), read.stream().map(Supplier::get).toList()))
+			.stream()
+			.map(PlantingAnswer::of)
+			.toList();
+	}
+
+	private NewPlanting planting(@Nullable PlantingRequest request, String where) {
+		if (request == null) {
+			throw new BadInput("there is no planting", where, "write an object, or leave it out");
+		}
+		try {
+			NewPlanting planting = request.toPlanting();
+			if (this.catalogue.find(planting.species()).isEmpty()) {
+				throw new BadInput("species '%s' is not in the catalogue".formatted(planting.species().value()),
+						"species", "look it up with GET /api/v1/species?search=");
+			}
+			return planting;
+		}
+		catch (BadInput ex) {
+			throw BadInput.of(ex.all()
+				.stream()
+				.map((one) -> new BadInput(one.what(), where + "." + one.where(), one.mend()))
+				.toList());
+		}
 	}
 
 	@Operation(summary = "The plantings of a site")

@@ -1,0 +1,27 @@
+package org.leafward.register.core.list;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.leafward.register.Placement;
+
+/**
+ * A planting of a list, as far as its line tells; texts are as they were written.
+ *
+ * @param number of its line in the list, from 1; of its first line when it has several
+ * @param written the whole line
+ * @param name name of the plant; empty when there is none
+ * @param count number of plants; empty when it isn't told
+ * @param label what its people call it: the name of the plant when nothing else is told
+ * @param planted when it was planted; empty when it isn't told
+ * @param placement where its roots are; null when it isn't told
+ * @param area area of the bed with its unit; empty when it isn't told
+ * @param remarks sentences about what was read otherwise than it was written
+ */
+public record ListLine(int number, String written, String name, String count, String label, String planted,
+		@Nullable Placement placement, String area, List<String> remarks) {
+
+	public ListLine {
+		remarks = List.copyOf(remarks);
+	}
+
+}
