@@ -99,13 +99,9 @@ public class SiteYears {
 		LocalDate from = LocalDate.of(year, 1, 1);
 		LocalDate to = LocalDate.of(year, 12, 31);
 		List<CareTask> tasks = this.calendar.ofSite(site.id(), new DayWindow(from, to));
-		List<CareTask> ahead = this.calendar.ofSite(site.id(),
-				new DayWindow(today, today.plusMonths(AHEAD_MONTHS)));
+		List<CareTask> ahead = this.calendar.ofSite(site.id(), new DayWindow(today, today.plusMonths(AHEAD_MONTHS)));
 		Map<TaskId, LocalDate> doneOn = new HashMap<>();
-		List<TaskId> done = tasks.stream()
-			.filter((task) -> task.state() == TaskState.DONE)
-			.map(CareTask::id)
-			.toList();
+		List<TaskId> done = tasks.stream().filter((task) -> task.state() == TaskState.DONE).map(CareTask::id).toList();
 		this.log.ofTasks(done).forEach((task, entry) -> doneOn.put(task, entry.day()));
 		return YearReviews.of(new YearInputs(year, today, site.zone(), tasks, ahead,
 				this.log.between(site.id(), from, to, MOST_ENTRIES), doneOn,

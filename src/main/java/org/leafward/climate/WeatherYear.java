@@ -51,8 +51,7 @@ public record WeatherYear(int year, LocalDate to, boolean over, Station station,
 	 *
 	 * @param seen what the record says
 	 * @param date the day; null unless it was observed
-	 * @param settled whether it stays: no later day of this spring is to
-	 * come
+	 * @param settled whether it stays: no later day of this spring is to come
 	 * @param median middle date of past seasons; null when unknown
 	 * @param early one past season in ten had it earlier
 	 * @param late one in ten later

@@ -324,6 +324,7 @@ final class PageSamples {
 						choices("", "It doesn’t", "lamps", "under lamps")));
 		all.putAll(CalculatorSamples.all());
 		all.putAll(QuickSamples.all());
+		all.putAll(ReviewSamples.all(SITE));
 		all.putAll(LinkSamples.all());
 		all.putAll(WishesSamples.all());
 		MessageRow mail = new MessageRow(ID, "Thu 12 Nov: Water deeply: hedge by the gate (common boxwood)",

@@ -53,8 +53,8 @@ class ReviewApi {
 	 * @param weather what the weather did; null when no station can tell
 	 */
 	record ReviewAnswer(int year, boolean over, TallyAnswer total, List<RowAnswer> works, List<RowAnswer> plantings,
-			List<OutcomeAnswer> tasks, List<MissedAnswer> missed, List<DoneAnswer> done,
-			List<WateredAnswer> watered, @Nullable WeatherAnswer weather) {
+			List<OutcomeAnswer> tasks, List<MissedAnswer> missed, List<DoneAnswer> done, List<WateredAnswer> watered,
+			@Nullable WeatherAnswer weather) {
 	}
 
 	/**
@@ -226,8 +226,8 @@ class ReviewApi {
 		int asked = this.years.check(site, Given.whole("year", year));
 		YearReview review = this.years.review(site, asked);
 		return new ReviewAnswer(asked, review.over(), TallyAnswer.of(review.total()), rows(review.works()),
-				rows(review.plantings()),
-				review.tasks().stream().flatMap((one) -> outcome(one).stream()).toList(), review.missed()
+				rows(review.plantings()), review.tasks().stream().flatMap((one) -> outcome(one).stream()).toList(),
+				review.missed()
 					.stream()
 					.map((one) -> new MissedAnswer(one.task().value(), one.title(), one.plant(), one.window().from(),
 							one.window().to(), one.times(), one.otherwise(), one.next()))
@@ -261,10 +261,10 @@ class ReviewApi {
 	}
 
 	private static WeatherAnswer weather(WeatherYear weather) {
-		return new WeatherAnswer(weather.station().id().value(), weather.station().name(),
-				weather.station().invented(), weather.distance(), weather.to(), weather.missing(),
-				weather.normalsFrom(), weather.normalsTo(), FreezeAnswer.of(weather.spring()),
-				FreezeAnswer.of(weather.fall()), weather.hottest(), weather.coldest(),
+		return new WeatherAnswer(weather.station().id().value(), weather.station().name(), weather.station().invented(),
+				weather.distance(), weather.to(), weather.missing(), weather.normalsFrom(), weather.normalsTo(),
+				FreezeAnswer.of(weather.spring()), FreezeAnswer.of(weather.fall()), weather.hottest(),
+				weather.coldest(),
 				Optional.ofNullable(weather.heat())
 					.map((heat) -> new HeatAnswer(heat.from(), heat.to(), heat.sum(), heat.normal(), heat.low(),
 							heat.high()))

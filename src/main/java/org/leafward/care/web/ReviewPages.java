@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
 import org.leafward.care.SiteYears;
 import org.leafward.care.TaskState;
-import org.leafward.care.core.review.Reviewed;
 import org.leafward.care.core.review.ReviewTable;
+import org.leafward.care.core.review.Reviewed;
 import org.leafward.care.core.review.YearReview;
 import org.leafward.climate.WeatherYear;
 import org.leafward.measure.DayWindow;
@@ -133,8 +133,8 @@ class ReviewPages {
 		LocalDate today = this.years.today(site);
 		Context model = new Context(Locale.ENGLISH);
 		model.setVariable("site", site);
-		model.setVariable("review", ReviewWords.of(this.years.review(site, asked),
-				this.years.weather(site, asked).orElse(null), today));
+		model.setVariable("review",
+				ReviewWords.of(this.years.review(site, asked), this.years.weather(site, asked).orElse(null), today));
 		model.setVariable("printed", DayWords.of(today));
 		byte[] printed = this.printer.print(this.templates.process("care/review-print", model), size,
 				this.clock.instant(), site.zone());

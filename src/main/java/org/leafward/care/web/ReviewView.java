@@ -65,10 +65,11 @@ record ReviewView(int year, String lead, boolean empty, boolean soFar, List<Fact
 	 * @param days when it was last to be done
 	 * @param often how often it was missed, empty for once
 	 * @param otherwise what it may lead to; null when nobody says
+	 * @param why the reason for it
 	 * @param next when it comes next
 	 */
 	record MissedRow(String title, String href, String plant, boolean own, String days, String often,
-			@Nullable String otherwise, String next) {
+			@Nullable String otherwise, String why, String next) {
 	}
 
 	/**

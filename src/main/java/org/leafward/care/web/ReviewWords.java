@@ -49,16 +49,15 @@ final class ReviewWords {
 	private ReviewView view(YearReview review, @Nullable WeatherYear weather) {
 		List<YearReview.Done> bad = review.atBadTimes();
 		return new ReviewView(review.year(), lead(review), review.empty(), !review.over(), counts(review.total()),
-				counts(review.works()), counts(cut(review.plantings(), MOST_ROWS)),
-				more(review.plantings(), MOST_ROWS),
+				counts(review.works()), counts(cut(review.plantings(), MOST_ROWS)), more(review.plantings(), MOST_ROWS),
 				cut(review.missed(), MOST_MISSED).stream().map(this::missed).toList(),
 				more(review.missed(), MOST_MISSED),
 				cut(review.leftOut(), MOST_MISSED).stream().map(this::leftOut).toList(),
 				more(review.leftOut(), MOST_MISSED), review.months().stream().map(this::month).toList(),
-				cut(review.watered(), MOST_ROWS).stream().map(this::water).toList(),
-				more(review.watered(), MOST_ROWS), cut(bad, MOST_MISSED).stream().map(this::done).toList(),
-				more(bad, MOST_MISSED), (weather != null) ? weather(weather) : List.of(),
-				(weather != null) ? notes(weather) : List.of(), (weather != null) ? null : noWeather(review.year()));
+				cut(review.watered(), MOST_ROWS).stream().map(this::water).toList(), more(review.watered(), MOST_ROWS),
+				cut(bad, MOST_MISSED).stream().map(this::done).toList(), more(bad, MOST_MISSED),
+				(weather != null) ? weather(weather) : List.of(), (weather != null) ? notes(weather) : List.of(),
+				(weather != null) ? null : noWeather(review.year()));
 	}
 
 	private static <T> List<T> cut(List<T> all, int most) {
@@ -72,8 +71,9 @@ final class ReviewWords {
 	private String lead(YearReview review) {
 		int year = review.year();
 		if (review.empty()) {
-			return (year > this.today.getYear()) ? "%d has not begun, so there is nothing to look back on yet.".formatted(
-					year) : "Nothing is kept of %d here: no task had its days in it, and nothing was logged.".formatted(year);
+			return (year > this.today.getYear())
+					? "%d has not begun, so there is nothing to look back on yet.".formatted(year)
+					: "Nothing is kept of %d here: no task had its days in it, and nothing was logged.".formatted(year);
 		}
 		String when = review.over() ? "In %d".formatted(year) : "In %d so far".formatted(year);
 		Tally total = review.total();
@@ -118,7 +118,7 @@ final class ReviewWords {
 				: next.isAfter(this.today) ? "Next time: it begins on %s.".formatted(DayWords.of(next))
 						: "It is due again now, since %s.".formatted(DayWords.of(next));
 		return new ReviewView.MissedRow(one.title(), "/tasks/" + one.task(), one.plant(), one.own(),
-				this.formats.window(one.window()), often, one.otherwise(), then);
+				this.formats.window(one.window()), often, one.otherwise(), one.why(), then);
 	}
 
 	private ReviewView.LeftOutRow leftOut(YearReview.LeftOut one) {
@@ -132,8 +132,7 @@ final class ReviewWords {
 			.map((one) -> "%s %s".formatted(one.work().words(), (one.times() == 1) ? "once" : one.times() + " times"))
 			.toList();
 		return new ReviewView.MonthRow(name(month.month()), first(String.join(", ", sums)) + ".",
-				cut(month.done(), MOST_IN_MONTH).stream().map(this::done).toList(),
-				more(month.done(), MOST_IN_MONTH));
+				cut(month.done(), MOST_IN_MONTH).stream().map(this::done).toList(), more(month.done(), MOST_IN_MONTH));
 	}
 
 	private static String name(Month month) {
@@ -141,8 +140,8 @@ final class ReviewWords {
 	}
 
 	private ReviewView.DoneRow done(YearReview.Done one) {
-		String amount = (one.amount() != null && one.unit() != null)
-				? ", " + AmountWords.of(one.amount(), one.unit()) : "";
+		String amount = (one.amount() != null && one.unit() != null) ? ", " + AmountWords.of(one.amount(), one.unit())
+				: "";
 		return new ReviewView.DoneRow(first(one.work().words()) + amount, this.formats.day(one.day()), one.where(),
 				one.own(), one.note(), one.holdOff(),
 				(one.holdOffTask() != null) ? "/tasks/" + one.holdOffTask() : null,
@@ -150,9 +149,8 @@ final class ReviewWords {
 	}
 
 	private ReviewView.WaterRow water(YearReview.Watered one) {
-		return new ReviewView.WaterRow(one.own() ? one.where() : first(one.where()), one.own(),
-				"%s in %s".formatted(AmountWords.depth(one.millimetres()),
-						this.formats.count(one.times(), "watering", "waterings")));
+		return new ReviewView.WaterRow(one.own() ? one.where() : first(one.where()), one.own(), "%s in %s"
+			.formatted(AmountWords.depth(one.millimetres()), this.formats.count(one.times(), "watering", "waterings")));
 	}
 
 	private String noWeather(int year) {
@@ -223,15 +221,15 @@ final class ReviewWords {
 		if (median == null || early == null || late == null) {
 			return " What is usual isn’t known: %s.".formatted(freeze.whyNoNormal());
 		}
-		return " Usual is %s; in eight years of ten it comes between %s and %s.".formatted(
-				this.formats.dayOfYear(median), this.formats.dayOfYear(early), this.formats.dayOfYear(late));
+		return " Usual is %s; in eight years of ten it comes between %s and %s."
+			.formatted(this.formats.dayOfYear(median), this.formats.dayOfYear(early), this.formats.dayOfYear(late));
 	}
 
 	private String rain(WeatherYear.Rain rain, boolean over) {
 		boolean whole = over && rain.to().getDayOfYear() == rain.to().lengthOfYear();
 		StringBuilder words = new StringBuilder();
-		words.append(whole ? "%s in the year.".formatted(AmountWords.depth(rain.millimetres())) : "%s up to %s."
-			.formatted(AmountWords.depth(rain.millimetres()), this.formats.dayOfYear(rain.to())));
+		words.append(whole ? "%s in the year.".formatted(AmountWords.depth(rain.millimetres()))
+				: "%s up to %s.".formatted(AmountWords.depth(rain.millimetres()), this.formats.dayOfYear(rain.to())));
 		Double normal = rain.normal();
 		Double low = rain.low();
 		Double high = rain.high();
@@ -245,8 +243,8 @@ final class ReviewWords {
 		}
 		words.append(sentence(rain.whyNoNormal()));
 		if (rain.missing() > 0) {
-			words.append(" %s without a measurement, which the sum leaves out.".formatted(
-					this.formats.count(rain.missing(), "day is", "days are")));
+			words.append(" %s without a measurement, which the sum leaves out."
+				.formatted(this.formats.count(rain.missing(), "day is", "days are")));
 		}
 		return words.toString();
 	}
@@ -254,16 +252,14 @@ final class ReviewWords {
 	private String dry(WeatherYear.Rain rain) {
 		WeatherYear.Spell driest = rain.driest();
 		String rule = " A dry spell has less than 6 mm (0.25 in) on each day and less than 13 mm (0.5 in) in all.";
-		return ((driest == null) ? "There was none."
-				: "%s, %s.".formatted(this.formats.count(driest.days(), "day", "days"),
-						this.formats.window(driest.from(), driest.to())))
+		return ((driest == null) ? "There was none." : "%s, %s.".formatted(
+				this.formats.count(driest.days(), "day", "days"), this.formats.window(driest.from(), driest.to())))
 				+ rule;
 	}
 
 	private String extreme(WeatherYear.@Nullable Extreme extreme) {
-		return (extreme == null) ? "Not known."
-				: "%s on %s.".formatted(this.formats.wholeTemperature(extreme.celsius()),
-						this.formats.day(extreme.day()));
+		return (extreme == null) ? "Not known." : "%s on %s."
+			.formatted(this.formats.wholeTemperature(extreme.celsius()), this.formats.day(extreme.day()));
 	}
 
 	private String heat(WeatherYear.Heat heat) {
@@ -285,8 +281,8 @@ final class ReviewWords {
 		List<String> notes = new ArrayList<>();
 		notes.add("The temperatures are those of %s, moved to the height of this place, and minima also to how it lies."
 			.formatted(station(weather.station(), weather.distance())));
-		String end = weather.over() ? "" : " The latest day that counts here is %s.".formatted(
-				this.formats.day(weather.to()));
+		String end = weather.over() ? ""
+				: " The latest day that counts here is %s.".formatted(this.formats.day(weather.to()));
 		notes.add(((weather.missing() == 0) ? "No day of its record is missing."
 				: "Its record lacks a minimum or a maximum on %s of %s.".formatted(
 						this.formats.count(weather.missing(), "day", "days"), this.formats.number(weather.days(), 0)))
@@ -296,8 +292,8 @@ final class ReviewWords {
 			notes.add("The rain is that of %s, as the nearer station hardly measured any."
 				.formatted(station(rain.station(), rain.distance())));
 		}
-		notes.add("Usual is the middle of its seasons %d to %d; freezes are those at 32 °F (0 °C).".formatted(
-				weather.normalsFrom(), weather.normalsTo()));
+		notes.add("Usual is the middle of its seasons %d to %d; freezes are those at 32 °F (0 °C)."
+			.formatted(weather.normalsFrom(), weather.normalsTo()));
 		if (weather.station().invented()) {
 			notes.add("The station and its record are invented for a demonstration.");
 		}

@@ -41,8 +41,8 @@ public enum Paper {
 		return Arrays.stream(values())
 			.filter((one) -> one.code().equalsIgnoreCase(code.strip()))
 			.findFirst()
-			.orElseThrow(() -> new BadInput("'%s' is no paper".formatted(code), "paper", "write one of: "
-					+ Arrays.stream(values()).map(Paper::code).collect(Collectors.joining(", "))));
+			.orElseThrow(() -> new BadInput("'%s' is no paper".formatted(code), "paper",
+					"write one of: " + Arrays.stream(values()).map(Paper::code).collect(Collectors.joining(", "))));
 	}
 
 }

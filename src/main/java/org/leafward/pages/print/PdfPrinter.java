@@ -24,6 +24,7 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.fontbox.ttf.CmapLookup;
@@ -43,11 +44,12 @@ import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
 
 /**
  * Makes PDF of our own templates. It takes plain XHTML without a document type, opens no
- * address of any kind, and draws no picture. The same page made at the same instant is the
- * same file, octet by octet. What the font has no sign for becomes a hollow box.
+ * address of any kind, and draws no picture. The same page made at the same instant is
+ * the same file, octet by octet. What the font has no sign for becomes a hollow box.
  * <p>
  * The PDF is tagged (PDF/UA, ISO 14289-1, as far as the library goes), with its language
  * and its title. The font is Liberation Sans (SIL Open Font License 1.1), which PDFBox
@@ -174,7 +176,10 @@ public class PdfPrinter implements DisposableBean {
 			factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
 			factory.setXIncludeAware(false);
 			factory.setExpandEntityReferences(false);
-			Document page = factory.newDocumentBuilder().parse(new InputSource(new StringReader(printable(xhtml))));
+			DocumentBuilder builder = factory.newDocumentBuilder();
+			// Its own one writes to the console.
+			builder.setErrorHandler(new DefaultHandler());
+			Document page = builder.parse(new InputSource(new StringReader(printable(xhtml))));
 			check(page.getDocumentElement());
 			return page;
 		}
@@ -192,7 +197,8 @@ public class PdfPrinter implements DisposableBean {
 				printable.append(' ');
 			}
 			else if (type == Character.FORMAT || type == Character.NON_SPACING_MARK && !drawable(point)) {
-				// Joiners and marks that would change the sign before them; nothing to see.
+				// Joiners and marks that would change the sign before them; nothing to
+				// see.
 				return;
 			}
 			else if (type == Character.CONTROL || !drawable(point)) {
@@ -238,6 +244,8 @@ public class PdfPrinter implements DisposableBean {
 		PdfRendererBuilder builder = new PdfRendererBuilder();
 		refuseAllAddresses(builder);
 		builder.useFont(() -> new ByteArrayInputStream(this.font), FAMILY, 400, FontStyle.NORMAL, true);
+		builder.useUnicodeBidiSplitter(Directions::new);
+		builder.useUnicodeBidiReorderer(new Directions.Reorderer());
 		builder.usePdfUaAccessibility(true);
 		builder.withProducer("Leafward");
 		builder.withW3cDocument(page, "leafward:page");

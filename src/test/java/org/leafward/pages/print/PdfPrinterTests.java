@@ -89,6 +89,18 @@ class PdfPrinterTests {
 		}
 	}
 
+	/**
+	 * PDFBox turns what stands from right to left back into the order in which it is
+	 * read.
+	 */
+	@Test
+	void hebrewStandsFromRightToLeft() throws IOException {
+		try (PDDocument pdf = read(page("<p>The שלום עץ tree</p>"))) {
+			assertThat(text(pdf)).contains("The שלום עץ tree");
+		}
+		assertThat(new Directions.Reorderer().reorderRTLTextToLTR("אב(ג)")).isEqualTo("(ג)בא");
+	}
+
 	@ParameterizedTest
 	@ValueSource(strings = { "<script>alert(1)</script>", "<img src=\"http://127.0.0.1/x.png\"/>",
 			"<p style=\"background: url(http://127.0.0.1/)\">x</p>", "<object data=\"file:///etc/passwd\"></object>",
@@ -125,8 +137,7 @@ class PdfPrinterTests {
 		assertThat(Paper.of(null, "US-MN")).isEqualTo(Paper.LETTER);
 		assertThat(Paper.of("", "DE-BY")).isEqualTo(Paper.A4);
 		assertThat(Paper.of("a4", "US-MN")).isEqualTo(Paper.A4);
-		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> Paper.of("a3", ""))
-			.withMessage("'a3' is no paper");
+		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> Paper.of("a3", "")).withMessage("'a3' is no paper");
 	}
 
 	private static String page(String body) {

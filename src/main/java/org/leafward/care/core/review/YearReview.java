@@ -81,10 +81,11 @@ public record YearReview(int year, boolean over, List<Reviewed> tasks, Tally tot
 	 * @param window its days
 	 * @param times how often
 	 * @param otherwise what goes wrong without it; null when the rule doesn't say
+	 * @param why the reason for it
 	 * @param next first day of the next one, which is not over; null when none is planned
 	 */
 	public record Missed(String title, String plant, boolean own, TaskId task, DayWindow window, int times,
-			@Nullable String otherwise, @Nullable LocalDate next) {
+			@Nullable String otherwise, String why, @Nullable LocalDate next) {
 	}
 
 	/**

@@ -126,7 +126,7 @@ public final class YearReviews {
 			List<CareTask> tasks = group.getValue();
 			CareTask last = tasks.get(tasks.size() - 1);
 			return new YearReview.Missed(title(last), plant(last), last.planting() != null, last.id(), last.window(),
-					tasks.size(), last.text().otherwise(), next.get(group.getKey()));
+					tasks.size(), last.text().otherwise(), last.text().why(), next.get(group.getKey()));
 		})
 			.sorted(Comparator.comparingInt((YearReview.Missed one) -> -one.times())
 				.thenComparing((one) -> one.window().from())

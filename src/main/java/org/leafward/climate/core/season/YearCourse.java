@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.leafward.climate.HeatSoFar;
 import org.leafward.climate.MarkerKind;
 import org.leafward.climate.Microclimate;
 import org.leafward.climate.TemperatureShift;
@@ -20,7 +21,6 @@ import org.leafward.climate.core.SeasonOutcome;
 import org.leafward.climate.core.SeasonPeriod;
 import org.leafward.climate.core.water.DrySpell;
 import org.leafward.climate.core.water.NearStation;
-import org.leafward.climate.HeatSoFar;
 import org.leafward.measure.Hemisphere;
 import org.leafward.measure.Season;
 import org.leafward.measure.SeasonDay;
@@ -109,7 +109,8 @@ public final class YearCourse {
 				freeze(MarkerKind.FIRST_FALL_FREEZE, new Season(south ? this.year - 1 : this.year, this.hemisphere),
 						near, normals, microclimate),
 				extreme(record, Element.TMAX, last, shift.high()), extreme(record, Element.TMIN, last, shift.low()),
-				heat(heat), (heat.latest() == null && heat.missing() == null)
+				heat(heat),
+				(heat.latest() == null && heat.missing() == null)
 						? "No day since %s has been observed.".formatted(SeasonExplanation.day(heat.from()))
 						: heat.missing(),
 				rain(all));
@@ -151,8 +152,7 @@ public final class YearCourse {
 	}
 
 	private static @Nullable LocalDate date(Sample sample, int percent, Season season, @Nullable String undefined) {
-		return (undefined != null) ? null
-				: SeasonDay.toDate(sample.quantile(percent), season.year());
+		return (undefined != null) ? null : SeasonDay.toDate(sample.quantile(percent), season.year());
 	}
 
 	private WeatherYear.@Nullable Extreme extreme(DailyRecord record, Element element, LocalDate last,
@@ -172,12 +172,11 @@ public final class YearCourse {
 
 	/** The rain of the nearest station that hardly misses a day, else of the nearest. */
 	private WeatherYear.@Nullable Rain rain(List<NearStation> all) {
-		List<NearStation> with = all.stream()
-			.filter((one) -> lastRain(one.climate().record()) != null)
-			.toList();
+		List<NearStation> with = all.stream().filter((one) -> lastRain(one.climate().record()) != null).toList();
 		for (NearStation one : with) {
 			WeatherYear.Rain rain = rain(one);
-			if (rain.missing() <= allowed(rain.to().getDayOfYear())) {
+			int later = end().getDayOfYear() - rain.to().getDayOfYear();
+			if (rain.missing() + later <= allowed(end().getDayOfYear())) {
 				return rain;
 			}
 		}
@@ -222,7 +221,9 @@ public final class YearCourse {
 				known ? Quantiles.type7(past, 0.9) : null, past.length, why, driest(days));
 	}
 
-	/** Sums of the same days of past years, sorted; few missing days count as the mean. */
+	/**
+	 * Sums of the same days of past years, sorted; few missing days count as the mean.
+	 */
 	private double[] pastRain(DailyRecord record, @Nullable SeasonPeriod normals, LocalDate to) {
 		List<Double> sums = new ArrayList<>();
 		int first = (normals != null) ? normals.from() : this.year - SeasonPeriod.NORMAL;

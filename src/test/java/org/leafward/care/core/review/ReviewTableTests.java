@@ -17,18 +17,17 @@ class ReviewTableTests {
 
 	/** Quoted by another character here, so that quotes stand as they are. */
 	@ParameterizedTest
-	@CsvSource(quoteCharacter = '~', delimiter = '|',
-			textBlock = """
-					plain|plain
-					a, b|"a, b"
-					say "no"|"say ""no\"""
-					=1+1|'=1+1
-					+49|'+49
-					-x|'-x
-					@SUM(A1)|'@SUM(A1)
-					=1,2|"'=1,2"
-					a=1|a=1
-					""")
+	@CsvSource(quoteCharacter = '~', delimiter = '|', textBlock = """
+			plain|plain
+			a, b|"a, b"
+			say "no"|"say ""no\"""
+			=1+1|'=1+1
+			+49|'+49
+			-x|'-x
+			@SUM(A1)|'@SUM(A1)
+			=1,2|"'=1,2"
+			a=1|a=1
+			""")
 	void cellsAreQuotedAndNoneIsAFormula(String text, String cell) {
 		assertThat(ReviewTable.cell(text)).isEqualTo(cell);
 	}
@@ -44,9 +43,9 @@ class ReviewTableTests {
 	void aLineForEachThingThatWasDone() {
 		YearReview.Done done = new YearReview.Done(new UUID(0, 7), LocalDate.of(2026, 7, 4), Work.WATER, "@hedge", true,
 				12.50, AmountUnit.MM, "note", null, null, null);
-		String table = ReviewTable.write(new YearReview(2026, true, List.of(), Tally.of(List.of()), List.of(),
-				List.of(), List.of(), List.of(), List.of(new YearReview.MonthDone(Month.JULY, List.of(), List.of(done))),
-				List.of()));
+		String table = ReviewTable
+			.write(new YearReview(2026, true, List.of(), Tally.of(List.of()), List.of(), List.of(), List.of(),
+					List.of(), List.of(new YearReview.MonthDone(Month.JULY, List.of(), List.of(done))), List.of()));
 		assertThat(table.split("\r\n", -1)).containsExactly(String.join(",", ReviewTable.COLUMNS),
 				"done,00000000-0000-0000-0000-000000000007,,,2026-07-04,water,,,'@hedge,,,,12.5,mm,,note,,", "");
 	}

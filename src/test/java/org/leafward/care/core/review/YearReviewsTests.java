@@ -56,8 +56,8 @@ class YearReviewsTests {
 
 	/**
 	 * The hedge: pruned on its last day, watered a day late, one mulching missed and one
-	 * left out, one spray withdrawn. The maple: one watering done before its first day, one
-	 * still open.
+	 * left out, one spray withdrawn. The maple: one watering done before its first day,
+	 * one still open.
 	 */
 	@Test
 	void everyTaskIsCountedOnceByWhatBecameOfIt() {
@@ -116,12 +116,12 @@ class YearReviewsTests {
 		for (String from : List.of("2026-11-01", "2027-07-01", "2027-06-01")) {
 			this.ahead.add(made(HEDGE, TaskKind.DO, Work.WATER, from, from, TaskState.PLANNED, "2026-01-01"));
 		}
-		this.ahead.add(made(HEDGE, TaskKind.DO, Work.WATER, "2027-05-01", "2027-05-01", TaskState.WITHDRAWN,
-				"2026-01-01"));
+		this.ahead
+			.add(made(HEDGE, TaskKind.DO, Work.WATER, "2027-05-01", "2027-05-01", TaskState.WITHDRAWN, "2026-01-01"));
 		List<YearReview.Missed> missed = review(2026).missed();
 		assertThat(missed).hasSize(2);
 		assertThat(missed.get(0)).isEqualTo(new YearReview.Missed("Title", "hedge (boxwood)", true, last.id(),
-				last.window(), 2, "It may die.", LocalDate.of(2027, 6, 1)));
+				last.window(), 2, "It may die.", "It helps.", LocalDate.of(2027, 6, 1)));
 		assertThat(missed.get(1).times()).isOne();
 		assertThat(missed.get(1).next()).isNull();
 	}
@@ -132,7 +132,10 @@ class YearReviewsTests {
 		assertThat(review(2026).leftOut()).extracting(YearReview.LeftOut::reason).containsExactly("because");
 	}
 
-	/** 12 mm from the log are a watering of the same identifier; 8 mm were entered elsewhere. */
+	/**
+	 * 12 mm from the log are a watering of the same identifier; 8 mm were entered
+	 * elsewhere.
+	 */
 	@Test
 	void whatWasDoneStandsByMonthAndWaterIsCountedOnce() {
 		entry("2026-03-20", Work.PRUNE, HEDGE, 2.0, AmountUnit.BAGS, null);
@@ -141,8 +144,7 @@ class YearReviewsTests {
 		watering(UUID.randomUUID(), null, "2026-07-02", 8);
 		watering(UUID.randomUUID(), MAPLE, "2026-07-09", 25.5);
 		YearReview review = review(2026);
-		assertThat(review.months()).extracting(YearReview.MonthDone::month)
-			.containsExactly(Month.MARCH, Month.JULY);
+		assertThat(review.months()).extracting(YearReview.MonthDone::month).containsExactly(Month.MARCH, Month.JULY);
 		YearReview.MonthDone july = review.months().get(1);
 		assertThat(july.sums()).containsExactly(new YearReview.WorkCount(Work.WATER, 3));
 		assertThat(july.done()).extracting((one) -> one.day().getDayOfMonth()).containsExactly(2, 4, 9);
@@ -196,8 +198,8 @@ class YearReviewsTests {
 				planting.equals(HEDGE) ? "hedge (boxwood)" : "maple (red maple)", SITE, "Garden",
 				new PersonId(new UUID(0, 9)), "trees/" + work.code(), 2026, 0, kind,
 				new DayWindow(LocalDate.parse(from), LocalDate.parse(to)),
-				new TaskText("Title", "Do it.", null, "It helps.", "It may die.", null), state,
-				gone ? "because" : null, 0, at, at, work, 1);
+				new TaskText("Title", "Do it.", null, "It helps.", "It may die.", null), state, gone ? "because" : null,
+				0, at, at, work, 1);
 	}
 
 	private UUID entry(String day, Work work, @Nullable PlantingId planting, @Nullable Double amount,
@@ -209,8 +211,8 @@ class YearReviewsTests {
 	}
 
 	private void watering(UUID id, @Nullable PlantingId planting, String day, double millimetres) {
-		this.waterings.add(new Watering(new WateringId(id), SITE, planting, LocalDate.parse(day), millimetres, "",
-				null, Instant.EPOCH));
+		this.waterings.add(new Watering(new WateringId(id), SITE, planting, LocalDate.parse(day), millimetres, "", null,
+				Instant.EPOCH));
 	}
 
 }
