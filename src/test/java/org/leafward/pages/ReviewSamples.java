@@ -51,8 +51,8 @@ final class ReviewSamples {
 	static Map<String, Map<String, Object>> all(Object site) {
 		DoneRow pruned = new DoneRow("Pruning, 2 bags", "Wed 20 May", "hedge by the gate", true, "a branch had broken",
 				"Leave evergreens unpruned", "/tasks/1", "/tasks/2");
-		View view = new View(2026, "In 2026 so far 3 of 6 tasks were done, 1 of them late, and 1 were missed.", false,
-				true, List.of(new Fact("Done on time", "2"), new Fact("Missed", "1")),
+		View view = new View(2026, "In 2026 so far: 3 of 6 tasks done, 1 of them late; 1 missed.", false, true,
+				List.of(new Fact("Done on time", "2"), new Fact("Missed", "1")),
 				List.of(new CountRow("Watering", false, new Tally(1, 1, 0, 0, 0, 1))),
 				List.of(new CountRow("hedge by the gate (common boxwood)", true, new Tally(1, 1, 1, 1, 1, 0))), 3,
 				List.of(new MissedRow("Water deeply", "/tasks/3", "hedge by the gate (common boxwood)", true,

@@ -112,10 +112,11 @@ class ReviewApi {
 	 * @param to last day
 	 * @param times how often in the year
 	 * @param otherwise what it may lead to
+	 * @param why the reason for it
 	 * @param next first day of the next one that is not over, when it is planned
 	 */
 	record MissedAnswer(UUID task, String title, String plant, LocalDate from, LocalDate to, int times,
-			@Nullable String otherwise, @Nullable LocalDate next) {
+			@Nullable String otherwise, String why, @Nullable LocalDate next) {
 	}
 
 	/**
@@ -230,7 +231,7 @@ class ReviewApi {
 				review.missed()
 					.stream()
 					.map((one) -> new MissedAnswer(one.task().value(), one.title(), one.plant(), one.window().from(),
-							one.window().to(), one.times(), one.otherwise(), one.next()))
+							one.window().to(), one.times(), one.otherwise(), one.why(), one.next()))
 					.toList(),
 				review.months().stream().flatMap((month) -> month.done().stream()).map(ReviewApi::done).toList(),
 				review.watered()

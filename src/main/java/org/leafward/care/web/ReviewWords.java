@@ -48,8 +48,9 @@ final class ReviewWords {
 
 	private ReviewView view(YearReview review, @Nullable WeatherYear weather) {
 		List<YearReview.Done> bad = review.atBadTimes();
-		return new ReviewView(review.year(), lead(review), review.empty(), !review.over(), counts(review.total()),
-				counts(review.works()), counts(cut(review.plantings(), MOST_ROWS)), more(review.plantings(), MOST_ROWS),
+		return new ReviewView(review.year(), lead(review), review.empty(), review.year() == this.today.getYear(),
+				counts(review.total()), counts(review.works()), counts(cut(review.plantings(), MOST_ROWS)),
+				more(review.plantings(), MOST_ROWS),
 				cut(review.missed(), MOST_MISSED).stream().map(this::missed).toList(),
 				more(review.missed(), MOST_MISSED),
 				cut(review.leftOut(), MOST_MISSED).stream().map(this::leftOut).toList(),
@@ -70,18 +71,24 @@ final class ReviewWords {
 
 	private String lead(YearReview review) {
 		int year = review.year();
+		Tally total = review.total();
+		if (year > this.today.getYear()) {
+			return "%d has not begun, so there is nothing to look back on yet.".formatted(year)
+					+ ((total.open() > 0) ? " Planned so far: %s.".formatted(tasks(total.open())) : "");
+		}
 		if (review.empty()) {
-			return (year > this.today.getYear())
-					? "%d has not begun, so there is nothing to look back on yet.".formatted(year)
-					: "Nothing is kept of %d here: no task had its days in it, and nothing was logged.".formatted(year);
+			return "Nothing is kept of %d here: no task had its days in it, and nothing was logged.".formatted(year);
 		}
 		String when = review.over() ? "In %d".formatted(year) : "In %d so far".formatted(year);
-		Tally total = review.total();
 		if (total.asked() == 0) {
 			return "%s no task asked for anything; what was done all the same stands below.".formatted(when);
 		}
-		return "%s %d of %s were done, %d of them late, and %d were missed.".formatted(when, total.done(),
-				this.formats.count(total.asked(), "task", "tasks"), total.late(), total.missed());
+		return "%s: %d of %s done, %d of them late; %d missed.".formatted(when, total.done(), tasks(total.asked()),
+				total.late(), total.missed());
+	}
+
+	private String tasks(int count) {
+		return this.formats.count(count, "task", "tasks");
 	}
 
 	private List<Fact> counts(Tally total) {

@@ -33,6 +33,7 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.leafward.measure.BadInput;
 import org.springframework.beans.factory.DisposableBean;
 import org.springframework.http.HttpStatus;
@@ -99,9 +100,9 @@ public class PdfPrinter implements DisposableBean {
 	PdfPrinter() throws IOException {
 		this.font = read(PDDocument.class, FONT);
 		this.style = new String(read(PdfPrinter.class, "/print/print.css"), StandardCharsets.UTF_8);
-		try (TrueTypeFont parsed = new TTFParser().parse(new RandomAccessReadBuffer(this.font))) {
-			this.signs = parsed.getUnicodeCmapLookup();
-		}
+		TrueTypeFont parsed = new TTFParser().parse(new RandomAccessReadBuffer(this.font));
+		this.signs = parsed.getUnicodeCmapLookup();
+		FontMappers.set(new OnlyFont(parsed));
 		XRLog.setLoggingEnabled(false);
 		this.presses = new ThreadPoolExecutor(AT_A_TIME, AT_A_TIME, 10, TimeUnit.SECONDS,
 				new ArrayBlockingQueue<>(WAITING), (work) -> {
@@ -280,6 +281,7 @@ public class PdfPrinter implements DisposableBean {
 
 	@Override
 	public void destroy() {
+		// The font stays open: it is in memory, and PDFBox still knows it.
 		this.presses.shutdownNow();
 	}
 

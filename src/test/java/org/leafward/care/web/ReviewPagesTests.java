@@ -1,6 +1,7 @@
 package org.leafward.care.web;
 
 import jakarta.servlet.http.Cookie;
+import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,6 +33,7 @@ import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
 import org.leafward.care.WorkDone;
+import org.leafward.care.core.review.YearReview;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.GeoPoint;
 import org.leafward.plants.Catalogue;
@@ -46,8 +48,6 @@ import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
 import org.leafward.support.TestDatabase;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
@@ -69,8 +69,6 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 @AutoConfigureMockMvc
 @ContextConfiguration(initializers = TestDatabase.class)
 class ReviewPagesTests {
-
-	private static final Logger logger = LoggerFactory.getLogger(ReviewPagesTests.class);
 
 	private static final String HOSTILE = "<script>alert(1)</script> & \"Q\" עץ \ud83c\udf33";
 
@@ -208,9 +206,7 @@ class ReviewPagesTests {
 			MockHttpServletResponse answer = answer(this.mine, address(this.today.getYear()) + ".pdf?paper=" + paper);
 			assertThat(answer.getStatus()).isEqualTo(200);
 			assertThat(answer.getContentType()).isEqualTo("application/pdf");
-			// To be looked at.
-			Files.write(Files.createDirectories(Path.of("target", "preview")).resolve("review-%s.pdf".formatted(paper)),
-					answer.getContentAsByteArray());
+			Files.write(preview().resolve("review-%s.pdf".formatted(paper)), answer.getContentAsByteArray());
 			try (PDDocument pdf = Loader.loadPDF(answer.getContentAsByteArray())) {
 				String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
 				assertThat(text).contains(this.today.getYear() + " so far at <script>alert(1)</script> & \"Q\"",
@@ -256,25 +252,35 @@ class ReviewPagesTests {
 					LocalDate.of(2015, 4, 20), Placement.GROUND, false, false));
 		}
 		this.register.addPlantings(this.site.id(), many);
-		long best = Long.MAX_VALUE;
-		ReviewView view = null;
-		for (int round = 0; round < 20; round++) {
-			long begin = System.nanoTime();
-			view = ReviewWords.of(this.years.review(this.site, this.today.getYear()),
-					this.years.weather(this.site, this.today.getYear()).orElse(null), this.today);
-			best = Math.min(best, System.nanoTime() - begin);
+		List<String> measured = new ArrayList<>();
+		for (int year = this.today.getYear(); year <= this.today.getYear() + 1; year++) {
+			long best = Long.MAX_VALUE;
+			int tasks = 0;
+			for (int round = 0; round < 20; round++) {
+				long begin = System.nanoTime();
+				YearReview review = this.years.review(this.site, year);
+				ReviewWords.of(review, this.years.weather(this.site, year).orElse(null), this.today);
+				best = Math.min(best, System.nanoTime() - begin);
+				tasks = review.tasks().size();
+			}
+			measured.add("%d: %d tasks in %d ms".formatted(year, tasks, best / 1_000_000));
+			assertThat(tasks).as("tasks of %d", year).isGreaterThan(200);
+			assertThat(best).as("%d tasks of %d, ns", tasks, year).isLessThan(500_000_000);
 		}
 		long drawn = System.nanoTime();
-		byte[] pdf = answer(this.mine, address(this.today.getYear()) + ".pdf").getContentAsByteArray();
+		byte[] pdf = answer(this.mine, address(this.today.getYear() + 1) + ".pdf").getContentAsByteArray();
 		drawn = System.nanoTime() - drawn;
-		Files.write(Files.createDirectories(Path.of("target", "preview")).resolve("review-200.pdf"), pdf);
 		try (PDDocument sheets = Loader.loadPDF(pdf)) {
-			logger.info("200 plantings: looked back on in {} ms, {} sheets printed in {} ms", best / 1_000_000,
-					sheets.getNumberOfPages(), drawn / 1_000_000);
-			assertThat(sheets.getNumberOfPages()).isLessThanOrEqualTo(40);
+			measured.add("%d sheets in %d ms".formatted(sheets.getNumberOfPages(), drawn / 1_000_000));
+			assertThat(sheets.getNumberOfPages()).isBetween(2, 40);
 		}
-		assertThat(view.plantings()).hasSizeGreaterThan(100);
-		assertThat(best).isLessThan(500_000_000);
+		Files.write(preview().resolve("review-200.pdf"), pdf);
+		Files.write(preview().resolve("review-200.txt"), measured);
+	}
+
+	/** Where what is to be looked at is left. */
+	private static Path preview() throws IOException {
+		return Files.createDirectories(Path.of("target", "preview"));
 	}
 
 	private String address(int year) {

@@ -52,6 +52,7 @@ class PdfPrinterTests {
 			assertThat(pdf.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
 			assertThat(pdf.getDocumentCatalog().getStructureTreeRoot()).isNotNull();
 			assertThat(pdf.getDocumentCatalog().getLanguage()).isEqualTo("en");
+			assertThat(pdf.getDocumentCatalog().getAcroForm()).as("a form, whose font would not be embedded").isNull();
 			for (PDPage sheet : pdf.getPages()) {
 				for (var name : sheet.getResources().getFontNames()) {
 					PDFont font = sheet.getResources().getFont(name);
