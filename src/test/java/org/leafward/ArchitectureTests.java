@@ -179,6 +179,14 @@ class ArchitectureTests {
 		.resideInAnyPackage("io.nayuki..");
 
 	@ArchTest
+	static final ArchRule onePackageSeesThePdfLibrary = noClasses().that()
+		.resideOutsideOfPackage("org.leafward.pages.print..")
+		.should()
+		.dependOnClassesThat()
+		.resideInAnyPackage("com.openhtmltopdf..", "org.apache.pdfbox..", "org.apache.fontbox..",
+				"org.apache.xmpbox..");
+
+	@ArchTest
 	static final ArchRule onePackageSeesTheOtherHttpClient = noClasses().that()
 		.resideOutsideOfPackage("org.leafward.platform.http..")
 		.should()

@@ -5,7 +5,7 @@
 @ApplicationModule(displayName = "Care",
 		allowedDependencies = { "register", "plants", "climate", "climate :: water", "amounts", "amounts :: water",
 				"amounts :: salt", "amounts :: light", "amounts :: cover", "amounts :: limits", "amounts :: soiltest",
-				"amounts :: calculator", "accounts", "knowledge", "language", "measure", "pages" })
+				"amounts :: calculator", "accounts", "knowledge", "language", "measure", "pages", "pages :: print" })
 @NullMarked
 package org.leafward.care;
 

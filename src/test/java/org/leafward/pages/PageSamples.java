@@ -355,6 +355,7 @@ final class PageSamples {
 		all.putAll(KeptSamples.all(SITE));
 		all.putAll(QuickSamples.all());
 		all.putAll(ListSamples.all(SITE));
+		all.putAll(ReviewSamples.all(SITE));
 		all.putAll(LinkSamples.all());
 		all.putAll(WishesSamples.all());
 		MessageRow mail = new MessageRow(ID, "Thu 12 Nov: Water deeply: hedge by the gate (common boxwood)",

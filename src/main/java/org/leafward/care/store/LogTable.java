@@ -100,6 +100,25 @@ public class LogTable {
 	}
 
 	/**
+	 * The entries of a period.
+	 * @param site the site
+	 * @param from first day
+	 * @param to last day
+	 * @param most how many at most
+	 * @return by day, then as they were entered
+	 */
+	public List<LogEntry> between(SiteId site, LocalDate from, LocalDate to, int most) {
+		return this.database
+			.sql(LIVE + "l.site = :site and l.day between :from and :to order by l.day, l.entered_at, l.id limit :most")
+			.param("site", site.value())
+			.param("from", from)
+			.param("to", to)
+			.param("most", most)
+			.query(LogTable::entry)
+			.list();
+	}
+
+	/**
 	 * The entries for tasks.
 	 * @param tasks the tasks
 	 * @return the latest entry of each, without the tasks that have none

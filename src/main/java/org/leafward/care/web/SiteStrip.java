@@ -5,8 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.leafward.care.TaskLines;
+import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
+import org.leafward.care.TaskLines;
 import org.leafward.care.TaskState;
 import org.leafward.measure.DayWindow;
 import org.leafward.pages.DateLine;
@@ -35,6 +36,12 @@ final class SiteStrip {
 
 	static YearStrip of(Site site, DayWindow year, LocalDate today, List<Planting> plantings, List<CareTask> tasks,
 			List<SiteMarkers.Line> lines) {
+		return lookedBack(site, year, today, plantings, tasks, dates(year, lines));
+	}
+
+	/** The same with dates that came; a day to mark only where it lies in the year. */
+	static YearStrip lookedBack(Site site, DayWindow year, @Nullable LocalDate today, List<Planting> plantings,
+			List<CareTask> tasks, List<DateLine> dates) {
 		Map<PlantingId, List<CareTask>> byPlanting = new LinkedHashMap<>();
 		plantings.forEach((planting) -> byPlanting.put(planting.id(), new ArrayList<>()));
 		for (CareTask task : Ramps.joined(tasks)) {
@@ -55,7 +62,7 @@ final class SiteStrip {
 					byPlanting.getOrDefault(alike.get(0).id(), List.of()).stream().map(SiteStrip::span).toList()))
 			// Rows without bars say nothing; the plantings stand in the list below.
 			.filter((row) -> !row.spans().isEmpty())
-			.toList(), dates(year, lines));
+			.toList(), dates);
 	}
 
 	/** The entries of each row, under the row's label. */

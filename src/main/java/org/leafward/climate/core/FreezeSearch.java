@@ -1,5 +1,6 @@
 package org.leafward.climate.core;
 
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.OptionalInt;
 import java.util.function.LongToIntFunction;
@@ -36,6 +37,37 @@ public final class FreezeSearch {
 	public static SeasonOutcome firstFall(DailyRecord record, Season season, int limit) {
 		return walk(minimum(record), season, limit, season.midsummer().toEpochDay(),
 				season.fallSearchEnd().toEpochDay(), 1);
+	}
+
+	/**
+	 * As {@link #lastSpring(DailyRecord, Season, int)} for a spring that may not be over:
+	 * days after the last one that is known are not missing, they are still to come.
+	 * @param record the station's record
+	 * @param season the season
+	 * @param limit tenths of °C
+	 * @param last last day that counts
+	 * @return the date, or none seen so far, or left out for missing days
+	 */
+	public static SeasonOutcome lastSpring(DailyRecord record, Season season, int limit, LocalDate last) {
+		long from = Math.min(season.midsummer().toEpochDay() - 1, last.toEpochDay());
+		long to = season.springSearchStart().toEpochDay();
+		return (from < to) ? SeasonOutcome.without(season.year(), 0)
+				: walk(minimum(record), season, limit, from, to, -1);
+	}
+
+	/**
+	 * As {@link #firstFall(DailyRecord, Season, int)} for a fall that may not be over.
+	 * @param record the station's record
+	 * @param season the season
+	 * @param limit tenths of °C
+	 * @param last last day that counts
+	 * @return the date, or none seen so far, or left out for missing days
+	 */
+	public static SeasonOutcome firstFall(DailyRecord record, Season season, int limit, LocalDate last) {
+		long from = season.midsummer().toEpochDay();
+		long to = Math.min(season.fallSearchEnd().toEpochDay(), last.toEpochDay());
+		return (to < from) ? SeasonOutcome.without(season.year(), 0)
+				: walk(minimum(record), season, limit, from, to, 1);
 	}
 
 	static SeasonOutcome lastSpring(LongToIntFunction daily, Season season, int limit) {

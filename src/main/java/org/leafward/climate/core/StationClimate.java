@@ -1,5 +1,6 @@
 package org.leafward.climate.core;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -169,6 +170,27 @@ public final class StationClimate {
 	public List<SeasonOutcome> outcomes(MarkerKind kind, @Nullable TemperatureThreshold threshold, double colderBy,
 			Hemisphere hemisphere, SeasonPeriod period) {
 		return outcomes(drawn(kind, threshold, colderBy, hemisphere, period));
+	}
+
+	/**
+	 * The freeze of a spring or a fall that may not be over.
+	 * @param kind {@link MarkerKind#LAST_SPRING_FREEZE} or
+	 * {@link MarkerKind#FIRST_FALL_FREEZE}
+	 * @param threshold the temperature at the place
+	 * @param colderBy how much colder the place is, °C
+	 * @param season the season
+	 * @param last last day that counts; what comes after it is not missing
+	 * @return the date, or none seen so far, or left out for missing days
+	 * @throws IllegalArgumentException for another event
+	 */
+	public SeasonOutcome freezeSoFar(MarkerKind kind, TemperatureThreshold threshold, double colderBy, Season season,
+			LocalDate last) {
+		int limit = limit(kind, threshold, colderBy);
+		return switch (kind) {
+			case LAST_SPRING_FREEZE -> FreezeSearch.lastSpring(record(), season, limit, last);
+			case FIRST_FALL_FREEZE -> FreezeSearch.firstFall(record(), season, limit, last);
+			default -> throw new IllegalArgumentException(kind.code() + " is no freeze");
+		};
 	}
 
 	private List<SeasonOutcome> outcomes(Drawn drawn) {
