@@ -129,7 +129,8 @@ class SecurityConfiguration {
 			LinkMail mail, LinkRequests requests, RateLimits limits, Doors doors, OpenIdArrival openId, Clock clock,
 			@Value("${leafward.accounts.longest-session:90d}") Duration longest) {
 		String signIn = this.demo ? "/people" : SIGN_IN;
-		// Changes how a browser shows pages and nothing else; a mark against forgery would
+		// Changes how a browser shows pages and nothing else; a mark against forgery
+		// would
 		// open a session for each stranger who reads.
 		http.csrf((csrf) -> csrf.ignoringRequestMatchers(READING)).authorizeHttpRequests((opens) -> {
 			opens
