@@ -37,7 +37,10 @@ class NewTreeCalculatorTests {
 		assertThat(page.select("tbody tr")).hasSize(26);
 		assertThat(page.select("tbody tr").get(0).text()).contains("3 May", "9 May");
 		assertThat(page.select(".why").text()).contains("University of Minnesota Extension");
-		assertThat(page.select("ul.dates li").eachText()).hasSize(3).first().asString().contains("Weeks 1 to 2", "daily");
+		assertThat(page.select("ul.dates li").eachText()).hasSize(3)
+			.first()
+			.asString()
+			.contains("Weeks 1 to 2", "daily");
 		Document undated = page(200, "/calculators/new-tree?calliper=50&planted=");
 		assertThat(undated.select("table")).isEmpty();
 		assertThat(undated.select("ul.dates li")).hasSize(3);
@@ -46,8 +49,10 @@ class NewTreeCalculatorTests {
 	}
 
 	@ParameterizedTest
-	@CsvSource(delimiter = ';', value = { "calliper=thin&planted=soon&count=few&flow=much;calliper,planted,count,flow",
-			"calliper=4;calliper", "calliper=50&count=0;count", "calliper=50&planted=1700-01-01;planted", "calliper=;calliper" })
+	@CsvSource(delimiter = ';',
+			value = { "calliper=thin&planted=soon&count=few&flow=much;calliper,planted,count,flow",
+					"calliper=4;calliper", "calliper=50&count=0;count", "calliper=50&planted=1700-01-01;planted",
+					"calliper=;calliper" })
 	void tellsWhatCantBeUsed(String query, String fields) throws Exception {
 		Document page = page(400, "/calculators/new-tree?" + query);
 		assertThat(page.select("[role=alert] a").eachAttr("href")).containsExactlyInAnyOrder(
