@@ -143,7 +143,7 @@ class GardenerWalkTests {
 		String task = path(line.findElement(By.cssSelector(".task-title a")).getAttribute("href"));
 		line.findElement(By.cssSelector("form[action='/tasks/done'] button")).click();
 		new WebDriverWait(this.page, Duration.ofSeconds(30))
-			.until((driver) -> driver.findElement(By.id("said")).getText().startsWith("Noted as done"));
+			.until((driver) -> driver.findElement(By.id("said")).getDomProperty("textContent").startsWith("Noted as done"));
 		assertThat(heading()).isEqualTo("This week");
 		go(task);
 		assertThat(this.page.findElement(By.cssSelector(".standing")).getText()).startsWith("Done on ");
