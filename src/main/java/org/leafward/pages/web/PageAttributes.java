@@ -47,13 +47,15 @@ class PageAttributes {
 
 	/**
 	 * Where to come back to; the start where that is no page, or its address a secret.
+	 * Secrets come in queries too, so only those of the calculators are kept.
 	 */
 	private static String here(HttpServletRequest request) {
 		String path = request.getRequestURI().substring(request.getContextPath().length());
-		if (!request.getMethod().equals("GET") || SecretAddresses.isSecret(path)) {
+		if (!request.getMethod().equals("GET") || SecretAddresses.isSecret(path) || path.equals("/error")) {
 			return "/";
 		}
-		return (request.getQueryString() != null) ? path + "?" + request.getQueryString() : path;
+		boolean kept = request.getQueryString() != null && path.startsWith("/calculators/");
+		return kept ? path + "?" + request.getQueryString() : path;
 	}
 
 	Viewer viewer() {
