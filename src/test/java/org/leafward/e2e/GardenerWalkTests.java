@@ -142,8 +142,8 @@ class GardenerWalkTests {
 		WebElement line = this.page.findElement(By.cssSelector(".task:has(form[action='/tasks/done'])"));
 		String task = path(line.findElement(By.cssSelector(".task-title a")).getAttribute("href"));
 		line.findElement(By.cssSelector("form[action='/tasks/done'] button")).click();
-		new WebDriverWait(this.page, Duration.ofSeconds(30))
-			.until((driver) -> driver.findElement(By.id("said")).getDomProperty("textContent").startsWith("Noted as done"));
+		new WebDriverWait(this.page, Duration.ofSeconds(30)).until((
+				driver) -> driver.findElement(By.id("said")).getDomProperty("textContent").startsWith("Noted as done"));
 		assertThat(heading()).isEqualTo("This week");
 		go(task);
 		assertThat(this.page.findElement(By.cssSelector(".standing")).getText()).startsWith("Done on ");

@@ -70,12 +70,14 @@ class ThisWeekWalkTests {
 				"Done on");
 		new WebDriverWait(this.page, LONGEST)
 			.until((driver) -> id.equals(driver.switchTo().activeElement().getAttribute("id")));
-		assertThat(this.page.findElement(By.id("said")).getDomProperty("textContent")).startsWith("Noted as done: " + title);
+		assertThat(this.page.findElement(By.id("said")).getDomProperty("textContent"))
+			.startsWith("Noted as done: " + title);
 		healthy("week-done");
 		this.page.findElement(undo).click();
 		new WebDriverWait(this.page, LONGEST)
 			.until((driver) -> !driver.findElements(By.cssSelector("li.task " + DONE + "#" + id)).isEmpty());
-		assertThat(this.page.findElement(By.id("said")).getDomProperty("textContent")).startsWith("Taken back: " + title);
+		assertThat(this.page.findElement(By.id("said")).getDomProperty("textContent"))
+			.startsWith("Taken back: " + title);
 		assertThat(this.page.executeScript("return window.sameAsBefore")).as("no page was left").isEqualTo(true);
 		healthy("week-undone");
 	}
@@ -91,10 +93,11 @@ class ThisWeekWalkTests {
 		By undo = By.id("act-" + reason.substring("reason-".length()));
 		new WebDriverWait(this.page, LONGEST)
 			.until((driver) -> driver.switchTo().activeElement().equals(driver.findElement(undo)));
-		assertThat(this.page.findElement(By.id("said")).getDomProperty("textContent")).startsWith("Left out this time: ");
+		assertThat(this.page.findElement(By.id("said")).getDomProperty("textContent"))
+			.startsWith("Left out this time: ");
 		this.page.findElement(undo).click();
-		new WebDriverWait(this.page, LONGEST)
-			.until((driver) -> driver.findElement(By.id("said")).getDomProperty("textContent").startsWith("Taken back"));
+		new WebDriverWait(this.page, LONGEST).until(
+				(driver) -> driver.findElement(By.id("said")).getDomProperty("textContent").startsWith("Taken back"));
 	}
 
 	@Test

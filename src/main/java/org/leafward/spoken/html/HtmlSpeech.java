@@ -195,7 +195,8 @@ public final class HtmlSpeech {
 		if (!edges.matches() || edges.group(2).length() == text.length()) {
 			return Optional.empty();
 		}
-		Optional<String> toItsEnd = this.book.find(edges.group(2) + edges.group(3)).map((said) -> edges.group(1) + said);
+		Optional<String> toItsEnd = this.book.find(edges.group(2) + edges.group(3))
+			.map((said) -> edges.group(1) + said);
 		return toItsEnd.isPresent() ? toItsEnd
 				: this.book.find(edges.group(2)).map((said) -> edges.group(1) + said + edges.group(3));
 	}
