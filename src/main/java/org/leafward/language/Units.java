@@ -2,6 +2,8 @@ package org.leafward.language;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.leafward.language.core.UnitPairs;
 import org.leafward.measure.BadInput;
@@ -21,7 +23,16 @@ public enum Units {
 	/** 1 in. */
 	US("US: °F, gallons, inches");
 
+	/** Texts that are kept for the next reader; a bound for the memory. */
+	private static final int KEPT = 20_000;
+
+	/** Longer than most; what is longer is read anew. */
+	private static final int LONGEST_KEPT = 1_000;
+
 	private final String words;
+
+	/** The same tasks are told to many readers, and looking for pairs takes long. */
+	private final Map<String, String> told = new ConcurrentHashMap<>();
 
 	Units(String words) {
 		this.words = words;
@@ -45,11 +56,20 @@ public enum Units {
 	 * @return what is no pair stays as it is
 	 */
 	public String in(String text) {
-		return switch (this) {
-			case BOTH -> text;
-			case METRIC -> UnitPairs.metric(text);
-			case US -> UnitPairs.us(text);
-		};
+		if (this == BOTH) {
+			return text;
+		}
+		if (text.length() > LONGEST_KEPT) {
+			return pairs(text);
+		}
+		if (this.told.size() > KEPT) {
+			this.told.clear();
+		}
+		return this.told.computeIfAbsent(text, this::pairs);
+	}
+
+	private String pairs(String text) {
+		return (this == METRIC) ? UnitPairs.metric(text) : UnitPairs.us(text);
 	}
 
 	/**
