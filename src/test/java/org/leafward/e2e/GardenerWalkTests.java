@@ -212,9 +212,11 @@ class GardenerWalkTests {
 		pages.add(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")));
 		String site = pages.get(pages.size() - 1);
 		pages.addAll(List.of(site + "/plantings/new", site + "/weather", site + "/freezes", site + "/place",
-				site + "/log", site + "/soil-tests", site + "/observations"));
+				site + "/log", site + "/soil-tests", site + "/observations", site + "/plantings/several",
+				site + "/thermometer", site + "/review"));
 		go(site);
 		pages.add(path(this.page.findElement(By.cssSelector("a[href$='/size']")).getAttribute("href")));
+		pages.add(path(this.page.findElement(By.cssSelector("a[href$='/amounts']")).getAttribute("href")));
 		pages.addAll(List.of("/calculators/water", "/calculators/water?what=bed&area=x&soil=clay", "/calculators/light",
 				"/calculators/light?" + LIGHT, "/calculators/cover",
 				"/calculators/cover?forecast=36&hurt=33&unit=fahrenheit"));

@@ -23,7 +23,7 @@ import org.jsoup.nodes.Element;
 public final class DemoVisitor {
 
 	private static final List<String> OF_A_SITE = List.of("", "/weather", "/freezes", "/place", "/log", "/soil-tests",
-			"/observations", "/plantings/new");
+			"/observations", "/plantings/new", "/plantings/several", "/thermometer", "/review");
 
 	private static final List<String> FOR_EVERYBODY = List.of("/", "/people", "/sites", "/sites/new", "/stations",
 			"/stations/ZZKBFERROWM", "/stations/NOWHERE", "/subscribe", "/reminders", "/reminders/push",
@@ -33,6 +33,7 @@ public final class DemoVisitor {
 					+ "&start=south-window&site=full-sun&held=4",
 			"/calculators/salt", "/calculators/salt?area=10&walk=true&spray=true&ec=8", "/calculators/soil-test",
 			"/calculators/soil-test?ph=8.8&ec=8&sar=40&cec=20&area=10", "/calculators/soil-test?ph=x",
+			"/calculators/new-tree", "/calculators/new-tree?calliper=50&planted=2027-05-03",
 			"/calculators/cover", "/calculators/cover?forecast=36&hurt=33&unit=fahrenheit");
 
 	private final HttpClient http = HttpClient.newBuilder()
@@ -90,6 +91,7 @@ public final class DemoVisitor {
 			OF_A_SITE.forEach((more) -> pages.add(site + more));
 			Document page = page(site);
 			page.select("a[href$=/size]").stream().limit(1).forEach((size) -> pages.add(size.attr("href")));
+			page.select("a[href$=/amounts]").stream().limit(3).forEach((one) -> pages.add(one.attr("href")));
 			page.select("a[href^=/tasks/]").forEach((task) -> tasks.add(task.attr("href")));
 		}
 		pages.addAll(tasks);
