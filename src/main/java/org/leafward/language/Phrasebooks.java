@@ -108,9 +108,10 @@ public class Phrasebooks {
 								"give it a name of its own"));
 				}
 			});
-			phrases.addAll(pairs(content.allPhrases()));
+			List<Phrases.Pair> own = pairs(content.allPhrases());
+			phrases.addAll(own);
 			try {
-				new Phrases(Map.of(), groups, phrases, (date) -> date);
+				new Phrases(Map.of(), groups, own, (date) -> date);
 			}
 			catch (IllegalArgumentException ex) {
 				problems.add(reading.places()

@@ -57,7 +57,7 @@ class PlanPropertiesTests {
 	private static final int HALF_A_YEAR = 183;
 
 	static IntStream seeds() {
-		return IntStream.range(0, 60);
+		return IntStream.range(0, 40);
 	}
 
 	@ParameterizedTest
