@@ -162,7 +162,8 @@ class LivingTasksTests {
 		assertThat(states(site, cover)).isEmpty();
 		forecast(9, 9, 1, 9);
 		Awaitility.await().untilAsserted(() -> assertThat(states(site, cover)).containsExactly("PLANNED 2026-08-03"));
-		// The minimum of 3 August comes before its morning, so that the evening before counts.
+		// The minimum of 3 August comes before its morning, so that the evening before
+		// counts.
 		assertThat(windows(site, cover)).containsExactly("2026-08-02 2026-08-03");
 		List<UUID> ids = ids(site, cover);
 		forecast(9, 9, 9, 9);

@@ -33,8 +33,8 @@ public final class DemoVisitor {
 					+ "&start=south-window&site=full-sun&held=4",
 			"/calculators/salt", "/calculators/salt?area=10&walk=true&spray=true&ec=8", "/calculators/soil-test",
 			"/calculators/soil-test?ph=8.8&ec=8&sar=40&cec=20&area=10", "/calculators/soil-test?ph=x",
-			"/calculators/new-tree", "/calculators/new-tree?calliper=50&planted=2027-05-03",
-			"/calculators/cover", "/calculators/cover?forecast=36&hurt=33&unit=fahrenheit");
+			"/calculators/new-tree", "/calculators/new-tree?calliper=50&planted=2027-05-03", "/calculators/cover",
+			"/calculators/cover?forecast=36&hurt=33&unit=fahrenheit");
 
 	private final HttpClient http = HttpClient.newBuilder()
 		.cookieHandler(new CookieManager())

@@ -11,9 +11,9 @@ import org.leafward.plants.CatalogueFixture;
 import static org.assertj.core.api.Assertions.assertThat;
 
 /**
- * The lowest temperature of a day comes about sunrise, and a forecast's minimum belongs to
- * the day on which its night ends. So what saves plants from it is to be done on the day
- * before, in every pack. (That minima come about sunrise: common practice.)
+ * The lowest temperature of a day comes about sunrise, and a forecast's minimum belongs
+ * to the day on which its night ends. So what saves plants from it is to be done on the
+ * day before, in every pack. (That minima come about sunrise: common practice.)
  */
 class FrostNightTests {
 

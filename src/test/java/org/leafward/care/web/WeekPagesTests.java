@@ -503,7 +503,7 @@ class WeekPagesTests {
 		return this.calendar.ofSite(this.site.id(), DayWindow.of(TODAY.plusDays(1)))
 			.stream()
 			.filter((task) -> task.rule().equals("frost-nights/cover-very-tender")
-					&& task.window().equals(DayWindow.of(TODAY.plusDays(1))))
+					&& task.window().equals(new DayWindow(TODAY, TODAY.plusDays(1))))
 			.findFirst()
 			.orElseThrow();
 	}
