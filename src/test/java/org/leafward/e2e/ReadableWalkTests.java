@@ -129,7 +129,6 @@ class ReadableWalkTests {
 			go(path);
 			assertThat(this.page.findElement(By.tagName("html")).getAttribute("lang")).as(path).isEqualTo("es");
 			assertThat(this.browser.pageWidth()).as(path).isLessThanOrEqualTo(PHONE);
-			assertThat(this.browser.violations()).as(path).isEmpty();
 			this.browser.whole("es" + path.replaceAll("[0-9a-f-]{36}", "one").replace('/', '-'));
 		}
 	}
