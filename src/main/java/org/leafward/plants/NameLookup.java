@@ -119,7 +119,14 @@ public record NameLookup(List<Species> fitting, List<Species> near) {
 
 	private static List<Species> exactly(Catalogue catalogue, List<String> forms) {
 		List<Species> called = forms.stream().flatMap((form) -> catalogue.called(form).stream()).distinct().toList();
-		return (called.size() == 1) ? called : ofGroup(catalogue, forms);
+		if (called.size() == 1
+				&& forms.stream().anyMatch((form) -> fold(form).equals(fold(called.get(0).commonName())))) {
+			return called;
+		}
+		// "maple" is also what the sugar maple is called in Spanish.
+		List<Species> group = ofGroup(catalogue, forms);
+		return (called.size() == 1)
+				? Stream.concat(called.stream(), group.stream()).distinct().limit(MOST_OF_A_GROUP).toList() : group;
 	}
 
 	/** All roses, for somebody who writes "roses". */

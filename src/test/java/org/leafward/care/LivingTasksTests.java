@@ -161,24 +161,23 @@ class LivingTasksTests {
 		String cover = "frost-nights/cover-%tender";
 		assertThat(states(site, cover)).isEmpty();
 		forecast(9, 9, 1, 9);
-		Awaitility.await().untilAsserted(() -> assertThat(states(site, cover)).containsExactly("PLANNED 2026-08-03"));
-		// The minimum of 3 August comes before its morning, so that the evening before
-		// counts.
-		assertThat(windows(site, cover)).containsExactly("2026-08-02 2026-08-03");
+		Awaitility.await().untilAsserted(() -> assertThat(states(site, cover)).containsExactly("PLANNED 2026-08-02"));
+		// A minimum comes about sunrise (common practice): the evening before counts.
+		assertThat(windows(site, cover)).containsExactly("2026-08-02 2026-08-02");
 		List<UUID> ids = ids(site, cover);
 		forecast(9, 9, 9, 9);
 		this.replanning.derive(site);
-		assertThat(states(site, cover)).containsExactly("WITHDRAWN 2026-08-03");
+		assertThat(states(site, cover)).containsExactly("WITHDRAWN 2026-08-02");
 		forecast(9, 9, 2, 9);
 		this.replanning.derive(site);
-		assertThat(states(site, cover)).containsExactly("PLANNED 2026-08-03");
+		assertThat(states(site, cover)).containsExactly("PLANNED 2026-08-02");
 		assertThat(ids(site, cover)).isEqualTo(ids);
 		forecast(9, 9, 4, 9);
 		this.replanning.derive(site);
-		assertThat(states(site, cover)).containsExactly("WITHDRAWN 2026-08-03");
+		assertThat(states(site, cover)).containsExactly("WITHDRAWN 2026-08-02");
 		this.register.changePlace(site,
 				new Place(WATCHED, new Microclimate(Microclimate.Lie.HOLLOW, false, false, null)));
-		assertThat(states(site, cover)).as("a hollow is two degrees colder").containsExactly("PLANNED 2026-08-03");
+		assertThat(states(site, cover)).as("a hollow is two degrees colder").containsExactly("PLANNED 2026-08-02");
 	}
 
 	/** Michigan DNR: 15 April to 15 July, by the pack's source. */

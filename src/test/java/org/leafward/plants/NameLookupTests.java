@@ -35,6 +35,10 @@ class NameLookupTests {
 	void namesOfSeveralAndOfNone() {
 		assertThat(NameLookup.of(CATALOGUE, "roses").fitting()).hasSizeGreaterThan(1)
 			.allMatch((one) -> one.groups().contains("rose"));
+		// Sugar maples are called so in Spanish, all maples in English.
+		assertThat(NameLookup.of(CATALOGUE, "maple").fitting()).hasSizeGreaterThan(3)
+			.allMatch((one) -> one.groups().contains("maple"));
+		assertThat(NameLookup.of(CATALOGUE, "tomatoes").sure()).isTrue();
 		NameLookup near = NameLookup.of(CATALOGUE, "purple boxwood hedge thing");
 		assertThat(near.sure()).isFalse();
 		assertThat(near.fitting()).isEmpty();

@@ -58,7 +58,7 @@ final class RuleWords {
 		Weather weather = rule.weather();
 		boolean held = rule.timing() instanceof Ramp ramp && ramp.light() != null;
 		return Stream
-			.of(sentence("Called for while", weather.opens(), " and "),
+			.of(rule.beforeANight() ? night(weather.opens()) : sentence("Called for while", weather.opens(), " and "),
 					held ? held(weather.postpones()) : sentence("Put off by a day while", weather.postpones(), " or "),
 					sentence("Not needed while", weather.withdraws(), " or "))
 			.filter((sentence) -> !sentence.isEmpty())
@@ -77,6 +77,15 @@ final class RuleWords {
 				default -> condition(condition);
 			};
 		}).collect(Collectors.joining(" or ", "Kept in on a day with ", "; its step waits for the next one."));
+	}
+
+	/** Of what the weather of a single night has to be. */
+	private static String night(List<Condition> conditions) {
+		return conditions.stream()
+			.map((condition) -> condition.state().equals("low-ahead") && condition.bound() != null
+					? "a low of %s or colder is forecast for the night".formatted(bound(condition.bound()))
+					: condition(condition))
+			.collect(Collectors.joining(" and ", "Called for while ", "."));
 	}
 
 	private static String sentence(String begin, List<Condition> conditions, String joint) {

@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -21,7 +20,6 @@ import org.leafward.care.CareTask;
 import org.leafward.care.RulePacks;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
-import org.leafward.care.core.rule.DayByDay;
 import org.leafward.care.core.rule.Rule;
 import org.leafward.care.core.rule.Work;
 import org.leafward.climate.Place;
@@ -53,9 +51,6 @@ record Tonight(List<Risk> risks, int more, @Nullable String quiet, @Nullable Str
 
 	/** Sites whose night is looked at. */
 	private static final int MOST_SITES = 200;
-
-	/** Before this hour the night that began yesterday is still on. */
-	private static final int MORNING = 6;
 
 	/**
 	 * A low and what to do about it.
@@ -224,13 +219,11 @@ record Tonight(List<Risk> risks, int more, @Nullable String quiet, @Nullable Str
 		}
 
 		private Night night(Site site, Surroundings around, Instant now, List<CareTask> cold) {
-			LocalDateTime there = LocalDateTime.ofInstant(now, site.zone());
+			LocalDate today = LocalDate.ofInstant(now, site.zone());
 			// A night's minimum belongs to the day on which it ends.
-			LocalDate today = there.toLocalDate();
-			LocalDate morning = (there.getHour() < MORNING) ? today : today.plusDays(1);
 			OptionalDouble low = this.weather.outlook(new Place(site.point(), site.microclimate()), today, around)
-				.lowest(morning);
-			List<CareTask> tonight = cold.stream().filter((task) -> task.window().to().equals(morning)).toList();
+				.lowest(today.plusDays(1));
+			List<CareTask> tonight = cold.stream().filter((task) -> task.window().to().equals(today)).toList();
 			return new Night(site.name(), low.isPresent() ? low.getAsDouble() : null,
 					around.forecastMade(site.point()).orElse(null),
 					tonight.stream().filter((task) -> task.state() == TaskState.PLANNED).toList(),
@@ -239,13 +232,7 @@ record Tonight(List<Risk> risks, int more, @Nullable String quiet, @Nullable Str
 
 		/** What the rules ask for on single days with a low. */
 		private boolean forACold(CareTask task) {
-			return task.kind() == TaskKind.DO
-					&& this.packs.find(task.rule()).filter(Reader::calledForByALow).isPresent();
-		}
-
-		private static boolean calledForByALow(Rule rule) {
-			return rule.timing() instanceof DayByDay
-					&& rule.weather().opens().stream().anyMatch((asks) -> asks.state().equals("low-ahead"));
+			return task.kind() == TaskKind.DO && this.packs.find(task.rule()).filter(Rule::beforeANight).isPresent();
 		}
 
 	}

@@ -498,12 +498,12 @@ class WeekPagesTests {
 		return tasks.stream().collect(Collectors.toMap(CareTask::id, Function.identity()));
 	}
 
-	/** The tomatoes' cover for the night before the 21st. */
+	/** The tomatoes' cover for the night that begins today. */
 	private CareTask cover() {
-		return this.calendar.ofSite(this.site.id(), DayWindow.of(TODAY.plusDays(1)))
+		return this.calendar.ofSite(this.site.id(), DayWindow.of(TODAY))
 			.stream()
 			.filter((task) -> task.rule().equals("frost-nights/cover-very-tender")
-					&& task.window().equals(new DayWindow(TODAY, TODAY.plusDays(1))))
+					&& task.window().equals(DayWindow.of(TODAY)))
 			.findFirst()
 			.orElseThrow();
 	}

@@ -29,13 +29,13 @@ public record PlantCover(Function<LocalDate, OptionalDouble> lowest) {
 	 * The cover for a night.
 	 * @param hurt the temperature that hurts
 	 * @param subject which planting
-	 * @param window the days of the task, the last of which has the cold morning
+	 * @param window the days of the task; its night begins on the last of them
 	 * @return empty when the forecast or the temperature isn't known
 	 */
 	public Optional<Amount> amount(Hurt hurt, Subject subject, DayWindow window) {
 		SpeciesId species = (subject.species() != null) ? subject.species().id() : null;
 		TemperatureThreshold harm = (species != null) ? hurt.of(species) : null;
-		OptionalDouble low = this.lowest.apply(window.to());
+		OptionalDouble low = this.lowest.apply(window.to().plusDays(1));
 		if (harm == null || low.isEmpty() || low.getAsDouble() < COLDEST) {
 			return Optional.empty();
 		}

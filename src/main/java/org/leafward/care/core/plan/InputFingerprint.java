@@ -20,7 +20,7 @@ public final class InputFingerprint {
 	 * Raise it when a change of the program makes another plan of the same inputs, so
 	 * that sites don't wait for their next day to follow.
 	 */
-	private static final int PLANNER = 3;
+	private static final int PLANNER = 4;
 
 	private final MessageDigest digest = Wording.sha256();
 

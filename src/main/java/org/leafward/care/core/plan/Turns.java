@@ -174,17 +174,22 @@ final class Turns {
 		return null;
 	}
 
-	/** The single days that the weather picks, as far as the forecast reaches. */
+	/**
+	 * The single days that the weather picks, as far as the forecast reaches. A night
+	 * belongs to the day on whose evening it begins, and its minimum to the day after.
+	 */
 	void days(Draft draft, HoldOffs holdOffs, Subject subject, List<PlannedTask> tasks) {
 		DayByDay timing = (DayByDay) draft.rule().rule().timing();
 		Weather conditions = draft.rule().rule().weather();
-		for (LocalDate day = this.today; !day.isAfter(this.weather.horizon()); day = day.plusDays(1)) {
+		int minimum = draft.rule().rule().beforeANight() ? 1 : 0;
+		LocalDate last = this.weather.horizon().minusDays(minimum);
+		for (LocalDate day = this.today; !day.isAfter(last); day = day.plusDays(1)) {
 			if (!draft.window().contains(day) || holdOffs.forbid(draft, day)) {
 				continue;
 			}
 			DayWindow window = new DayWindow(day.minusDays(timing.daysAhead()), day);
-			String needless = needless(conditions, day);
-			LocalDate asked = day;
+			LocalDate asked = day.plusDays(minimum);
+			String needless = needless(conditions, asked);
 			List<WeatherAnswers.Answer> opens = conditions.opens()
 				.stream()
 				.map((condition) -> this.weather.ask(condition, asked))

@@ -76,6 +76,16 @@ public record Rule(String id, TaskKind kind, Work work, Concern concern, Timing 
 	}
 
 	/**
+	 * Whether it is for single nights with a low. Such a night begins on the evening of
+	 * the day that the rule picks, and its minimum belongs to the day after.
+	 * @return true when the weather picks its days by a low
+	 */
+	public boolean beforeANight() {
+		return this.timing instanceof DayByDay
+				&& this.weather.opens().stream().anyMatch((asks) -> asks.state().equals("low-ahead"));
+	}
+
+	/**
 	 * What holds at a site in place of the rule's own ends.
 	 * @param region code of its region, empty when not known
 	 * @param county its county, empty when not known

@@ -201,7 +201,8 @@ class PlantAmountsTests {
 	}
 
 	private static String cover(double lowest, Hurt hurt, Subject subject) {
-		return new PlantCover((day) -> day.equals(NOW.to()) ? OptionalDouble.of(lowest) : OptionalDouble.empty())
+		return new PlantCover(
+				(day) -> day.equals(NOW.to().plusDays(1)) ? OptionalDouble.of(lowest) : OptionalDouble.empty())
 			.amount(hurt, subject, NOW)
 			.map(Amount::words)
 			.orElse("");

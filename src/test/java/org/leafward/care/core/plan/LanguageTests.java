@@ -314,10 +314,11 @@ class LanguageTests {
 	void theWeatherPicksSingleDaysAndNeedsAYes() {
 		Rule cover = rule("cover", TaskKind.DO, Work.COVER, new DayByDay(on(SPRING, -5), on(SPRING, 1), 1),
 				new Weather(List.of(COLD), List.of(), List.of()), Set.of(), List.of());
-		// 19 April plus three days of forecast; 21 April is the last that counts.
+		// 19 April plus three days of forecast; 21 April is the last that counts. What is
+		// asked for is the low of the morning after.
 		Plan plan = plan("2027-04-19", (condition, day) -> answer(switch (day.getDayOfMonth()) {
-			case 19 -> Boolean.TRUE;
-			case 20 -> null;
+			case 20 -> Boolean.TRUE;
+			case 21 -> null;
 			default -> Boolean.FALSE;
 		}), cover);
 		assertThat(plan.tasks()).extracting(PlannedTask::call)
