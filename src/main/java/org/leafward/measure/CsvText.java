@@ -18,7 +18,36 @@ public final class CsvText {
 
 	private static final CSVFormat FORMAT = CSVFormat.RFC4180;
 
+	/**
+	 * Cells that a spreadsheet would take for a formula begin so (OWASP ASVS 5.0.0,
+	 * 1.2.10).
+	 */
+	private static final String FORMULA = "=+-@\t\r";
+
 	private CsvText() {
+	}
+
+	/**
+	 * A text for a cell: what a spreadsheet would run as a formula begins with an
+	 * apostrophe, and so does what begins with one itself.
+	 * @param text any text
+	 * @return to be read back by {@link #plain}
+	 */
+	public static String safe(String text) {
+		return isMarked(text, 0) ? "'" + text : text;
+	}
+
+	/**
+	 * The text of a cell that {@link #safe} made.
+	 * @param cell the cell
+	 * @return without the apostrophe
+	 */
+	public static String plain(String cell) {
+		return (cell.startsWith("'") && isMarked(cell, 1)) ? cell.substring(1) : cell;
+	}
+
+	private static boolean isMarked(String text, int at) {
+		return text.length() > at && (FORMULA.indexOf(text.charAt(at)) >= 0 || text.charAt(at) == '\'');
 	}
 
 	/**

@@ -3,6 +3,8 @@ package org.leafward.measure;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -10,6 +12,26 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 class CsvTextTests {
 
 	/** The examples of RFC 4180, section 2, items 1, 2, 5, 6 and 7. */
+	/** RFC 4180, section 2, and OWASP ASVS 5.0.0, 1.2.10. */
+	@ParameterizedTest
+	@CsvSource(quoteCharacter = '~', delimiter = '|', textBlock = """
+			plain|plain
+			a, b|"a, b"
+			say "no"|"say ""no\"""
+			=1+1|'=1+1
+			+49|'+49
+			-x|'-x
+			@SUM(A1)|'@SUM(A1)
+			=1,2|"'=1,2"
+			a=1|a=1
+			'tis|''tis
+			""")
+	void noCellIsAFormulaAndEachIsReadBack(String text, String cell) {
+		String table = CsvText.write(List.of(List.of("x", CsvText.safe(text))));
+		assertThat(table).isEqualTo("x," + cell + "\r\n");
+		assertThat(CsvText.plain(CsvText.read(table, 1).get(0).get(1))).isEqualTo(text);
+	}
+
 	@Test
 	void examplesOfTheStandard() {
 		List<List<String>> two = List.of(List.of("aaa", "bbb", "ccc"), List.of("zzz", "yyy", "xxx"));

@@ -42,12 +42,6 @@ public class PersonalArchive {
 
 	private static final String JSON = "leafward.json";
 
-	/**
-	 * Cells that a spreadsheet would take for a formula begin so (OWASP ASVS 5.0.0,
-	 * 1.2.10).
-	 */
-	private static final String FORMULA = "=+-@\t\r";
-
 	private final JsonMapper json;
 
 	/**
@@ -99,15 +93,7 @@ public class PersonalArchive {
 	/** Texts only: a negative number is no formula. */
 	private static String cell(@Nullable Object value) {
 		String text = (value != null) ? value.toString() : "";
-		boolean formula = !(value instanceof Number) && !text.isEmpty()
-				&& (FORMULA.indexOf(text.charAt(0)) >= 0 || text.charAt(0) == '\'');
-		return formula ? "'" + text : text;
-	}
-
-	private static String uncell(String cell) {
-		boolean marked = cell.length() > 1 && cell.charAt(0) == '\''
-				&& (FORMULA.indexOf(cell.charAt(1)) >= 0 || cell.charAt(1) == '\'');
-		return marked ? cell.substring(1) : cell;
+		return (value instanceof Number) ? text : CsvText.safe(text);
 	}
 
 	/**
@@ -197,7 +183,7 @@ public class PersonalArchive {
 			}
 			Map<String, String> values = new LinkedHashMap<>();
 			for (int j = 0; j < cells.size(); j++) {
-				values.put(columns.get(j), uncell(cells.get(j)));
+				values.put(columns.get(j), CsvText.plain(cells.get(j)));
 			}
 			rows.add(new Brought.Row(where, values));
 		}

@@ -63,9 +63,9 @@ class SecurityConfiguration {
 
 	private static final String SIGN_IN = "/sign-in";
 
-	private final boolean demo;
-
 	private static final String READING = "/reading";
+
+	private final boolean demo;
 
 	SecurityConfiguration(Environment environment) {
 		this.demo = environment.acceptsProfiles(Profiles.of("demo"));
@@ -130,8 +130,7 @@ class SecurityConfiguration {
 			@Value("${leafward.accounts.longest-session:90d}") Duration longest) {
 		String signIn = this.demo ? "/people" : SIGN_IN;
 		// Changes how a browser shows pages and nothing else; a mark against forgery
-		// would
-		// open a session for each stranger who reads.
+		// would open a session for each stranger who reads.
 		http.csrf((csrf) -> csrf.ignoringRequestMatchers(READING)).authorizeHttpRequests((opens) -> {
 			opens
 				.requestMatchers(HttpMethod.GET, "/js/push.js", "/push-worker.js", "/js/live.js",

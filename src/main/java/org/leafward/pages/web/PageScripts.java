@@ -4,14 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.time.Duration;
-import org.jspecify.annotations.Nullable;
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.http.CacheControl;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RestController;
 
 /**
@@ -28,21 +25,15 @@ class PageScripts {
 
 	private final byte[] htmx = read(HTMX);
 
-	private final byte[] packed = read(HTMX + ".gz");
-
 	private final byte[] live = read("static/js/live.js");
 
 	/** Its address has its version, so it may be kept for as long as caches like. */
 	@GetMapping("/js/htmx-2.0.8.min.js")
-	ResponseEntity<byte[]> htmx(
-			@RequestHeader(name = HttpHeaders.ACCEPT_ENCODING, required = false) @Nullable String takes) {
-		ResponseEntity.BodyBuilder answer = ResponseEntity.ok()
+	ResponseEntity<byte[]> htmx() {
+		return ResponseEntity.ok()
 			.contentType(JAVASCRIPT)
-			.header(HttpHeaders.VARY, HttpHeaders.ACCEPT_ENCODING)
-			.cacheControl(CacheControl.maxAge(Duration.ofDays(365)).cachePublic().immutable());
-		// Whoever sends gzip;q=0 gets what they can do without.
-		boolean gzip = takes != null && takes.matches(".*\\bgzip\\b(?!\\s*;\\s*q=0(\\.0*)?\\s*(,|$)).*");
-		return gzip ? answer.header(HttpHeaders.CONTENT_ENCODING, "gzip").body(this.packed) : answer.body(this.htmx);
+			.cacheControl(CacheControl.maxAge(Duration.ofDays(365)).cachePublic().immutable())
+			.body(this.htmx);
 	}
 
 	@GetMapping("/js/live.js")

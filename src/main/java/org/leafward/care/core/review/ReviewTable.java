@@ -4,15 +4,14 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
+import org.leafward.measure.CsvText;
 
 /**
  * A year as a table of comma-separated values (RFC 4180): a line for each task and for
- * each thing that was done. Dates are ISO 8601; a cell whose text would be a formula in a
- * spreadsheet (it begins with one of {@code = + - @}, a tab or a carriage return) begins
- * with an apostrophe, as OWASP advises against CSV injection.
+ * each thing that was done. Dates are ISO 8601; no cell is a formula in a spreadsheet
+ * ({@link CsvText#safe}).
  */
 public final class ReviewTable {
 
@@ -20,8 +19,6 @@ public final class ReviewTable {
 	public static final List<String> COLUMNS = List.of("record", "id", "first_day", "last_day", "day", "work", "kind",
 			"title", "planting", "outcome", "reason", "otherwise", "amount", "unit", "hold_off", "note", "rule",
 			"task");
-
-	private static final String DANGEROUS = "=+-@\t\r";
 
 	private ReviewTable() {
 	}
@@ -36,9 +33,7 @@ public final class ReviewTable {
 		rows.add(COLUMNS);
 		review.tasks().forEach((one) -> rows.add(row(one)));
 		review.months().forEach((month) -> month.done().forEach((one) -> rows.add(row(one))));
-		return rows.stream()
-			.map((row) -> row.stream().map(ReviewTable::cell).collect(Collectors.joining(",")) + "\r\n")
-			.collect(Collectors.joining());
+		return CsvText.write(rows.stream().map((row) -> row.stream().map(CsvText::safe).toList()).toList());
 	}
 
 	private static List<String> row(Reviewed one) {
@@ -63,12 +58,6 @@ public final class ReviewTable {
 
 	private static String text(@Nullable Object value) {
 		return (value != null) ? value.toString() : "";
-	}
-
-	static String cell(String text) {
-		String safe = (!text.isEmpty() && DANGEROUS.indexOf(text.charAt(0)) >= 0) ? "'" + text : text;
-		boolean quoted = safe.chars().anyMatch((one) -> one == ',' || one == '"' || one == '\n' || one == '\r');
-		return quoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
 	}
 
 }
