@@ -26,9 +26,29 @@ public final class PlainText {
 	 * @return never null
 	 */
 	public static String clean(String text) {
+		if (isClean(text)) {
+			return text;
+		}
 		StringBuilder kept = new StringBuilder(text.length());
 		text.replace("\r\n", "\n").codePoints().forEach((point) -> append(kept, point));
 		return Normalizer.normalize(kept, Normalizer.Form.NFC);
+	}
+
+	/**
+	 * Whether nothing in a text can need cleaning, which is so for nearly all: characters
+	 * below U+0300 and the dashes, quotation marks and dots of U+2010 to U+2027 are in
+	 * form C by themselves and next to each other.
+	 */
+	private static boolean isClean(String text) {
+		for (int at = 0; at < text.length(); at++) {
+			char unit = text.charAt(at);
+			boolean plain = unit >= ' ' && unit < 0x7F || unit >= 0xA0 && unit < 0x300
+					|| unit >= 0x2010 && unit <= 0x2027 || unit == '\n';
+			if (!plain) {
+				return false;
+			}
+		}
+		return true;
 	}
 
 	private static void append(StringBuilder kept, int point) {
@@ -58,7 +78,21 @@ public final class PlainText {
 	 * @return without line breaks, trimmed
 	 */
 	public static String line(String text) {
-		return clean(text).replaceAll("\\s+", " ").strip();
+		String clean = clean(text);
+		return spaced(clean) ? clean : clean.replaceAll("\\s+", " ").strip();
+	}
+
+	/** Whether words stand apart by one space each and nothing stands around them. */
+	private static boolean spaced(String clean) {
+		boolean space = true;
+		for (int at = 0; at < clean.length(); at++) {
+			char unit = clean.charAt(at);
+			if (unit == '\n' || space && Character.isWhitespace(unit)) {
+				return false;
+			}
+			space = Character.isWhitespace(unit);
+		}
+		return !space;
 	}
 
 	/**

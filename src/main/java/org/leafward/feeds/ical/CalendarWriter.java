@@ -254,12 +254,34 @@ public final class CalendarWriter {
 
 		private static String block(String name, List<Property> properties, FeedEntry entry,
 				@Nullable LocalTime alarm) {
-			StringBuilder lines = new StringBuilder("BEGIN:").append(name).append("\r\n");
-			properties.forEach(lines::append);
+			StringBuilder lines = new StringBuilder(1024).append("BEGIN:").append(name).append("\r\n");
+			properties.forEach((property) -> line(lines, property));
 			if (alarm != null && entry.standing() == Standing.OPEN && entry.kind() != null) {
 				lines.append(alarm(entry, alarm, name.equals("VTODO") && entry.window().days() == 1));
 			}
 			return lines.append("END:").append(name).append("\r\n").toString();
+		}
+
+		/**
+		 * The library escapes text in several passes of regular expressions, which was
+		 * half of the work of a document; one pass by RFC 5545 section 3.3.11 does.
+		 */
+		private static void line(StringBuilder lines, Property property) {
+			if (!(property instanceof Summary || property instanceof Description)) {
+				lines.append(property);
+				return;
+			}
+			lines.append(property.getName()).append(':');
+			String text = property.getValue();
+			for (int at = 0; at < text.length(); at++) {
+				char unit = text.charAt(at);
+				switch (unit) {
+					case '\\', ';', ',' -> lines.append('\\').append(unit);
+					case '\n' -> lines.append("\\n");
+					default -> lines.append(unit);
+				}
+			}
+			lines.append("\r\n");
 		}
 
 		/**

@@ -20,10 +20,15 @@ final class OctetFoldingWriter {
 	 * too, and empty ones are left out
 	 */
 	void write(String lines) {
-		for (String line : lines.split("\r?\n")) {
-			if (!line.isEmpty()) {
-				writeLine(line);
+		int from = 0;
+		while (from < lines.length()) {
+			int feed = lines.indexOf('\n', from);
+			int end = (feed < 0) ? lines.length() : feed;
+			int to = (feed > from && lines.charAt(feed - 1) == '\r') ? feed - 1 : end;
+			if (to > from) {
+				writeLine(lines.substring(from, to));
 			}
+			from = end + 1;
 		}
 	}
 

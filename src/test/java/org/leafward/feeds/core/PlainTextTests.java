@@ -1,5 +1,6 @@
 package org.leafward.feeds.core;
 
+import java.text.Normalizer;
 import org.junit.jupiter.api.Test;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -22,6 +23,27 @@ class PlainTextTests {
 	@Test
 	void composes() {
 		assertThat(PlainText.clean("A\u030A")).isEqualTo("\u00C5");
+	}
+
+	/** By the normaliser of the platform, whose tables are Unicode's. */
+	@Test
+	void whatComesOutIsComposedAndWithoutControlsWhateverGoesIn() {
+		for (int point = 0; point <= 0x2FFFF; point++) {
+			String clean = PlainText.clean("a" + Character.toString(point) + "e");
+			assertThat(Normalizer.isNormalized(clean, Normalizer.Form.NFC)).as("U+%04X", point).isTrue();
+			assertThat(clean.chars().anyMatch((unit) -> unit != '\n' && Character.isISOControl(unit))).as("U+%04X", point)
+				.isFalse();
+			assertThat(clean).as("U+%04X", point).doesNotContain("\u2028", "\u2029", "\uFEFF");
+		}
+	}
+
+	@Test
+	void leavesSingleSpacesAloneAndNoOthers() {
+		assertThat(PlainText.line("hedge by the gate")).isEqualTo("hedge by the gate");
+		assertThat(PlainText.line("hedge  by")).isEqualTo("hedge by");
+		assertThat(PlainText.line("hedge ")).isEqualTo("hedge");
+		assertThat(PlainText.line(" ")).isEmpty();
+		assertThat(PlainText.line("")).isEmpty();
 	}
 
 	@Test
