@@ -1,10 +1,12 @@
 /**
- * Volunteer groups and their workdays: which day, who comes, what is done, for how long.
- * Never dates a task itself, that is care's, and never talks to a mail server.
+ * Workdays of volunteer groups: who comes when, what is done on which day and where, and
+ * what the weather has to say about it. Never dates a task itself, that is care's, and
+ * never talks to a mail server: messages are written here and handed on by whoever owns
+ * mail.
  */
 @ApplicationModule(displayName = "Workdays",
-		allowedDependencies = { "care", "care :: rule", "register", "climate", "accounts", "calendars", "measure",
-				"pages", "pages :: print" })
+		allowedDependencies = { "care", "care :: rule", "register", "climate", "climate :: comfort", "plants",
+				"accounts", "calendars", "knowledge", "language", "pages", "pages :: print", "measure" })
 @NullMarked
 package org.leafward.workdays;
 
