@@ -99,6 +99,9 @@ create table workdays.workday_task (
 	minutes integer not null check (minutes between 1 and 100000),
 	-- Whether planning anew leaves it on this day.
 	pinned boolean not null default false,
+	-- Which team does it, and at which of its stops.
+	team smallint not null default 1 check (team between 1 and 8),
+	stop smallint not null default 1,
 	why text not null,
 	done_by uuid,
 	done_at timestamptz,

@@ -44,3 +44,18 @@ create table workdays.asked (
 );
 
 create index asked_person on workdays.asked (person_id);
+
+-- What was ticked on the day, under keys made by whoever ticked, so that a tick sent twice counts once.
+create table workdays.mark (
+	key uuid primary key,
+	workday uuid not null references workdays.workday on delete cascade,
+	task uuid not null,
+	person_id uuid not null,
+	done boolean not null,
+	-- When it was ticked, by the clock of the phone, but never later than it came.
+	at timestamptz not null,
+	came_at timestamptz not null
+);
+
+create index mark_workday on workdays.mark (workday, task, at);
+create index mark_person on workdays.mark (person_id);

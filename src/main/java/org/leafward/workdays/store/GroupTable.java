@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.Collection;
@@ -226,7 +227,7 @@ public class GroupTable {
 			.collect(Collectors.toCollection(TreeSet::new));
 		return new MemberRow(new GroupId(row.getObject("group_id", UUID.class)),
 				new PersonId(row.getObject("person_id", UUID.class)), row.getBoolean("leads"), skills, weekdays(row),
-				away(row), row.getTimestamp("joined_at").toInstant());
+				away(row), row.getObject("joined_at", OffsetDateTime.class).toInstant());
 	}
 
 	/**
@@ -328,6 +329,37 @@ public class GroupTable {
 		this.database.sql("delete from workdays.group_site where group_id = ? and site = ?")
 			.params(group.value(), site.value())
 			.update();
+	}
+
+	/**
+	 * Takes the tasks of a site from workdays of a group.
+	 * @param group whose
+	 * @param site which
+	 * @param from first day
+	 */
+	public void clear(GroupId group, SiteId site, LocalDate from) {
+		this.database.sql("""
+				delete from workdays.workday_task using workdays.workday
+				where workday.id = workday_task.workday and group_id = ? and site = ? and day >= ?
+				""").params(group.value(), site.value(), from).update();
+	}
+
+	/**
+	 * A group that lost those who led it is led by who has been there longest; one that
+	 * nobody is left in goes.
+	 */
+	public void care() {
+		this.database.sql("""
+				delete from workdays.volunteer_group
+				where not exists (select from workdays.member where group_id = volunteer_group.id)
+				""").update();
+		this.database.sql("""
+				update workdays.member set leads = true
+				where not exists (select from workdays.member other
+						where other.group_id = member.group_id and other.leads)
+					and person_id = (select person_id from workdays.member oldest
+						where oldest.group_id = member.group_id order by joined_at, person_id limit 1)
+				""").update();
 	}
 
 }

@@ -3,6 +3,7 @@ package org.leafward.workdays.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.Collection;
@@ -121,7 +122,7 @@ public class SignUpTable {
 		@Nullable Integer minutes = row.getObject("minutes", Integer.class);
 		return new SignUp(new WorkdayId(row.getObject("workday", UUID.class)),
 				new PersonId(row.getObject("person_id", UUID.class)), SignUpState.valueOf(row.getString("state")),
-				row.getInt("children"), row.getBoolean("guardian"), row.getTimestamp("since").toInstant(), minutes);
+				row.getInt("children"), row.getBoolean("guardian"), row.getObject("since", OffsetDateTime.class).toInstant(), minutes);
 	}
 
 }

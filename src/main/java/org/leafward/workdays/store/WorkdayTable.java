@@ -2,11 +2,11 @@ package org.leafward.workdays.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Timestamp;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.Collection;
@@ -135,12 +135,12 @@ public class WorkdayTable {
 				ZoneId.of(row.getString("zone")), row.getString("meeting_point"), row.getInt("capacity"),
 				WorkdayState.valueOf(row.getString("state")), row.getInt("sequence"), row.getBoolean("locked"),
 				row.getObject("rain_day", LocalDate.class), row.getString("called_off_because"),
-				row.getString("warned"), instant(row, "thanked_at"), row.getTimestamp("created_at").toInstant(),
-				row.getTimestamp("changed_at").toInstant(), row.getInt("places"), row.getInt("waiting"));
+				row.getString("warned"), instant(row, "thanked_at"), row.getObject("created_at", OffsetDateTime.class).toInstant(),
+				row.getObject("changed_at", OffsetDateTime.class).toInstant(), row.getInt("places"), row.getInt("waiting"));
 	}
 
 	static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
-		Timestamp time = row.getTimestamp(column);
+		OffsetDateTime time = row.getObject(column, OffsetDateTime.class);
 		return (time != null) ? time.toInstant() : null;
 	}
 
@@ -189,14 +189,15 @@ public class WorkdayTable {
 	 */
 	public List<TaskRow> tasks(Collection<WorkdayId> workdays) {
 		return this.database.sql("""
-				select workday, task, site, minutes, pinned, why, done_at from workdays.workday_task
-				where workday = any(?) order by site, task
+				select workday, task, site, minutes, pinned, why, team, stop, done_at from workdays.workday_task
+				where workday = any(?) order by team, stop, site, task
 				""")
 			.param(workdays.stream().map(WorkdayId::value).toArray(UUID[]::new))
 			.query((row, number) -> new TaskRow(new WorkdayId(row.getObject("workday", UUID.class)),
 					new WorkdayTask(new TaskId(row.getObject("task", UUID.class)),
 							new SiteId(row.getObject("site", UUID.class)), row.getInt("minutes"),
-							row.getBoolean("pinned"), row.getString("why"), row.getObject("done_at") != null)))
+							row.getBoolean("pinned"), row.getString("why"), row.getInt("team"), row.getInt("stop"),
+							row.getObject("done_at") != null)))
 			.list();
 	}
 
@@ -207,13 +208,13 @@ public class WorkdayTable {
 	 */
 	public void put(WorkdayId workday, WorkdayTask task) {
 		this.database.sql("""
-				insert into workdays.workday_task (workday, task, site, minutes, pinned, why)
-				values (?, ?, ?, ?, ?, ?)
+				insert into workdays.workday_task (workday, task, site, minutes, pinned, why, team, stop)
+				values (?, ?, ?, ?, ?, ?, ?, ?)
 				on conflict (workday, task) do update set minutes = excluded.minutes, pinned = excluded.pinned,
-					why = excluded.why
+					why = excluded.why, team = excluded.team, stop = excluded.stop
 				""")
 			.params(workday.value(), task.task().value(), task.site().value(), task.minutes(), task.pinned(),
-					(task.why() != null) ? task.why() : "")
+					(task.why() != null) ? task.why() : "", task.team(), task.stop())
 			.update();
 	}
 
