@@ -10,7 +10,6 @@ import org.leafward.workdays.store.WorkdayTable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Service;
-import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Answers that come without signing in: by the link of an invitation, or by a calendar
@@ -63,7 +62,6 @@ public class Answers implements MailedAnswers {
 	}
 
 	@Override
-	@Transactional
 	public boolean take(String token, String calendar) {
 		Optional<Invited> invited = find(token);
 		Optional<Reply> reply = Reply.read(calendar);
@@ -79,7 +77,7 @@ public class Answers implements MailedAnswers {
 		}
 		try {
 			switch (reply.get().answer()) {
-				case YES -> this.signUps.come(workday, person, 0, false);
+				case YES -> this.signUps.comeAsBefore(workday, person);
 				case NO -> this.signUps.stayAway(workday, person);
 				default -> LOG.debug("an answer that is neither yes nor no changes nothing");
 			}

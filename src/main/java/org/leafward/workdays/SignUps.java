@@ -88,6 +88,20 @@ public class SignUps {
 	}
 
 	/**
+	 * Signs somebody up by a plain yes, with the children that they told of before.
+	 * @param workday to which
+	 * @param person a member of its group
+	 * @return how they stand to it now
+	 * @throws BadInput when it is not open
+	 */
+	@Transactional
+	public SignUp comeAsBefore(WorkdayId workday, PersonId person) {
+		return this.table.find(workday, person)
+			.filter((one) -> one.state() != SignUpState.OUT)
+			.orElseGet(() -> come(workday, person, 0, false));
+	}
+
+	/**
 	 * Notes that somebody doesn't come; their place goes to whoever waits.
 	 * @param workday to which
 	 * @param person who
