@@ -63,7 +63,47 @@ public class CareLog {
 	 * done: none begins within 30 days after that day, or all are done
 	 */
 	public List<Logged> done(List<TaskId> tasks, WorkDone done, @Nullable PersonId by) {
-		Site site = this.moves.siteOf(tasks, by);
+		return done(this.moves.siteOf(tasks, by), tasks, done, by);
+	}
+
+	/**
+	 * Notes tasks as done by somebody whom the owner of the site lets work there. That
+	 * they do is for the caller to know.
+	 * @param at the site
+	 * @param tasks as in {@link #done}, of that site
+	 * @param done when and how much
+	 * @param helper who
+	 * @return one entry for each task that was done
+	 * @throws NotThere when there is no such task at the site
+	 * @throws BadInput as in {@link #done}
+	 */
+	public List<Logged> doneByHelper(SiteId at, List<TaskId> tasks, WorkDone done, PersonId helper) {
+		return done(siteOf(at, tasks), tasks, done, helper);
+	}
+
+	/**
+	 * Takes back what a helper said; the rest as in {@link #undo}.
+	 * @param at the site
+	 * @param tasks tasks of that site
+	 * @param helper who takes it back
+	 * @return how many went back
+	 * @throws NotThere when there is no such task at the site
+	 * @throws BadInput when there is nothing to take back
+	 */
+	public int undoByHelper(SiteId at, List<TaskId> tasks, PersonId helper) {
+		Site site = siteOf(at, tasks);
+		return this.turn.change(site, () -> undo(site, tasks, helper));
+	}
+
+	private Site siteOf(SiteId at, List<TaskId> tasks) {
+		Site site = this.moves.siteOf(tasks, null);
+		if (!site.id().equals(at)) {
+			throw new NotThere("There are no such tasks at site " + at);
+		}
+		return site;
+	}
+
+	private List<Logged> done(Site site, List<TaskId> tasks, WorkDone done, @Nullable PersonId by) {
 		this.turn.checkDay(site, done.day());
 		return this.turn.change(site, () -> {
 			List<Logged> logged = new ArrayList<>();

@@ -15,7 +15,7 @@ import org.leafward.care.TaskId;
 import org.leafward.counties.core.SharedTasks.Shared;
 import org.leafward.feeds.core.FeedEntry;
 import org.leafward.feeds.core.FeedWindow;
-import org.leafward.feeds.core.PlainText;
+import org.leafward.calendars.PlainText;
 import org.leafward.feeds.core.TaskEntries;
 
 /** Words what the plants of a county share for the calendar of a reader. */

@@ -14,6 +14,7 @@ import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.leafward.calendars.PlainText;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;

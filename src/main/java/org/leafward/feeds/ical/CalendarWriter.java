@@ -10,6 +10,7 @@ import net.fortuna.ical4j.model.property.PercentComplete;
 import net.fortuna.ical4j.model.property.Trigger;
 import net.fortuna.ical4j.model.parameter.Related;
 import org.jspecify.annotations.Nullable;
+import org.leafward.calendars.OctetFoldingWriter;
 import org.leafward.feeds.core.FeedEntry.Standing;
 import org.leafward.feeds.core.Revision;
 import java.io.ByteArrayOutputStream;
@@ -44,7 +45,7 @@ import net.fortuna.ical4j.model.property.immutable.ImmutableTransp;
 import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
 import org.leafward.feeds.core.FeedEntry;
 import org.leafward.feeds.core.FeedWindow;
-import org.leafward.feeds.core.PlainText;
+import org.leafward.calendars.PlainText;
 
 /**
  * Writes a calendar as RFC 5545 octets with the calendar properties of RFC 7986. The same

@@ -88,6 +88,20 @@ class ReminderSchedule {
 			.build();
 	}
 
+	@Bean
+	JobDetail remindersAnswersJob() {
+		return job("reminders-answers", AnswersJob.class);
+	}
+
+	@Bean
+	Trigger remindersAnswersTrigger(JobDetail remindersAnswersJob) {
+		return TriggerBuilder.newTrigger()
+			.withIdentity("reminders-answers-every-2-min")
+			.forJob(remindersAnswersJob)
+			.withSchedule(every(Duration.ofMinutes(2)).withMisfireHandlingInstructionNextWithRemainingCount())
+			.build();
+	}
+
 	private static SimpleScheduleBuilder every(Duration interval) {
 		return SimpleScheduleBuilder.simpleSchedule().withIntervalInMilliseconds(interval.toMillis()).repeatForever();
 	}

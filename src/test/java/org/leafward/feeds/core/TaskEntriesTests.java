@@ -8,6 +8,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.leafward.calendars.PlainText;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;

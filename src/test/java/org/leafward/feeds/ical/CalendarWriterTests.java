@@ -17,7 +17,7 @@ import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskText;
 import org.leafward.feeds.core.FeedEntry;
-import org.leafward.feeds.core.PlainText;
+import org.leafward.calendars.PlainText;
 import org.leafward.feeds.ical.CalendarWriter.Before;
 import org.leafward.feeds.ical.CalendarWriter.Component;
 import org.leafward.feeds.ical.CalendarWriter.Head;

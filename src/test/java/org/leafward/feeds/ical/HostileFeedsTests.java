@@ -23,7 +23,7 @@ import org.leafward.care.pack.SpokenPacks;
 import org.leafward.feeds.core.CareTaskFixture;
 import org.leafward.feeds.core.FeedEntry;
 import org.leafward.feeds.core.FeedWindow;
-import org.leafward.feeds.core.PlainText;
+import org.leafward.calendars.PlainText;
 import org.leafward.feeds.core.TaskEntries;
 import org.leafward.feeds.ical.CalendarWriter.Before;
 import org.leafward.feeds.ical.CalendarWriter.Component;

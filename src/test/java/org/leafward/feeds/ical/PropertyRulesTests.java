@@ -22,7 +22,7 @@ import org.leafward.care.TaskState;
 import org.leafward.care.TaskText;
 import org.leafward.feeds.core.FeedEntry;
 import org.leafward.feeds.core.FeedWindow;
-import org.leafward.feeds.core.PlainText;
+import org.leafward.calendars.PlainText;
 import org.leafward.feeds.ical.CalendarWriter.Before;
 import org.leafward.feeds.ical.CalendarWriter.Component;
 import org.leafward.feeds.ical.CalendarWriter.Written;

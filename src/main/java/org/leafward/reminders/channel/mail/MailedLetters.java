@@ -91,7 +91,7 @@ class MailedLetters implements Letters {
 	}
 
 	/** The same words; lines that are an address become a link. */
-	private static String html(String text) {
+	static String html(String text) {
 		StringBuilder html = new StringBuilder("<!DOCTYPE html><html lang=\"en\"><body>");
 		for (String part : text.strip().split("\n\\s*\n")) {
 			String clean = HtmlUtils.htmlEscape(part.strip(), "UTF-8");

@@ -1,4 +1,4 @@
-package org.leafward.feeds.core;
+package org.leafward.calendars;
 
 import java.text.Normalizer;
 import org.junit.jupiter.api.Test;

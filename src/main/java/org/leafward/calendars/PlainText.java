@@ -1,4 +1,4 @@
-package org.leafward.feeds.core;
+package org.leafward.calendars;
 
 import java.nio.charset.StandardCharsets;
 import java.text.BreakIterator;

@@ -1,4 +1,4 @@
-package org.leafward.feeds.ical;
+package org.leafward.calendars;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
  * line is longer than 75 octets without its line break, no fold falls inside a UTF-8
  * sequence, every line ends in CRLF, and a fold is made only when something follows it.
  */
-final class OctetFoldingWriter {
+public final class OctetFoldingWriter {
 
 	private static final int LINE_OCTETS = 75;
 
@@ -19,7 +19,7 @@ final class OctetFoldingWriter {
 	 * @param lines content lines, each ended by CRLF or LF; a last one without is ended
 	 * too, and empty ones are left out
 	 */
-	void write(String lines) {
+	public void write(String lines) {
 		int from = 0;
 		while (from < lines.length()) {
 			int feed = lines.indexOf('\n', from);
@@ -55,7 +55,11 @@ final class OctetFoldingWriter {
 		return (octet & 0xC0) == 0x80;
 	}
 
-	byte[] octets() {
+	/**
+	 * What was written so far.
+	 * @return folded lines in UTF-8
+	 */
+	public byte[] octets() {
 		return this.out.toByteArray();
 	}
 

@@ -1,0 +1,5 @@
+/** What mails and pages say: pure. */
+@NullMarked
+package org.leafward.workdays.core.words;
+
+import org.jspecify.annotations.NullMarked;
