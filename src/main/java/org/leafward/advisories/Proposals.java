@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.leafward.accounts.PersonId;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
 
@@ -40,7 +39,7 @@ public interface Proposals {
 	 * @throws NotThere when there is no such proposal
 	 * @throws BadInput when none of the counties belongs to it
 	 */
-	void dismiss(ProposalId id, Collection<String> counties, PersonId by, String why);
+	void dismiss(ProposalId id, Collection<String> counties, Decider by, String why);
 
 	/**
 	 * Notes that an advisory was made of a proposal for some counties.
@@ -50,7 +49,7 @@ public interface Proposals {
 	 * @param by who made it
 	 * @throws NotThere when there is no such proposal
 	 */
-	void composed(ProposalId id, Collection<String> counties, UUID advisory, PersonId by);
+	void composed(ProposalId id, Collection<String> counties, UUID advisory, Decider by);
 
 	/**
 	 * Proposes an advisory where several cases with the same likely cause came up near
