@@ -67,7 +67,7 @@ public class LocalWeather {
 		return near(place, this.stations::around, from, to);
 	}
 
-	private List<NearStation> near(GeoPoint place, StationsAround around, LocalDate from, LocalDate to) {
+	List<NearStation> near(GeoPoint place, StationsAround around, LocalDate from, LocalDate to) {
 		Map<StationId, StoredStation> near = around.of(place)
 			.stream()
 			.filter((stored) -> stored.recordVersion() > 0)

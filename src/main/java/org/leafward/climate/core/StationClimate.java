@@ -76,6 +76,14 @@ public final class StationClimate {
 	}
 
 	/**
+	 * The upper two inches of the soil.
+	 * @return as estimated from the record as it is now
+	 */
+	public SoilTemperature upperSoil() {
+		return this.upperSoil.of(record());
+	}
+
+	/**
 	 * The standard period of this station.
 	 * @param hemisphere whose seasons
 	 * @return see {@link SeasonPeriod#latest}

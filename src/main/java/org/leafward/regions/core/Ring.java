@@ -75,7 +75,7 @@ public record Ring(List<Position> positions) {
 	 * @return on the line itself either answer, but the same for neighbours that share it
 	 * in such a way that one of them has it
 	 */
-	boolean contains(Position point) {
+	public boolean contains(Position point) {
 		boolean inside = false;
 		for (int i = 1; i < this.positions.size(); i++) {
 			Position from = this.positions.get(i - 1);
