@@ -4,12 +4,13 @@ import java.net.URI;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.UUID;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
+import org.leafward.feeds.content.EntrySource;
+import org.leafward.feeds.content.FeedSites;
 import org.leafward.feeds.core.FeedEntry;
 import org.leafward.feeds.core.FeedWindow;
 import org.leafward.feeds.core.TaskEntries;
@@ -24,6 +25,7 @@ import org.leafward.measure.BadInput;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
+import org.leafward.workdays.Group;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Service;
 
@@ -39,6 +41,10 @@ class FeedBuilder {
 
 	private final Phrasebooks books;
 
+	private final List<EntrySource> others;
+
+	private final FeedSites sites;
+
 	private final String base;
 
 	private final CalendarWriter writer = new CalendarWriter();
@@ -46,12 +52,14 @@ class FeedBuilder {
 	/*
 	 * Links must not depend on who asks, or the octets would: the address is a setting.
 	 */
-	FeedBuilder(TaskCalendar tasks, Register register, People people, Phrasebooks books,
-			@Value("${leafward.base-url:http://localhost:8080}") String base) {
+	FeedBuilder(TaskCalendar tasks, Register register, People people, Phrasebooks books, List<EntrySource> others,
+			FeedSites sites, @Value("${leafward.base-url:http://localhost:8080}") String base) {
 		this.tasks = tasks;
 		this.register = register;
 		this.people = people;
 		this.books = books;
+		this.others = List.copyOf(others);
+		this.sites = sites;
 		this.base = checked(base.isBlank() ? "http://localhost:8080" : base.strip());
 	}
 
@@ -80,9 +88,7 @@ class FeedBuilder {
 	Written build(Claimed feed, LocalDate day, Before before) {
 		FeedOptions options = feed.options();
 		FeedWindow window = new FeedWindow(day, options.behind(), options.ahead());
-		UUID what = feed.what();
-		List<CareTask> found = (feed.kind() == FeedKind.SITE) ? this.tasks.ofSite(new SiteId(what), window.days())
-				: this.tasks.ofPerson(new PersonId(what), window.days());
+		List<CareTask> found = tasks(feed, window);
 		TaskEntries words = new TaskEntries(this.books.of(options.speech().language()), options.speech().units(),
 				this.base);
 		List<FeedEntry> entries = new ArrayList<>(
@@ -90,20 +96,40 @@ class FeedBuilder {
 		if (feed.form() == FeedForm.TODOS) {
 			entries.removeIf((entry) -> !entry.todo());
 		}
+		else {
+			this.others.forEach((other) -> entries.addAll(other.entries(feed, window, words, this.base)));
+			entries.sort(TaskEntries.ORDER);
+		}
 		if (entries.isEmpty()) {
 			entries.add(words.nothingPlanned(feed.id().value(), feed.life().created()));
 		}
 		if (feed.life().announcedOn(day)) {
 			entries.add(words.ending(feed.id().value(), feed.life()));
 		}
-		String name = name(feed.kind(), what);
+		String name = name(feed);
 		return this.writer.write(new Head(words.name(name), words.about(name), options.speech().language().code()),
 				entries, (feed.form() == FeedForm.TODOS) ? Component.TODO : Component.EVENT, options.alarm(), before);
 	}
 
-	private String name(FeedKind kind, UUID what) {
-		return (kind == FeedKind.SITE) ? this.register.find(new SiteId(what)).map(Site::name).orElse("a site")
-				: this.people.find(new PersonId(what)).map(Person::name).orElse("all sites");
+	private List<CareTask> tasks(Claimed feed, FeedWindow window) {
+		return switch (feed.kind()) {
+			case PERSON -> this.tasks.ofPerson(new PersonId(feed.what()), window.days());
+			case SITE -> this.tasks.ofSite(new SiteId(feed.what()), window.days());
+			case GROUP -> this.sites.of(feed)
+				.stream()
+				.flatMap((site) -> this.tasks.ofSite(site, window.days()).stream())
+				.toList();
+			case BED -> List.of();
+		};
+	}
+
+	private String name(Claimed feed) {
+		return switch (feed.kind()) {
+			case PERSON -> this.people.find(new PersonId(feed.what())).map(Person::name).orElse("all sites");
+			case SITE -> this.register.find(new SiteId(feed.what())).map(Site::name).orElse("a site");
+			case GROUP -> this.sites.group(feed).map(Group::name).orElse("a group");
+			case BED -> "a bed";
+		};
 	}
 
 }

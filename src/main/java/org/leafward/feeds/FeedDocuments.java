@@ -9,11 +9,13 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
+import java.util.Collection;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
+import org.leafward.accounts.PersonId;
 import org.leafward.feeds.core.PollIndex.Answer;
 import org.leafward.feeds.ical.CalendarWriter.Before;
 import org.leafward.feeds.ical.CalendarWriter.Written;
@@ -136,6 +138,26 @@ public class FeedDocuments {
 	@Transactional
 	public void planChanged(UUID site, UUID person) {
 		this.store.markStale(site, person);
+	}
+
+	/**
+	 * Marks the calendars of people stale. Joins the caller's transaction.
+	 * @param people whose
+	 * @param others also those of their sites and groups
+	 */
+	@Transactional
+	public void changedFor(Collection<PersonId> people, boolean others) {
+		this.store.markStaleOf(people, others);
+	}
+
+	/**
+	 * Marks the calendars of a group stale, or of all groups. Joins the caller's
+	 * transaction.
+	 * @param group which; null for all
+	 */
+	@Transactional
+	public void groupChanged(@Nullable UUID group) {
+		this.store.markStale(FeedKind.GROUP, group);
 	}
 
 	/**

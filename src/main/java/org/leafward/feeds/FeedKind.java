@@ -7,6 +7,12 @@ public enum FeedKind {
 	PERSON,
 
 	/** Those of one site. */
-	SITE
+	SITE,
+
+	/** Those of one bed. */
+	BED,
+
+	/** Those of the sites that a group looks after, and its workdays. */
+	GROUP
 
 }

@@ -1,6 +1,7 @@
 package org.leafward.feeds;
 
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.leafward.care.TaskKind;
 
 /** What a calendar may hold. */
@@ -16,18 +17,28 @@ public enum FeedPart {
 	RAMP_DAYS(TaskKind.RAMP_DAY, "hardening-off days"),
 
 	/** What to look for. */
-	LOOK_FOR(TaskKind.WATCH, "what to look for");
+	LOOK_FOR(TaskKind.WATCH, "what to look for"),
 
-	private final TaskKind kind;
+	/** Days on which groups work. */
+	WORKDAYS(null, "workdays of groups"),
+
+	/** Regional alerts. */
+	ADVISORIES(null, "advisories for the county");
+
+	private final @Nullable TaskKind kind;
 
 	private final String words;
 
-	FeedPart(TaskKind kind, String words) {
+	FeedPart(@Nullable TaskKind kind, String words) {
 		this.kind = kind;
 		this.words = words;
 	}
 
-	public TaskKind kind() {
+	/**
+	 * Of which kind its tasks are.
+	 * @return null where it holds no tasks
+	 */
+	public @Nullable TaskKind kind() {
 		return this.kind;
 	}
 

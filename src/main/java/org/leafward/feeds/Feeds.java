@@ -17,6 +17,8 @@ import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
+import org.leafward.workdays.GroupId;
+import org.leafward.workdays.Groups;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -27,7 +29,7 @@ public class Feeds {
 	/** 192 bits: beyond guessing, and 32 characters with nothing to pad. */
 	private static final int TOKEN_OCTETS = 24;
 
-	/** Living feeds of one site or person; a bound against scripts. */
+	/** Living feeds of one site, bed, group or person for one owner; a bound against scripts. */
 	private static final int MOST_FEEDS = 50;
 
 	private final FeedTable table;
@@ -40,16 +42,20 @@ public class Feeds {
 
 	private final People people;
 
+	private final Groups groups;
+
 	private final Clock clock;
 
 	private final SecureRandom random = new SecureRandom();
 
-	Feeds(FeedTable table, FeedDocuments documents, PollBoard board, Register register, People people, Clock clock) {
+	Feeds(FeedTable table, FeedDocuments documents, PollBoard board, Register register, People people, Groups groups,
+			Clock clock) {
 		this.board = board;
 		this.table = table;
 		this.documents = documents;
 		this.register = register;
 		this.people = people;
+		this.groups = groups;
 		this.clock = clock;
 	}
 
@@ -85,8 +91,26 @@ public class Feeds {
 		return create(FeedKind.PERSON, person.value(), owner, options);
 	}
 
+	/**
+	 * Makes a feed of what a group looks after and of its workdays; its document is built
+	 * at once.
+	 * @param group the group
+	 * @param owner a member, who may list and revoke it; it is empty once they have left
+	 * @param options what it holds and how it speaks
+	 * @return with the token, shown only now
+	 * @throws NotThere when there is no such group, or they don't belong to it
+	 * @throws BadInput when they have 50 living feeds of it
+	 */
+	@Transactional
+	public NewFeed createForGroup(GroupId group, PersonId owner, FeedOptions options) {
+		this.groups.find(group)
+			.filter((one) -> one.member(owner).isPresent())
+			.orElseThrow(() -> new NotThere("There is no group " + group));
+		return create(FeedKind.GROUP, group.value(), owner, options);
+	}
+
 	private NewFeed create(FeedKind kind, UUID what, PersonId owner, FeedOptions options) {
-		if (this.table.countLiving(kind, what) >= MOST_FEEDS) {
+		if (this.table.countLiving(kind, what, owner) >= MOST_FEEDS) {
 			throw new BadInput("there are %d living feeds of this already".formatted(MOST_FEEDS), "feed",
 					"revoke one that is no longer used");
 		}
@@ -97,7 +121,7 @@ public class Feeds {
 		Instant now = this.clock.instant();
 		this.table.add(id, kind, what, owner, FeedDocuments.sha256(token.getBytes(StandardCharsets.UTF_8)), options,
 				now);
-		this.documents.buildFirst(Claimed.of(id, kind, what, options, now));
+		this.documents.buildFirst(Claimed.of(id, kind, what, owner, options, now));
 		return new NewFeed(id, token);
 	}
 

@@ -3,7 +3,7 @@
  * builds a calendar per request.
  */
 @ApplicationModule(displayName = "Feeds",
-		allowedDependencies = { "care", "register", "accounts", "calendars", "language", "measure", "pages" })
+		allowedDependencies = { "advisories", "workdays", "care", "register", "accounts", "calendars", "language", "measure", "pages" })
 @NullMarked
 package org.leafward.feeds;
 

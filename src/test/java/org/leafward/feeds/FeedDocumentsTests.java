@@ -1,6 +1,13 @@
 package org.leafward.feeds;
 
 import com.zaxxer.hikari.HikariDataSource;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalTime;
+import java.util.Set;
+import org.leafward.workdays.Group;
+import org.leafward.workdays.GroupId;
+import org.leafward.workdays.GroupSite;
+import org.leafward.workdays.Member;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -15,6 +22,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.leafward.workdays.Groups;
+import org.leafward.feeds.content.FeedSites;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
@@ -77,6 +86,8 @@ class FeedDocumentsTests {
 
 	private final People people = mock();
 
+	private final Groups groups = mock();
+
 	private final Phrasebooks books = new Phrasebooks(new KnowledgeFiles(""), new KnowledgeReader(), List.of());
 
 	private final PollBoard board = PollFixture.deaf(source);
@@ -84,11 +95,12 @@ class FeedDocumentsTests {
 	private final Fetches fetches = PollFixture.fetches(source, this.board, this.clock);
 
 	private final FeedDocuments documents = new FeedDocuments(this.table, this.store,
-			new FeedBuilder(this.tasks, this.register, this.people, this.books, "https://leafward.example"), this.board,
-			this.fetches, this.transaction, this.clock, DataSize.ofMegabytes(1));
+			new FeedBuilder(this.tasks, this.register, this.people, this.books, List.of(), new FeedSites(this.groups),
+					"https://leafward.example"),
+			this.board, this.fetches, this.transaction, this.clock, DataSize.ofMegabytes(1));
 
 	private final Feeds feeds = new Feeds(this.table, this.documents, this.board, this.register, this.people,
-			this.clock);
+			this.groups, this.clock);
 
 	private final SiteId site = new SiteId(UUID.randomUUID());
 
@@ -161,6 +173,57 @@ class FeedDocumentsTests {
 		plan(aTask().numbered(9).build());
 		change();
 		assertThat(state(made).lastModified()).isEqualTo("2026-03-10T12:01:00Z");
+	}
+
+	@Test
+	void aGroupIsReadByItsMembersOnly() {
+		plan(aTask().titled("Mulch the border").build());
+		GroupId id = new GroupId(UUID.randomUUID());
+		assertThatExceptionOfType(NotThere.class)
+			.isThrownBy(() -> this.feeds.createForGroup(id, this.person, FeedOptions.USUAL));
+		given(this.groups.find(id)).willReturn(Optional.of(group(id, this.person)));
+		PersonId stranger = new PersonId(UUID.randomUUID());
+		assertThatExceptionOfType(NotThere.class)
+			.isThrownBy(() -> this.feeds.createForGroup(id, stranger, FeedOptions.USUAL));
+		NewFeed made = this.feeds.createForGroup(id, this.person, FeedOptions.USUAL);
+		assertThat(text(made)).contains("Mulch the border", "X-WR-CALNAME:Plant care: Friends of the mill");
+		given(this.groups.find(id)).willReturn(Optional.of(group(id, stranger)));
+		this.documents.groupChanged(id.value());
+		this.documents.rebuildStale(BOX);
+		assertThat(text(made)).doesNotContain("Mulch the border", "Friends of the mill").contains("nothing-planned");
+	}
+
+	@Test
+	void aWorkdayReachesItsPeopleAndGroupsAndNobodyElse() {
+		GroupId id = new GroupId(UUID.randomUUID());
+		given(this.groups.find(id)).willReturn(Optional.of(group(id, this.person)));
+		NewFeed ofGroup = this.feeds.createForGroup(id, this.person, FeedOptions.USUAL);
+		NewFeed ofPerson = this.feeds.createForPerson(this.person, this.person, FeedOptions.USUAL);
+		NewFeed ofSite = this.feeds.createForSite(this.site, this.person, FeedOptions.USUAL);
+		this.documents.rebuildStale(BOX);
+		this.documents.changedFor(List.of(this.person), false);
+		assertThat(stale()).containsExactly(ofPerson.id().value());
+		this.documents.changedFor(List.of(this.person), true);
+		assertThat(stale()).containsExactlyInAnyOrder(ofPerson.id().value(), ofGroup.id().value(), ofSite.id().value());
+		this.documents.rebuildStale(BOX);
+		this.documents.groupChanged(null);
+		assertThat(stale()).containsExactly(ofGroup.id().value());
+	}
+
+	private List<UUID> stale() {
+		return this.database.sql("select feed_id from feeds.feed_document where stale").query(UUID.class).list();
+	}
+
+	private String text(NewFeed made) {
+		FeedDocument document = this.documents.read(this.documents.find(made.token(), FeedForm.EVENTS).orElseThrow())
+			.orElseThrow();
+		return new String(document.octets(), StandardCharsets.UTF_8);
+	}
+
+	private Group group(GroupId id, PersonId member) {
+		return new Group(id, "Friends of the mill", "", ZoneId.of("Europe/London"), "", Set.of(), LocalTime.of(9, 0),
+				LocalTime.NOON, 10, Set.of(), List.of(new Member(member, "Ada", true, Set.of(), Set.of(), Set.of())),
+				List.of(new GroupSite(this.site, member, "Mill garden", "", false)));
 	}
 
 	@Test
@@ -358,7 +421,8 @@ class FeedDocumentsTests {
 	void anUnusableBaseAddressIsToldAtOnce() {
 		for (String base : List.of("leafward.example", "ftp://leafward.example", "https://a b", "https://x/?q")) {
 			assertThatExceptionOfType(BadInput.class)
-				.isThrownBy(() -> new FeedBuilder(this.tasks, this.register, this.people, this.books, base))
+				.isThrownBy(() -> new FeedBuilder(this.tasks, this.register, this.people, this.books, List.of(),
+						mock(FeedSites.class), base))
 				.satisfies((refusal) -> assertThat(refusal.where()).isEqualTo("leafward.base-url"));
 		}
 	}

@@ -13,6 +13,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.leafward.workdays.Groups;
+import org.leafward.feeds.content.FeedSites;
 import org.leafward.accounts.People;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.CareTask;
@@ -78,12 +80,12 @@ class FeedExpiryTests {
 
 	private final FeedDocuments documents = new FeedDocuments(this.table, this.store,
 			new FeedBuilder(this.tasks, this.register, mock(People.class),
-					new Phrasebooks(new KnowledgeFiles(""), new KnowledgeReader(), List.of()),
-					"https://leafward.example"),
+					new Phrasebooks(new KnowledgeFiles(""), new KnowledgeReader(), List.of()), List.of(),
+					mock(FeedSites.class), "https://leafward.example"),
 			this.board, this.fetches, this.transaction, this.clock, DataSize.ofMegabytes(1));
 
 	private final Feeds feeds = new Feeds(this.table, this.documents, this.board, this.register, mock(People.class),
-			this.clock);
+			mock(Groups.class), this.clock);
 
 	private final FeedExpiry expiry = new FeedExpiry(this.table, this.told::add, this.transaction, this.clock);
 

@@ -23,6 +23,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.leafward.feeds.content.FeedSites;
+import org.leafward.workdays.Groups;
 import org.leafward.accounts.People;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.CareTask;
@@ -140,11 +142,11 @@ class RevisionHistoriesTests {
 					public Object version() {
 						return Map.copyOf(RevisionHistoriesTests.this.spanish);
 					}
-				})), "https://calendar.example.org");
+				})), List.of(), mock(FeedSites.class), "https://calendar.example.org");
 		PollBoard board = PollFixture.deaf(source);
 		FeedDocuments documents = new FeedDocuments(table, store, builder, board,
 				PollFixture.fetches(source, board, time), transaction, time, DataSize.ofMegabytes(1));
-		return new Node(new Feeds(table, documents, board, this.register, people, time), documents, store, transaction);
+		return new Node(new Feeds(table, documents, board, this.register, people, mock(Groups.class), time), documents, store, transaction);
 	}
 
 	@ParameterizedTest

@@ -2,6 +2,7 @@ package org.leafward.feeds.core;
 
 import java.net.URI;
 import java.time.Instant;
+import java.time.ZonedDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.TaskKind;
@@ -22,9 +23,42 @@ import org.leafward.measure.DayWindow;
  * @param categories words to filter by, one or more. None holds a comma: clients are
  * known to split there even when it is escaped.
  * @param standing where it stands
+ * @param meeting its hours; null for whole days
  */
 public record FeedEntry(String uid, int sequence, Instant created, Instant changed, DayWindow window, String summary,
-		String description, @Nullable URI url, @Nullable TaskKind kind, List<String> categories, Standing standing) {
+		String description, @Nullable URI url, @Nullable TaskKind kind, List<String> categories, Standing standing,
+		@Nullable Meeting meeting) {
+
+	/**
+	 * Where and at what time of its only day people meet.
+	 *
+	 * @param start when it begins, in a zone with a name of the IANA database
+	 * @param end when it ends, in the same zone
+	 * @param place where, on one line, may be empty
+	 * @param busy whether the reader has said that they come
+	 */
+	public record Meeting(ZonedDateTime start, ZonedDateTime end, String place, boolean busy) {
+	}
+
+	/**
+	 * An entry of whole days.
+	 * @param uid the same for the life of what it shows
+	 * @param sequence number of changes
+	 * @param created when it came to be
+	 * @param changed when it last changed
+	 * @param window its days
+	 * @param summary one line
+	 * @param description plain text
+	 * @param url the page about it
+	 * @param kind what it asks for
+	 * @param categories words to filter by
+	 * @param standing where it stands
+	 */
+	public FeedEntry(String uid, int sequence, Instant created, Instant changed, DayWindow window, String summary,
+			String description, @Nullable URI url, @Nullable TaskKind kind, List<String> categories,
+			Standing standing) {
+		this(uid, sequence, created, changed, window, summary, description, url, kind, categories, standing, null);
+	}
 
 	/** Where an entry stands. */
 	public enum Standing {

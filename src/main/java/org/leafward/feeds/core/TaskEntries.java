@@ -30,6 +30,11 @@ public final class TaskEntries {
 	/** Constant, so that moving the server to another host changes no identifier. */
 	public static final String DOMAIN = "@leafward";
 
+	/** The order of entries in a document. */
+	public static final Comparator<FeedEntry> ORDER = Comparator
+		.comparing((FeedEntry entry) -> entry.window().from())
+		.thenComparing(FeedEntry::uid);
+
 	/** Longest summary that common clients show whole, code points. */
 	static final int SUMMARY = 60;
 
@@ -84,7 +89,7 @@ public final class TaskEntries {
 		return tasks.stream()
 			.filter(window::keeps)
 			.map(this::of)
-			.sorted(Comparator.comparing((FeedEntry entry) -> entry.window().from()).thenComparing(FeedEntry::uid))
+			.sorted(ORDER)
 			.toList();
 	}
 

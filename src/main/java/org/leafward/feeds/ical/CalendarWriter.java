@@ -3,6 +3,9 @@ package org.leafward.feeds.ical;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.Comparator;
+import java.util.stream.Collectors;
 import java.util.Locale;
 import net.fortuna.ical4j.model.property.Due;
 import net.fortuna.ical4j.model.property.Completed;
@@ -11,7 +14,9 @@ import net.fortuna.ical4j.model.property.Trigger;
 import net.fortuna.ical4j.model.parameter.Related;
 import org.jspecify.annotations.Nullable;
 import org.leafward.calendars.OctetFoldingWriter;
+import org.leafward.feeds.core.FeedEntry.Meeting;
 import org.leafward.feeds.core.FeedEntry.Standing;
+import org.leafward.calendars.ZoneText;
 import org.leafward.feeds.core.Revision;
 import java.io.ByteArrayOutputStream;
 import java.time.Duration;
@@ -32,6 +37,7 @@ import net.fortuna.ical4j.model.property.Created;
 import net.fortuna.ical4j.model.property.Description;
 import net.fortuna.ical4j.model.property.DtEnd;
 import net.fortuna.ical4j.model.property.DtStart;
+import net.fortuna.ical4j.model.property.Location;
 import net.fortuna.ical4j.model.property.Name;
 import net.fortuna.ical4j.model.property.ProdId;
 import net.fortuna.ical4j.model.property.RefreshInterval;
@@ -130,7 +136,7 @@ public final class CalendarWriter {
 		if (entries.isEmpty()) {
 			throw new IllegalArgumentException("a calendar needs an entry");
 		}
-		byte[] begin = folded("BEGIN:VCALENDAR\r\n" + lines(calendar(head)));
+		byte[] begin = folded("BEGIN:VCALENDAR\r\n" + lines(calendar(head)) + zones(entries));
 		byte[] end = folded(END);
 		Map<String, Shown.Entry> shown = Shown.of(before.octets());
 		Map<String, byte[]> blocks = new HashMap<>();
@@ -150,6 +156,18 @@ public final class CalendarWriter {
 		}
 		out.writeBytes(end);
 		return new Written(out.toByteArray(), aheadBy);
+	}
+
+	/** A widely used client needs a VTIMEZONE for each TZID, also for well-known ones. */
+	private static String zones(List<FeedEntry> entries) {
+		return entries.stream()
+			.map(FeedEntry::meeting)
+			.filter(Objects::nonNull)
+			.map((meeting) -> meeting.start().getZone())
+			.distinct()
+			.sorted(Comparator.comparing(ZoneId::getId))
+			.map(ZoneText::of)
+			.collect(Collectors.joining());
 	}
 
 	private static Revision revision(FeedEntry entry, String looks, Shown.@Nullable Entry was, Before before) {
@@ -205,9 +223,20 @@ public final class CalendarWriter {
 			@Override
 			String lines(FeedEntry entry, @Nullable LocalTime alarm) {
 				List<Property> properties = common(entry);
-				properties.add(2, new DtStart<>(entry.window().from()));
-				properties.add(3, new DtEnd<>(entry.window().endExclusive()));
-				properties.add(ImmutableTransp.TRANSPARENT);
+				Meeting meeting = entry.meeting();
+				if (meeting != null) {
+					properties.add(2, new DtStart<>(meeting.start()));
+					properties.add(3, new DtEnd<>(meeting.end()));
+					if (!meeting.place().isBlank()) {
+						properties.add(new Location(PlainText.line(meeting.place())));
+					}
+				}
+				else {
+					properties.add(2, new DtStart<>(entry.window().from()));
+					properties.add(3, new DtEnd<>(entry.window().endExclusive()));
+				}
+				properties.add((meeting != null && meeting.busy()) ? ImmutableTransp.OPAQUE
+						: ImmutableTransp.TRANSPARENT);
 				properties.add(entry.cancelled() ? ImmutableStatus.VEVENT_CANCELLED : ImmutableStatus.VEVENT_CONFIRMED);
 				return block("VEVENT", properties, entry, alarm);
 			}
@@ -268,7 +297,7 @@ public final class CalendarWriter {
 		 * half of the work of a document; one pass by RFC 5545 section 3.3.11 does.
 		 */
 		private static void line(StringBuilder lines, Property property) {
-			if (!(property instanceof Summary || property instanceof Description)) {
+			if (!(property instanceof Summary || property instanceof Description || property instanceof Location)) {
 				lines.append(property);
 				return;
 			}

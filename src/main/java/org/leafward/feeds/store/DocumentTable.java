@@ -6,10 +6,13 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.leafward.accounts.PersonId;
 import org.leafward.feeds.FeedDocument;
 import org.leafward.feeds.FeedId;
 import org.leafward.feeds.FeedForm;
@@ -24,7 +27,7 @@ import org.springframework.stereotype.Repository;
 public class DocumentTable {
 
 	private static final String CLAIMED = "select " + FeedTable.OPTIONS + """
-			, f.id, f.kind, f.what, f.created_at, f.last_fetched_at, coalesce(d.form, 'EVENTS') as form, d.packed,
+			, f.id, f.kind, f.what, f.owner, f.created_at, f.last_fetched_at, coalesce(d.form, 'EVENTS') as form, d.packed,
 			d.etag, d.last_modified, d.built_at, d.ahead_by
 			from feeds.feed f
 			""";
@@ -44,26 +47,28 @@ public class DocumentTable {
 	 * @param id the feed
 	 * @param form in which form
 	 * @param kind whose tasks
-	 * @param what identifier of the person or site
+	 * @param what identifier of the person, site, bed or group
+	 * @param owner who reads it; null when nobody does
 	 * @param options what it holds and how it speaks
 	 * @param life when it was made and last used
 	 * @param before the document before; null without one
 	 * @param aheadBy how far its sequence numbers have run ahead
 	 */
-	public record Claimed(FeedId id, FeedForm form, FeedKind kind, UUID what, FeedOptions options, FeedLife life,
+	public record Claimed(FeedId id, FeedForm form, FeedKind kind, UUID what, @Nullable PersonId owner, FeedOptions options, FeedLife life,
 			@Nullable FeedDocument before, int aheadBy) {
 
 		/**
 		 * A feed without a document.
 		 * @param id the feed
 		 * @param kind whose tasks
-		 * @param what identifier of the person or site
+		 * @param what identifier of the person, site, bed or group
+		 * @param owner who reads it
 		 * @param options what it holds and how it speaks
 		 * @param createdAt when the feed was made
 		 * @return to build a document of entries for
 		 */
-		public static Claimed of(FeedId id, FeedKind kind, UUID what, FeedOptions options, Instant createdAt) {
-			return new Claimed(id, FeedForm.EVENTS, kind, what, options, FeedLife.of(createdAt, null), null, 0);
+		public static Claimed of(FeedId id, FeedKind kind, UUID what, PersonId owner, FeedOptions options, Instant createdAt) {
+			return new Claimed(id, FeedForm.EVENTS, kind, what, owner, options, FeedLife.of(createdAt, null), null, 0);
 		}
 
 		/**
@@ -73,7 +78,7 @@ public class DocumentTable {
 		 */
 		public Claimed in(FeedForm other) {
 			return (other == this.form) ? this
-					: new Claimed(this.id, other, this.kind, this.what, this.options, this.life, null, 0);
+					: new Claimed(this.id, other, this.kind, this.what, this.owner, this.options, this.life, null, 0);
 		}
 
 	}
@@ -138,6 +143,35 @@ public class DocumentTable {
 				and (f.kind = 'SITE' and f.what = ? or f.kind = 'PERSON' and f.what = ?)
 				order by d.feed_id, d.form for update of d)
 				""").params(site, person).update();
+	}
+
+	/**
+	 * Marks documents of people's calendars stale.
+	 * @param people whose
+	 * @param others also those of their sites and groups
+	 */
+	public void markStaleOf(Collection<PersonId> people, boolean others) {
+		stale("(f.kind = 'PERSON' and f.what = any(?))" + (others ? " or (f.kind <> 'PERSON' and f.owner = any(?))" : ""),
+				Collections.nCopies(others ? 2 : 1, people.stream().map(PersonId::value).toArray(UUID[]::new)));
+	}
+
+	/**
+	 * Marks documents of calendars stale.
+	 * @param kind about what
+	 * @param what its identifier; null for all of that kind
+	 */
+	public void markStale(FeedKind kind, @Nullable UUID what) {
+		stale("f.kind = ?" + ((what != null) ? " and f.what = ?" : ""),
+				(what != null) ? List.of(kind.name(), what) : List.of(kind.name()));
+	}
+
+	private void stale(String which, List<?> parameters) {
+		this.database.sql("""
+				update feeds.feed_document set stale = true where (feed_id, form) in (
+				select d.feed_id, d.form from feeds.feed f join feeds.feed_document d on d.feed_id = f.id
+				where f.revoked_at is null and (%s)
+				order by d.feed_id, d.form for update of d)
+				""".formatted(which)).params(parameters).update();
 	}
 
 	/**
@@ -236,7 +270,7 @@ public class DocumentTable {
 	private static Claimed claimed(ResultSet row, int number) throws SQLException {
 		FeedDocument before = (row.getBytes("packed") != null) ? stored(row, number) : null;
 		return new Claimed(new FeedId(row.getObject("id", UUID.class)), FeedForm.valueOf(row.getString("form")),
-				FeedKind.valueOf(row.getString("kind")), row.getObject("what", UUID.class), FeedTable.options(row),
+				FeedKind.valueOf(row.getString("kind")), row.getObject("what", UUID.class), new PersonId(row.getObject("owner", UUID.class)), FeedTable.options(row),
 				FeedLife.of(row.getObject("created_at", OffsetDateTime.class).toInstant(),
 						FeedTable.instant(row, "last_fetched_at")),
 				before, row.getInt("ahead_by"));

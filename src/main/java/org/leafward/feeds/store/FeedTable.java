@@ -115,9 +115,10 @@ public class FeedTable {
 				parts, row.getObject("alarm", LocalTime.class), row.getInt("behind"), row.getInt("ahead"));
 	}
 
-	public long countLiving(FeedKind kind, UUID what) {
-		return this.database.sql("select count(*) from feeds.feed where kind = ? and what = ? and revoked_at is null")
-			.params(kind.name(), what)
+	public long countLiving(FeedKind kind, UUID what, PersonId owner) {
+		return this.database
+			.sql("select count(*) from feeds.feed where kind = ? and what = ? and owner = ? and revoked_at is null")
+			.params(kind.name(), what, owner.value())
 			.query(Long.class)
 			.single();
 	}

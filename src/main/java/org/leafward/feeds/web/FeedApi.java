@@ -17,11 +17,13 @@ import org.leafward.measure.NotThere;
 import org.leafward.pages.Viewers;
 import org.leafward.register.OpenSites;
 import org.leafward.register.Site;
+import org.leafward.workdays.GroupId;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
 
@@ -68,11 +70,16 @@ class FeedApi {
 		return told(this.feeds.createForSite(found.id(), found.owner(), wanted(options)));
 	}
 
-	@Operation(summary = "Make a feed of all own sites; its address is shown only in this answer")
+	@Operation(summary = "Make a feed of all own sites, or of a group one belongs to; its address is shown only in "
+			+ "this answer")
 	@PostMapping("/api/v1/feeds")
 	@ResponseStatus(HttpStatus.CREATED)
-	FeedAddress createForAll(@RequestBody(required = false) @Nullable OptionsForm options) {
+	FeedAddress createForAll(@RequestParam(required = false) @Nullable UUID group,
+			@RequestBody(required = false) @Nullable OptionsForm options) {
 		PersonId person = person();
+		if (group != null) {
+			return told(this.feeds.createForGroup(new GroupId(group), person, wanted(options)));
+		}
 		return told(this.feeds.createForPerson(person, person, wanted(options)));
 	}
 

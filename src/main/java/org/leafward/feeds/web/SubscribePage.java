@@ -6,7 +6,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -17,7 +17,6 @@ import org.leafward.accounts.PersonId;
 import org.leafward.feeds.FeedAddresses;
 import org.leafward.feeds.FeedId;
 import org.leafward.feeds.FeedInfo;
-import org.leafward.feeds.FeedKind;
 import org.leafward.feeds.FeedOptions;
 import org.leafward.language.Language;
 import org.leafward.measure.BadInput;
@@ -32,7 +31,8 @@ import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
-import org.leafward.register.SiteId;
+import org.leafward.workdays.Group;
+import org.leafward.workdays.Groups;
 import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -51,6 +51,11 @@ class SubscribePage {
 	/** What stands for all sites of the person in the form. */
 	private static final String ALL = "all";
 
+	/** What a group's identifier is preceded by in the form. */
+	private static final String OF_GROUP = "group:";
+
+	private static final String GONE = "A site that is gone";
+
 	private final Feeds feeds;
 
 	private final Register register;
@@ -61,12 +66,16 @@ class SubscribePage {
 
 	private final FeedAddresses addresses;
 
-	SubscribePage(Feeds feeds, Register register, People people, Viewers viewers, FeedAddresses addresses) {
+	private final Groups groups;
+
+	SubscribePage(Feeds feeds, Register register, People people, Viewers viewers, FeedAddresses addresses,
+			Groups groups) {
 		this.feeds = feeds;
 		this.register = register;
 		this.people = people;
 		this.viewers = viewers;
 		this.addresses = addresses;
+		this.groups = groups;
 	}
 
 	/**
@@ -109,6 +118,14 @@ class SubscribePage {
 		}
 		if (what.equals(ALL)) {
 			return shown("All my sites", this.feeds.createForPerson(person, person, options), wanted, model, response);
+		}
+		if (what.startsWith(OF_GROUP)) {
+			Group group = this.groups.ofPerson(person)
+				.stream()
+				.filter((one) -> what.equals(OF_GROUP + one.id()))
+				.findFirst()
+				.orElseThrow(() -> new NotThere("There is no such group."));
+			return shown(group.name(), this.feeds.createForGroup(group.id(), person, options), wanted, model, response);
 		}
 		Site site = this.register.sitesOf(person)
 			.stream()
@@ -155,7 +172,7 @@ class SubscribePage {
 			.findFirst()
 			.orElseThrow(() -> new NotThere("There is no such calendar."));
 		model.addAttribute("section", "subscribe");
-		model.addAttribute("feed", given(found, names(this.register.sitesOf(person)), zone(person)));
+		model.addAttribute("feed", given(found, names(person), zone(person)));
 		form((form != null) ? form : OptionsForm.of(found.options()), errors, model);
 		return "feeds/options";
 	}
@@ -165,7 +182,7 @@ class SubscribePage {
 		PersonId person = person();
 		NewFeed made = this.feeds.rotate(new FeedId(feed), person);
 		String title = this.feeds.find(made.id())
-			.map((one) -> title(one, names(this.register.sitesOf(person))))
+			.map((one) -> title(one, names(person)))
 			.orElse("Your calendar");
 		return shown(title, made, OptionsForm.usual(), model, response);
 	}
@@ -187,13 +204,15 @@ class SubscribePage {
 	private String page(@Nullable Fresh fresh, String what, OptionsForm form, Map<String, String> errors, Model model) {
 		PersonId person = person();
 		List<Site> sites = this.register.sitesOf(person);
-		Map<SiteId, String> names = names(sites);
+		List<Group> groups = this.groups.ofPerson(person);
+		Map<UUID, String> names = names(person);
 		List<Choice> choices = new ArrayList<>(List.of(new Choice(ALL, "All my sites")));
 		sites.forEach((site) -> choices.add(new Choice(site.id().toString(), site.name() + " only")));
+		groups.forEach((group) -> choices.add(new Choice(OF_GROUP + group.id(), "Group: " + group.name())));
 		form(form, errors, model);
 		model.addAttribute("section", "subscribe");
 		model.addAttribute("fresh", fresh);
-		model.addAttribute("noSites", sites.isEmpty());
+		model.addAttribute("noSites", sites.isEmpty() && groups.isEmpty());
 		model.addAttribute("what", what);
 		model.addAttribute("choices", choices);
 		model.addAttribute("given",
@@ -205,9 +224,10 @@ class SubscribePage {
 		return "feeds/subscribe";
 	}
 
-	private static Map<SiteId, String> names(List<Site> sites) {
-		Map<SiteId, String> names = new LinkedHashMap<>();
-		sites.forEach((site) -> names.put(site.id(), site.name()));
+	private Map<UUID, String> names(PersonId person) {
+		Map<UUID, String> names = new HashMap<>();
+		this.register.sitesOf(person).forEach((site) -> names.put(site.id().value(), site.name()));
+		this.groups.ofPerson(person).forEach((group) -> names.put(group.id().value(), group.name()));
 		return names;
 	}
 
@@ -215,12 +235,15 @@ class SubscribePage {
 		return this.people.find(person).map(Person::zone).orElse(ZoneOffset.UTC);
 	}
 
-	private static String title(FeedInfo feed, Map<SiteId, String> names) {
-		return (feed.kind() == FeedKind.PERSON) ? "All my sites"
-				: names.getOrDefault(new SiteId(feed.what()), "A site that is gone");
+	private static String title(FeedInfo feed, Map<UUID, String> names) {
+		return switch (feed.kind()) {
+			case PERSON -> "All my sites";
+			case SITE, BED -> names.getOrDefault(feed.what(), GONE);
+			case GROUP -> names.getOrDefault(feed.what(), "A group that you left");
+		};
 	}
 
-	private static Given given(FeedInfo feed, Map<SiteId, String> names, ZoneId zone) {
+	private static Given given(FeedInfo feed, Map<UUID, String> names, ZoneId zone) {
 		String fetched = (feed.lastFetchedAt() == null) ? "not fetched yet"
 				: "last fetched " + day(feed.lastFetchedAt(), zone);
 		String language = (feed.options().speech().language() == Language.ENGLISH) ? ""
