@@ -19,7 +19,6 @@ import org.leafward.workdays.core.list.Checklist;
 import org.leafward.workdays.core.list.Checklist.Thing;
 import org.leafward.workdays.core.list.Sketch;
 import org.leafward.workdays.store.StopTable;
-import org.leafward.workdays.store.StopTable.StopRow;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -71,14 +70,14 @@ public class Checklists {
 	private Checklist list(GroupSite site, int team, List<WorkdayTask> work, Map<TaskId, CareTask> tasks) {
 		Map<PlantingId, Planting> plantings = new LinkedHashMap<>();
 		this.register.plantingsOf(site.site()).forEach((one) -> plantings.put(one.id(), one));
-		Map<PlantingId, StopRow> walk = this.stops.of(site.site());
+		Map<PlantingId, WalkStop> walk = this.stops.of(site.site());
 		List<Thing> things = new ArrayList<>();
 		for (WorkdayTask one : work) {
 			CareTask task = tasks.get(one.task());
 			if (task != null) {
 				Planting planting = (task.planting() != null) ? plantings.get(task.planting()) : null;
 				Effort effort = CrewPlanning.effort(task, planting);
-				StopRow stop = (task.planting() != null) ? walk.get(task.planting()) : null;
+				WalkStop stop = (task.planting() != null) ? walk.get(task.planting()) : null;
 				things.add(new Thing(one.task().toString(), task.plant(), (stop != null) ? stop.place() : null,
 						(stop != null) ? stop.square() : null, task.text().title(), task.text().what(),
 						task.text().amount(), one.minutes(),
@@ -94,9 +93,9 @@ public class Checklists {
 	 * @param site which
 	 * @return by planting; null where nobody said
 	 */
-	public Map<Planting, Optional<StopRow>> walk(SiteId site) {
-		Map<PlantingId, StopRow> known = this.stops.of(site);
-		Map<Planting, Optional<StopRow>> walk = new LinkedHashMap<>();
+	public Map<Planting, Optional<WalkStop>> walk(SiteId site) {
+		Map<PlantingId, WalkStop> known = this.stops.of(site);
+		Map<Planting, Optional<WalkStop>> walk = new LinkedHashMap<>();
 		this.register.plantingsOf(site)
 			.stream()
 			.sorted(Comparator
@@ -114,7 +113,7 @@ public class Checklists {
 	 * @throws BadInput when a place or a square is none
 	 */
 	@Transactional
-	public void draw(SiteId site, Map<PlantingId, StopRow> stops) {
+	public void draw(SiteId site, Map<PlantingId, WalkStop> stops) {
 		stops.forEach((planting, stop) -> {
 			Integer square = stop.square();
 			if (stop.place() < 1 || stop.place() > 1000
