@@ -1,0 +1,345 @@
+package org.leafward.workdays.core.board;
+
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
+/**
+ * A bound that no plan can exceed, by Lagrangian relaxation; nothing of the search is
+ * used. It reads the numbers of a board (who may go where, who can share which work,
+ * minutes between sites) and never the worth that a {@code Standing} keeps.
+ * <p>
+ * <b>Why it is a bound.</b> Let x be a plan that can be carried out; x(j,t) is 1 when task
+ * j is done by team t. Write w(j,t) for what j earns with t more than nowhere, S(t) for
+ * the sites of t, p(S) for the minutes of the shortest way through S, e(j) for effort. The
+ * plan earns, beyond a constant,
+ * <pre>
+ *   sum over j,t of w(j,t) x(j,t) - sum over t that go out of (team + way * p(S(t))) - sum over called dates of date
+ * </pre> For any u(j) &gt;= 0 it holds that sum over t of x(j,t) &lt;= 1, so adding
+ * sum over j of u(j) (1 - sum over t of x(j,t)) &gt;= 0 makes the value no smaller. For
+ * any l(t,h) &gt;= 0 and each set h of kinds that n(t,h) people of team t share, what they
+ * do fits into their minutes: sum over j of h of e(j) x(j,t) &lt;= n(t,h) (minutes(t) -
+ * p(S(t))). Adding l(t,h) times the right side less the left makes the value of a team
+ * that goes out no smaller either. What is left falls apart by team: with
+ * r(j,t) = w(j,t) - u(j) - e(j) * sum of l(t,h) over h with the kind of j, a team earns at
+ * most
+ * <pre>
+ *   V(t) = sum over h of l n minutes + max over S with at most m sites of
+ *          (sum over j at sites of S of max(0, r(j,t)) - p(S) (way + sum over h of l n))
+ * </pre> where j ranges over the tasks that t admits. Tools, pins and that teams of a day
+ * share them are left out, which only lets more plans in. So with D(d) = sum over teams t
+ * of d of max(0, V(t) - team), the plan earns at most sum of u plus the sum of
+ * max(0, D(d) - date(d)) over those dates for which that is largest, as many as may be
+ * called (locked dates cost nothing and are always among them). Whatever u and l are, this
+ * is a bound; the descent below only looks for small ones.
+ */
+public final class RelaxedBound {
+
+	private final Board board;
+
+	private final int tasks;
+
+	private final int sites;
+
+	private final int[][] at;
+
+	private final boolean[][] admits;
+
+	private final double[] u;
+
+	private final double[][] l;
+
+	private final double[] stepU;
+
+	private final double[][] stepL;
+
+	private final int mostSites;
+
+	private final double base;
+
+	private RelaxedBound(Board board) {
+		this.board = board;
+		this.tasks = board.tasks();
+		this.sites = board.problem().sites().size();
+		this.at = new int[this.sites][];
+		this.admits = new boolean[board.slots().size()][this.tasks];
+		for (int site = 0; site < this.sites; site++) {
+			int here = site;
+			this.at[site] = IntStream.range(0, this.tasks)
+				.filter((task) -> board.siteOf(task) == here)
+				.toArray();
+		}
+		double constant = 0;
+		for (int task = 0; task < this.tasks; task++) {
+			constant -= board.moved(task, -1);
+			for (int slot : board.admission(task).slots()) {
+				this.admits[slot][task] = true;
+			}
+		}
+		this.base = constant;
+		this.u = new double[this.tasks];
+		this.stepU = new double[this.tasks];
+		this.l = new double[board.slots().size()][];
+		this.stepL = new double[board.slots().size()][];
+		for (Slot slot : board.slots()) {
+			this.l[slot.number()] = new double[slot.shared().kinds().length];
+			this.stepL[slot.number()] = new double[slot.shared().kinds().length];
+		}
+		this.mostSites = board.problem().rules().mostSites();
+		if (this.mostSites > 3) {
+			throw new IllegalArgumentException("bounds are for three sites a day at most");
+		}
+		start();
+	}
+
+	/**
+	 * The smallest bound that a descent finds.
+	 * @param board the problem
+	 * @param target points of a plan that is known, which sets how far the descent steps
+	 * @param rounds how many steps
+	 * @return points that no plan exceeds
+	 */
+	public static double of(Board board, double target, int rounds) {
+		RelaxedBound bound = new RelaxedBound(board);
+		double best = Double.POSITIVE_INFINITY;
+		double[] bestU = bound.u.clone();
+		double[][] bestL = copy(bound.l);
+		double pace = 1;
+		int stuck = 0;
+		for (int round = 0; round < rounds; round++) {
+			double now = bound.evaluate();
+			if (now < best - 1e-6) {
+				stuck = (now < best - 1e-5 * Math.abs(best)) ? 0 : stuck + 1;
+				best = now;
+				bestU = bound.u.clone();
+				bestL = copy(bound.l);
+			}
+			else {
+				stuck++;
+			}
+			if (stuck > 20) {
+				pace *= 0.6;
+				stuck = 0;
+				System.arraycopy(bestU, 0, bound.u, 0, bestU.length);
+				for (int i = 0; i < bestL.length; i++) {
+					System.arraycopy(bestL[i], 0, bound.l[i], 0, bestL[i].length);
+				}
+				bound.evaluate();
+				now = best;
+			}
+			bound.step(pace, now - target);
+		}
+		return best;
+	}
+
+	private static double[][] copy(double[][] of) {
+		return Arrays.stream(of).map(double[]::clone).toArray(double[][]::new);
+	}
+
+	/** Minutes at the mean price, tasks at a third of what they earn. */
+	private void start() {
+		double value = 0;
+		double effort = 0;
+		for (int task = 0; task < this.tasks; task++) {
+			value += this.board.value(task);
+			effort += this.board.task(task).personMinutes();
+		}
+		for (Slot slot : this.board.slots()) {
+			for (int h = 0; h < this.l[slot.number()].length; h++) {
+				boolean all = slot.shared().people()[h] == slot.people();
+				this.l[slot.number()][h] = all ? 0.4 * value / Math.max(1, effort) : 0;
+			}
+		}
+		for (int task = 0; task < this.tasks; task++) {
+			this.u[task] = 0.3 * this.board.value(task);
+		}
+	}
+
+	/** The bound at these multipliers, and its subgradient. */
+	private double evaluate() {
+		Arrays.fill(this.stepU, 1);
+		double sum = this.base;
+		for (double one : this.u) {
+			sum += one;
+		}
+		double[] gains = new double[this.board.dates()];
+		double[] values = new double[this.board.slots().size()];
+		int[][] chosen = new int[values.length][];
+		for (int date = 0; date < gains.length; date++) {
+			for (Slot slot : this.board.slotsOn(date)) {
+				values[slot.number()] = team(slot, chosen) - this.board.problem().rules().costs().team();
+				gains[date] += Math.max(0, values[slot.number()]);
+			}
+			gains[date] -= this.board.dateCost(date);
+		}
+		boolean[] called = called(gains);
+		for (int date = 0; date < gains.length; date++) {
+			sum += called[date] ? gains[date] : 0;
+			for (Slot slot : this.board.slotsOn(date)) {
+				Arrays.fill(this.stepL[slot.number()], 0);
+				if (called[date] && values[slot.number()] > 0) {
+					subgradient(slot, chosen[slot.number()]);
+				}
+			}
+		}
+		return sum;
+	}
+
+	private boolean[] called(double[] gains) {
+		boolean[] called = new boolean[gains.length];
+		int left = this.board.mostDates();
+		for (int date = 0; date < gains.length; date++) {
+			called[date] = this.board.date(date).locked();
+			left -= called[date] ? 1 : 0;
+		}
+		while (left-- > 0) {
+			int best = -1;
+			for (int date = 0; date < gains.length; date++) {
+				best = (!called[date] && gains[date] > 0 && (best < 0 || gains[date] > gains[best])) ? date : best;
+			}
+			if (best < 0) {
+				break;
+			}
+			called[best] = true;
+		}
+		return called;
+	}
+
+	private double price(Slot slot, int kind) {
+		double price = 0;
+		for (int h = 0; h < this.l[slot.number()].length; h++) {
+			price += ((slot.shared().kinds()[h] >> kind & 1) != 0) ? this.l[slot.number()][h] : 0;
+		}
+		return price;
+	}
+
+	private double gain(Slot slot, int task, double[] prices) {
+		if (!this.admits[slot.number()][task]) {
+			return 0;
+		}
+		double gain = this.board.value(task) + this.board.moved(task, -1) - this.board.moved(task, slot.number());
+		return Math.max(0,
+				gain - this.u[task] - this.board.task(task).personMinutes() * prices[this.board.kindOf(task)]);
+	}
+
+	private double team(Slot slot, int[][] chosen) {
+		double[] prices = new double[this.board.kinds()];
+		for (int kind = 0; kind < prices.length; kind++) {
+			prices[kind] = price(slot, kind);
+		}
+		double people = 0;
+		for (int h = 0; h < this.l[slot.number()].length; h++) {
+			people += this.l[slot.number()][h] * slot.shared().people()[h];
+		}
+		double[] gains = new double[this.sites];
+		int[] order = new int[this.sites];
+		int count = 0;
+		for (int site = 0; site < this.sites; site++) {
+			for (int task : this.at[site]) {
+				gains[site] += gain(slot, task, prices);
+			}
+			if (gains[site] > 0) {
+				order[count++] = site;
+			}
+		}
+		double way = people + this.board.problem().rules().costs().travelMinute();
+		return people * slot.minutes() + sites(gains, order, count, way, slot.number(), chosen);
+	}
+
+	/** The best few sites together, by trying all of them. */
+	private double sites(double[] gains, int[] order, int count, double way, int slot, int[][] chosen) {
+		double best = 0;
+		int[] few = new int[0];
+		int[] trio = new int[3];
+		double top = 0;
+		for (int i = 0; i < count; i++) {
+			top = Math.max(top, gains[order[i]]);
+		}
+		for (int i = 0; i < count; i++) {
+			trio[0] = order[i];
+			if (gains[trio[0]] > best) {
+				best = gains[trio[0]];
+				few = new int[] { trio[0] };
+			}
+			for (int j = 0; j < i && this.mostSites > 1; j++) {
+				trio[1] = order[j];
+				double pair = gains[trio[0]] + gains[trio[1]];
+				double worth = pair - way * this.board.tours().between(trio[0], trio[1]);
+				if (worth > best) {
+					best = worth;
+					few = new int[] { trio[0], trio[1] };
+				}
+				for (int k = 0; k < j && this.mostSites > 2 && pair + top > best; k++) {
+					trio[2] = order[k];
+					if (pair + gains[trio[2]] > best) {
+						double three = pair + gains[trio[2]] - way * this.board.tours().minutes(trio, 3);
+						if (three > best) {
+							best = three;
+							few = trio.clone();
+						}
+					}
+				}
+			}
+		}
+		chosen[slot] = few;
+		return best;
+	}
+
+	private void subgradient(Slot slot, int[] few) {
+		double[] prices = new double[this.board.kinds()];
+		for (int kind = 0; kind < prices.length; kind++) {
+			prices[kind] = price(slot, kind);
+		}
+		int net = slot.minutes() - this.board.tours().minutes(few, few.length);
+		double[] slopes = this.stepL[slot.number()];
+		for (int h = 0; h < slopes.length; h++) {
+			slopes[h] = (double) slot.shared().people()[h] * net;
+		}
+		for (int site : few) {
+			for (int task : this.at[site]) {
+				if (gain(slot, task, prices) > 0) {
+					this.stepU[task] -= 1;
+					for (int h = 0; h < slopes.length; h++) {
+						slopes[h] -= ((slot.shared().kinds()[h] >> this.board.kindOf(task) & 1) != 0)
+								? this.board.task(task).personMinutes() : 0;
+					}
+				}
+			}
+		}
+	}
+
+	/** A step of Polyak's length, in units of points and of the minutes of a team. */
+	private void step(double pace, double gap) {
+		double scaleU = 100;
+		double scaleL = 1;
+		double norm = 0;
+		for (int task = 0; task < this.tasks; task++) {
+			norm += sq(this.stepU[task] * scaleU);
+		}
+		for (Slot slot : this.board.slots()) {
+			for (double one : this.stepL[slot.number()]) {
+				norm += sq(one * scaleL * perTeam(slot));
+			}
+		}
+		double length = pace * Math.max(gap, 1) / Math.max(norm, 1e-9);
+		for (int task = 0; task < this.tasks; task++) {
+			this.u[task] = Math.max(0, this.u[task] - length * this.stepU[task] * scaleU * scaleU);
+		}
+		for (Slot slot : this.board.slots()) {
+			double[] prices = this.l[slot.number()];
+			for (int h = 0; h < prices.length; h++) {
+				double scale = scaleL * perTeam(slot);
+				prices[h] = Math.max(0, prices[h] - length * this.stepL[slot.number()][h] * scale * scale);
+			}
+		}
+	}
+
+	/** So that a price of a minute moves like that of a task. */
+	private double perTeam(Slot slot) {
+		return 200.0 / (slot.people() * slot.minutes());
+	}
+
+	private static double sq(double x) {
+		return x * x;
+	}
+
+}
