@@ -1,0 +1,68 @@
+package org.leafward.workdays;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.leafward.care.CareTask;
+import org.leafward.care.TaskCalendar;
+import org.leafward.care.TaskId;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.NotThere;
+import org.leafward.register.Planting;
+import org.leafward.register.Register;
+import org.leafward.workdays.store.WorkdayTable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** What the last plan of a group left over, and how it comes onto a day by hand. */
+@Service
+public class PlanBook {
+
+	private final WorkdayTable table;
+
+	private final WorkdayDesk desk;
+
+	private final TaskCalendar calendar;
+
+	private final Register register;
+
+	PlanBook(WorkdayTable table, WorkdayDesk desk, TaskCalendar calendar, Register register) {
+		this.table = table;
+		this.desk = desk;
+		this.calendar = calendar;
+		this.register = register;
+	}
+
+	/**
+	 * Tasks without a day.
+	 * @param group whose
+	 * @return why each has none
+	 */
+	public Map<TaskId, String> leftOver(GroupId group) {
+		return this.table.leftOver(group);
+	}
+
+	/**
+	 * Puts a task that was left over onto a day, where it stays.
+	 * @param group whose
+	 * @param day one of its workdays
+	 * @param id which
+	 * @throws BadInput when the day lies outside of the task's window
+	 */
+	@Transactional
+	public void place(Group group, Workday day, TaskId id) {
+		Map<TaskId, String> left = new LinkedHashMap<>(leftOver(group.id()));
+		CareTask task = this.calendar.find(id)
+			.filter((one) -> left.containsKey(id) && group.sites().stream().anyMatch((site) -> site.site().equals(one.site())))
+			.orElseThrow(() -> new NotThere("There is no task %s left over".formatted(id)));
+		if (!day.group().equals(group.id()) || !task.window().contains(day.day())) {
+			throw new BadInput("the workday lies outside of the days on which this makes sense", "to",
+					"choose another workday, or leave it to the garden's owner");
+		}
+		Planting planting = (task.planting() != null) ? this.register.find(task.planting()).orElse(null) : null;
+		this.desk.addTask(day.id(), new WorkdayTask(id, task.site(), CrewPlanning.effort(task, planting).minutes(), true,
+				"You put it here.", 1, 1, false));
+		left.remove(id);
+		this.table.leaveOver(group.id(), left);
+	}
+
+}
