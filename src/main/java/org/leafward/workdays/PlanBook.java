@@ -1,14 +1,25 @@
 package org.leafward.workdays;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskId;
+import org.leafward.care.TaskKind;
+import org.leafward.care.TaskState;
 import org.leafward.measure.BadInput;
+import org.leafward.measure.DayWindow;
+import org.leafward.measure.DayWords;
 import org.leafward.measure.NotThere;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
+import org.leafward.workdays.core.effort.Effort;
 import org.leafward.workdays.store.WorkdayTable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -63,6 +74,52 @@ public class PlanBook {
 				"You put it here.", 1, 1, false));
 		left.remove(id);
 		this.table.leaveOver(group.id(), left);
+	}
+
+	/**
+	 * Fills a proposed day with open tasks whose windows hold it: those that end first,
+	 * until those who can come have enough to do. A plan weighs days against each other;
+	 * this looks at one.
+	 * @param group whose
+	 * @param day one of its proposed workdays
+	 * @return how many tasks came onto it
+	 */
+	@Transactional
+	public int fill(Group group, Workday day) {
+		int people = (int) group.members().stream().filter((one) -> one.free(day.day())).count();
+		int minutes = (day.ends().toSecondOfDay() - day.begins().toSecondOfDay()) / 60;
+		int room = Math.min(people, day.capacity()) * minutes
+				- day.tasks().stream().mapToInt(WorkdayTask::minutes).sum();
+		Set<TaskId> taken = new HashSet<>(this.table.taken(group.id(), day.day()));
+		day.tasks().forEach((one) -> taken.add(one.task()));
+		List<CareTask> open = new ArrayList<>();
+		for (GroupSite site : group.sites()) {
+			this.calendar.ofSite(site.site(), DayWindow.of(day.day()))
+				.stream()
+				.filter((task) -> task.kind() == TaskKind.DO && task.state() == TaskState.PLANNED
+						&& !taken.contains(task.id()))
+				.forEach(open::add);
+		}
+		open.sort(Comparator.comparing((CareTask task) -> task.window().to())
+			.thenComparing((task) -> task.id().toString()));
+		Set<Skill> skills = group.members()
+			.stream()
+			.filter((one) -> one.free(day.day()))
+			.flatMap((one) -> one.skills().stream())
+			.collect(Collectors.toSet());
+		int placed = 0;
+		for (CareTask task : open) {
+			Planting planting = (task.planting() != null) ? this.register.find(task.planting()).orElse(null) : null;
+			Effort effort = CrewPlanning.effort(task, planting);
+			if (effort.minutes() <= room && skills.containsAll(effort.skills())) {
+				this.desk.addTask(day.id(), new WorkdayTask(task.id(), task.site(), effort.minutes(), false,
+						"It can be done on this day, and until %s.".formatted(DayWords.of(task.window().to())), 1, 1,
+						false));
+				room -= effort.minutes();
+				placed++;
+			}
+		}
+		return placed;
 	}
 
 }

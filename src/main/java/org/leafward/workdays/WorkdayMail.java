@@ -26,8 +26,8 @@ import org.leafward.care.TaskCalendar;
 import org.leafward.workdays.core.words.MailWords;
 import org.leafward.workdays.store.GroupTable;
 import org.leafward.workdays.store.GroupTable.MemberRow;
-import org.leafward.workdays.store.MessageTable;
-import org.leafward.workdays.store.MessageTable.MessageRow;
+import org.leafward.workdays.store.DayMailTable;
+import org.leafward.workdays.store.DayMailTable.MessageRow;
 import org.leafward.workdays.store.SignUpTable;
 import org.leafward.workdays.store.SignUpTable.Asked;
 import org.leafward.workdays.store.WorkdayTable;
@@ -43,7 +43,7 @@ import org.springframework.stereotype.Component;
 @Component
 class WorkdayMail {
 
-	private final MessageTable outbox;
+	private final DayMailTable outbox;
 
 	private final GroupTable groups;
 
@@ -65,7 +65,7 @@ class WorkdayMail {
 
 	private final String answers;
 
-	WorkdayMail(MessageTable outbox, GroupTable groups, SignUpTable signUps, WorkdayTable days, AnswerTokens tokens,
+	WorkdayMail(DayMailTable outbox, GroupTable groups, SignUpTable signUps, WorkdayTable days, AnswerTokens tokens,
 			People people, TaskCalendar calendar, ObjectProvider<Post> post, Clock clock,
 			@Value("${leafward.base-url}") String baseUrl, @Value("${leafward.workdays.answers:}") String answers) {
 		this.outbox = outbox;

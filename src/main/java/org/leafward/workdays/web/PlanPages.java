@@ -210,6 +210,15 @@ class PlanPages {
 		return "redirect:/groups/%s/plan#day-%s".formatted(day.group(), day.id());
 	}
 
+	@PostMapping("/workdays/{id}/fill")
+	String fill(@PathVariable UUID id, RedirectAttributes flash) {
+		Workday day = this.ours.ledWorkday(id);
+		int placed = this.book.fill(this.ours.of(day), day);
+		flash.addFlashAttribute("remarks", List.of("%s onto %s.".formatted(count(placed, "task came", "tasks came"),
+				DayWords.of(day.day()))));
+		return "redirect:/groups/%s/plan#day-%s".formatted(day.group(), day.id());
+	}
+
 	@PostMapping("/workdays/{id}/lock")
 	String lock(@PathVariable UUID id, @RequestParam boolean locked) {
 		Workday day = this.ours.ledWorkday(id);

@@ -22,11 +22,11 @@ import org.springframework.stereotype.Repository;
  * which they were written, so that a late invitation can't overtake its end.
  */
 @Repository
-public class MessageTable {
+public class DayMailTable {
 
 	private final JdbcClient database;
 
-	MessageTable(JdbcClient database) {
+	DayMailTable(JdbcClient database) {
 		this.database = database;
 	}
 
@@ -87,7 +87,7 @@ public class MessageTable {
 				""")
 			.params(now.atOffset(ZoneOffset.UTC), now.atOffset(ZoneOffset.UTC), most,
 					now.plus(lease).atOffset(ZoneOffset.UTC))
-			.query(MessageTable::message)
+			.query(DayMailTable::message)
 			.list();
 	}
 
@@ -118,7 +118,7 @@ public class MessageTable {
 	public List<MessageRow> of(WorkdayId workday) {
 		return this.database.sql("select * from workdays.message where workday = ? order by number desc limit 200")
 			.param(workday.value())
-			.query(MessageTable::message)
+			.query(DayMailTable::message)
 			.list();
 	}
 
