@@ -49,7 +49,6 @@ import org.leafward.workdays.core.plan.TravelRules;
 import org.leafward.workdays.core.plan.Unplaced;
 import org.leafward.workdays.store.WorkdayTable;
 import org.leafward.workdays.store.WorkdayTable.DayRow;
-import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -79,7 +78,7 @@ public class CrewPlanning {
 
 	private final Register register;
 
-	private final ObjectProvider<CrewPlanner> planner;
+	private final CrewPlanner planner;
 
 	private final TransactionTemplate transaction;
 
@@ -89,7 +88,7 @@ public class CrewPlanning {
 	private final Semaphore one = new Semaphore(1);
 
 	CrewPlanning(Groups groups, Workdays workdays, WorkdayTable table, TaskCalendar calendar, Register register,
-			ObjectProvider<CrewPlanner> planner, TransactionTemplate transaction, Clock clock) {
+			CrewPlanner planner, TransactionTemplate transaction, Clock clock) {
 		this.groups = groups;
 		this.workdays = workdays;
 		this.table = table;
@@ -128,7 +127,7 @@ public class CrewPlanning {
 			DayWindow window = new DayWindow(today.plusDays(1), today.plusDays(days));
 			List<Workday> before = this.workdays.ofGroup(id, window, true);
 			Work work = work(group, window);
-			CrewPlan plan = this.planner.getObject().plan(problem(group, window, before, work, mostWorkdays));
+			CrewPlan plan = this.planner.plan(problem(group, window, before, work, mostWorkdays));
 			this.transaction.executeWithoutResult((status) -> write(group, window, plan, work));
 			int placed = plan.days().size();
 			return new Made(placed, plan.unplaced().size(), plan.workdays().size());

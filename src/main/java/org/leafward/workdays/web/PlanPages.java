@@ -128,8 +128,7 @@ class PlanPages {
 					: "No workday came out of the plan: each task below says why it has none.";
 		}
 		String what = "%s proposed and %s fixed".formatted(count(proposed, "workday is", "workdays are"), fixed);
-		return what + ((left == 0) ? "; every open task has its day."
-				: "; %s without a day.".formatted(count(left, "task is", "tasks are")));
+		return what + ((left == 0) ? "." : "; %s without a day.".formatted(count(left, "task is", "tasks are")));
 	}
 
 	private static String count(long count, String one, String many) {
