@@ -1,6 +1,5 @@
 package org.leafward.workdays.solver;
 
-import ai.timefold.solver.core.api.solver.Solver;
 import ai.timefold.solver.core.api.solver.SolverFactory;
 import ai.timefold.solver.core.config.heuristic.selector.move.composite.UnionMoveSelectorConfig;
 import ai.timefold.solver.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
@@ -19,21 +18,60 @@ import java.util.Arrays;
 import java.util.List;
 import org.leafward.workdays.core.board.Board;
 import org.leafward.workdays.core.board.GreedyStart;
+import org.leafward.workdays.core.board.PlanReport;
+import org.leafward.workdays.core.board.Refill;
 import org.leafward.workdays.core.board.Standing;
+import org.leafward.workdays.core.plan.CrewPlan;
+import org.leafward.workdays.core.plan.CrewPlanner;
+import org.leafward.workdays.core.plan.CrewProblem;
+import org.springframework.stereotype.Component;
 
-/** Local search from a greedy start. */
-public class SearchPlanner {
+/**
+ * Local search (late acceptance) from a greedy start. It ends after a number of moves and
+ * not after a time, so that the same problem has the same plan on any machine; only on
+ * one that is very much slower than usual the clock ends it before.
+ */
+@Component
+public class SearchPlanner implements CrewPlanner {
 
-	long moves = Long.getLong("moves", 400_000);
+	/** Moves for each task, and in all. */
+	private static final int MOVES_A_TASK = 400;
 
-	int late = Integer.getInteger("late", 400);
+	private static final int LEAST_MOVES = 20_000;
 
-	double blockWeight = Double.parseDouble(System.getProperty("bw", "0.2"));
+	private static final int MOST_MOVES = 200_000;
 
-	double dayWeight = Double.parseDouble(System.getProperty("dw", "0.001"));
+	/** A plan that was better some moves ago is accepted; few, as most moves are good ones. */
+	private static final int LATE = 30;
 
-	/** Solves a board; the standing given back has the best that was found. */
-	public Standing solve(Board board) {
+	private static final Duration LONGEST = Duration.ofSeconds(60);
+
+	private final long factor;
+
+	/** The planner as it is used. */
+	public SearchPlanner() {
+		this(1);
+	}
+
+	/**
+	 * A planner that takes its time.
+	 * @param factor how many times as many moves, 1 and up
+	 */
+	SearchPlanner(long factor) {
+		this.factor = factor;
+	}
+
+	@Override
+	public CrewPlan plan(CrewProblem problem) {
+		return PlanReport.of(solve(new Board(problem)));
+	}
+
+	/**
+	 * Fills a board.
+	 * @param board the problem
+	 * @return the best that was found; it can be carried out
+	 */
+	Standing solve(Board board) {
 		Standing standing = new Standing(board);
 		GreedyStart.fill(standing);
 		List<TaskPlace> places = new ArrayList<>();
@@ -49,34 +87,36 @@ public class SearchPlanner {
 		if (places.isEmpty()) {
 			return standing;
 		}
-		Table start = new Table(places, new Table.Bench(new Standing(board)));
-		Solver<Table> solver = SolverFactory.<Table>create(config(board.problem().seed())).buildSolver();
-		Table best = solver.solve(start);
+		long moves = this.factor * Math.max(LEAST_MOVES, Math.min(MOST_MOVES, (long) MOVES_A_TASK * places.size()));
+		Table best = SolverFactory.<Table>create(config(board.problem().seed(), moves))
+			.buildSolver()
+			.solve(new Table(places, new Table.Bench(new Standing(board))));
 		Standing found = new Standing(board);
 		best.getPlaces().forEach((place) -> found.put(place.getTask(), place.number()));
+		new Refill(found).fit();
 		return found;
 	}
 
-	private SolverConfig config(long seed) {
+	private static SolverConfig config(long seed, long moves) {
 		ChangeMoveSelectorConfig change = new ChangeMoveSelectorConfig();
 		change.setFixedProbabilityWeight(1.0);
 		SwapMoveSelectorConfig swap = new SwapMoveSelectorConfig();
 		swap.setFixedProbabilityWeight(0.5);
-		MoveIteratorFactoryConfig blocks = new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(BlockMoves.class);
-		blocks.setFixedProbabilityWeight(this.blockWeight);
+		MoveIteratorFactoryConfig blocks = new MoveIteratorFactoryConfig()
+			.withMoveIteratorFactoryClass(BlockMoves.class);
+		blocks.setFixedProbabilityWeight(0.2);
 		MoveIteratorFactoryConfig days = new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(DayMoves.class);
-		days.setFixedProbabilityWeight(this.dayWeight);
+		days.setFixedProbabilityWeight(1.0);
 		return new SolverConfig().withSolutionClass(Table.class)
 			.withEntityClasses(TaskPlace.class)
-			.withEnvironmentMode(EnvironmentMode.valueOf(System.getProperty("mode", "NO_ASSERT")))
+			.withEnvironmentMode(EnvironmentMode.NO_ASSERT)
 			.withRandomSeed(seed)
 			.withScoreDirectorFactory(
 					new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(StandingScore.class))
-			.withTerminationConfig(new TerminationConfig().withMoveCountLimit(this.moves)
-				.withSpentLimit(Duration.ofSeconds(60)))
+			.withTerminationConfig(new TerminationConfig().withMoveCountLimit(moves).withSpentLimit(LONGEST))
 			.withPhases(new LocalSearchPhaseConfig()
 				.withMoveSelectorConfig(new UnionMoveSelectorConfig(List.of(change, swap, blocks, days)))
-				.withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(this.late))
+				.withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE))
 				.withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1)));
 	}
 

@@ -130,30 +130,41 @@ public final class Refill {
 		return Arrays.copyOf(put, count);
 	}
 
+	/** Puts each task that is nowhere where it gains most, if it gains. */
+	public void fit() {
+		for (int task : order(this.board)) {
+			best(task, true);
+		}
+	}
+
 	/**
 	 * Puts tasks that are nowhere to teams that are at their site anyway.
 	 * @param loose numbers of tasks, in the order in which they are tried
 	 */
 	public void join(Iterable<Integer> loose) {
 		for (int task : loose) {
-			if (this.standing.slotOf(task) < 0) {
-				int[] slots = this.board.admission(task).slots();
-				int best = -1;
-				long most = this.standing.points();
-				long over = this.standing.overload();
-				for (int slot : slots) {
-					if (this.standing.isAt(slot, this.board.siteOf(task))) {
-						this.standing.put(task, slot);
-						if (this.standing.overload() <= over && this.standing.points() > most) {
-							most = this.standing.points();
-							best = slot;
-						}
-						this.standing.put(task, -1);
-					}
+			best(task, false);
+		}
+	}
+
+	private void best(int task, boolean anywhere) {
+		if (this.standing.slotOf(task) >= 0) {
+			return;
+		}
+		int best = -1;
+		long most = this.standing.points();
+		long over = this.standing.overload();
+		for (int slot : this.board.admission(task).slots()) {
+			if (anywhere || this.standing.isAt(slot, this.board.siteOf(task))) {
+				this.standing.put(task, slot);
+				if (this.standing.overload() <= over && this.standing.points() > most) {
+					most = this.standing.points();
+					best = slot;
 				}
-				this.standing.put(task, best);
+				this.standing.put(task, -1);
 			}
 		}
+		this.standing.put(task, best);
 	}
 
 }

@@ -262,6 +262,15 @@ public final class Standing {
 		return this.travel[slot];
 	}
 
+	/**
+	 * What a team has to do.
+	 * @param slot number of the slot
+	 * @return person-minutes
+	 */
+	public int effort(int slot) {
+		return Arrays.stream(this.load[slot]).sum();
+	}
+
 	public long overload() {
 		return this.overload;
 	}

@@ -1,6 +1,8 @@
 package org.leafward.workdays.core.board;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -56,6 +58,13 @@ public final class RelaxedBound {
 
 	private final double base;
 
+	private final int unit;
+
+	private boolean whole;
+
+	/** What the last knapsack took. */
+	private List<Integer> taken = List.of();
+
 	private RelaxedBound(Board board) {
 		this.board = board;
 		this.tasks = board.tasks();
@@ -84,6 +93,9 @@ public final class RelaxedBound {
 			this.l[slot.number()] = new double[slot.shared().kinds().length];
 			this.stepL[slot.number()] = new double[slot.shared().kinds().length];
 		}
+		this.unit = IntStream.range(0, this.tasks)
+			.map((task) -> board.task(task).personMinutes())
+			.reduce(0, RelaxedBound::divisor);
 		this.mostSites = board.problem().rules().mostSites();
 		if (this.mostSites > 3) {
 			throw new IllegalArgumentException("bounds are for three sites a day at most");
@@ -98,8 +110,19 @@ public final class RelaxedBound {
 	 * @param rounds how many steps
 	 * @return points that no plan exceeds
 	 */
-	public static double of(Board board, double target, int rounds) {
+	public static double of(Board board, double target, int rounds, int wholeRounds) {
 		RelaxedBound bound = new RelaxedBound(board);
+		double rough = bound.descend(target, rounds);
+		bound.whole = true;
+		return Math.min(rough, (wholeRounds > 0) ? bound.descend(target, wholeRounds) : rough);
+	}
+
+	private static int divisor(int a, int b) {
+		return (b == 0) ? a : divisor(b, a % b);
+	}
+
+	private double descend(double target, int rounds) {
+		RelaxedBound bound = this;
 		double best = Double.POSITIVE_INFINITY;
 		double[] bestU = bound.u.clone();
 		double[][] bestL = copy(bound.l);
@@ -116,7 +139,7 @@ public final class RelaxedBound {
 			else {
 				stuck++;
 			}
-			if (stuck > 20) {
+			if (stuck > (this.whole ? 4 : 20)) {
 				pace *= 0.6;
 				stuck = 0;
 				System.arraycopy(bestU, 0, bound.u, 0, bestU.length);
@@ -127,6 +150,10 @@ public final class RelaxedBound {
 				now = best;
 			}
 			bound.step(pace, now - target);
+		}
+		System.arraycopy(bestU, 0, bound.u, 0, bestU.length);
+		for (int i = 0; i < bestL.length; i++) {
+			System.arraycopy(bestL[i], 0, bound.l[i], 0, bestL[i].length);
 		}
 		return best;
 	}
@@ -242,7 +269,98 @@ public final class RelaxedBound {
 			}
 		}
 		double way = people + this.board.problem().rules().costs().travelMinute();
-		return people * slot.minutes() + sites(gains, order, count, way, slot.number(), chosen);
+		double rough = people * slot.minutes() + sites(gains, order, count, way, slot.number(), chosen);
+		return this.whole ? whole(slot, gains, order, count, prices, people, way, chosen) : rough;
+	}
+
+	/** The set of kinds that all share who can do anything. */
+	private static int all(Slot slot) {
+		int all = 0;
+		for (int h = 1; h < slot.shared().people().length; h++) {
+			all = (slot.shared().people()[h] > slot.shared().people()[all]) ? h : all;
+		}
+		return all;
+	}
+
+	/**
+	 * The same without a price for the minutes that all share: what fits into them is
+	 * worked out to the task. The prices tell which sites needn't be looked at.
+	 */
+	private double whole(Slot slot, double[] gains, int[] order, int count, double[] prices, double people, double way,
+			int[][] chosen) {
+		int all = all(slot);
+		double common = this.l[slot.number()][all];
+		double[] others = prices.clone();
+		for (int kind = 0; kind < others.length; kind++) {
+			others[kind] -= ((slot.shared().kinds()[all] >> kind & 1) != 0) ? common : 0;
+		}
+		double rest = people - common * slot.shared().people()[all];
+		int[] few = chosen[slot.number()];
+		double best = 0;
+		if (few.length > 0) {
+			best = knapsack(slot, few, others, rest, all);
+		}
+		int[] bestSites = (best > 0) ? few : new int[0];
+		double constant = people * slot.minutes();
+		for (int i = 0; i < count; i++) {
+			for (int j = -1; j < ((this.mostSites > 1) ? i : 0); j++) {
+				for (int k = -1; k < ((this.mostSites > 2) ? j : 0); k++) {
+					int[] some = (j < 0) ? new int[] { order[i] }
+							: (k < 0) ? new int[] { order[i], order[j] } : new int[] { order[i], order[j], order[k] };
+					double most = constant - way * this.board.tours().minutes(some, some.length);
+					for (int site : some) {
+						most += gains[site];
+					}
+					if (most > best) {
+						double now = knapsack(slot, some, others, rest, all);
+						if (now > best) {
+							best = now;
+							bestSites = some;
+						}
+					}
+				}
+			}
+		}
+		chosen[slot.number()] = bestSites;
+		return best;
+	}
+
+	private double knapsack(Slot slot, int[] some, double[] prices, double rest, int all) {
+		int net = slot.minutes() - this.board.tours().minutes(some, some.length);
+		if (net <= 0) {
+			return 0;
+		}
+		double[] table = new double[slot.shared().people()[all] * net / this.unit + 1];
+		this.taken = new ArrayList<>();
+		List<boolean[]> took = new ArrayList<>();
+		for (int site : some) {
+			for (int task : this.at[site]) {
+				double gain = gain(slot, task, prices);
+				int size = this.board.task(task).personMinutes() / this.unit;
+				if (gain > 0 && size < table.length) {
+					boolean[] here = new boolean[table.length];
+					for (int c = table.length - 1; c >= size; c--) {
+						if (table[c - size] + gain > table[c]) {
+							table[c] = table[c - size] + gain;
+							here[c] = true;
+						}
+					}
+					this.taken.add(task);
+					took.add(here);
+				}
+			}
+		}
+		int left = table.length - 1;
+		for (int i = took.size() - 1; i >= 0; i--) {
+			if (took.get(i)[left]) {
+				left -= this.board.task(this.taken.get(i)).personMinutes() / this.unit;
+			}
+			else {
+				this.taken.remove(i);
+			}
+		}
+		return rest * net + table[table.length - 1]
+				- this.board.problem().rules().costs().travelMinute() * this.board.tours().minutes(some, some.length);
 	}
 
 	/** The best few sites together, by trying all of them. */
@@ -294,9 +412,21 @@ public final class RelaxedBound {
 		for (int h = 0; h < slopes.length; h++) {
 			slopes[h] = (double) slot.shared().people()[h] * net;
 		}
+		boolean[] takes = new boolean[this.tasks];
+		if (this.whole && few.length > 0) {
+			int all = all(slot);
+			double common = this.l[slot.number()][all];
+			double[] others = prices.clone();
+			for (int kind = 0; kind < others.length; kind++) {
+				others[kind] -= ((slot.shared().kinds()[all] >> kind & 1) != 0) ? common : 0;
+			}
+			knapsack(slot, few, others, 0, all);
+			this.taken.forEach((task) -> takes[task] = true);
+			slopes[all] = 0;
+		}
 		for (int site : few) {
 			for (int task : this.at[site]) {
-				if (gain(slot, task, prices) > 0) {
+				if (this.whole ? takes[task] : gain(slot, task, prices) > 0) {
 					this.stepU[task] -= 1;
 					for (int h = 0; h < slopes.length; h++) {
 						slopes[h] -= ((slot.shared().kinds()[h] >> this.board.kindOf(task) & 1) != 0)
@@ -304,6 +434,9 @@ public final class RelaxedBound {
 					}
 				}
 			}
+		}
+		if (this.whole && few.length > 0) {
+			slopes[all(slot)] = 0;
 		}
 	}
 
