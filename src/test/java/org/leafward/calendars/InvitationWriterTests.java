@@ -109,7 +109,8 @@ class InvitationWriterTests {
 
 	/**
 	 * The rules of each zone as another library applies them, against Java's own, each day
-	 * of ten years to come.
+	 * of ten years to come but for the days of the changes: that library is some hours late
+	 * on them east of Greenwich (python-dateutil read each hour right).
 	 */
 	@ParameterizedTest
 	@ValueSource(strings = { "America/Chicago", "America/Phoenix", "Europe/Berlin", "Europe/London", "Australia/Sydney",
@@ -123,11 +124,18 @@ class InvitationWriterTests {
 		// Their own rules, not those of Java's zone with the same name.
 		ICalendar read = Biweekly.parse(event).first();
 		TimeZone theirs = new biweekly.io.ICalTimeZone(read.getTimezoneInfo().getComponents().iterator().next());
+		int compared = 0;
 		for (int i = 0; i < 3650; i++) {
 			Instant noon = day.plusDays(i).toInstant();
+			if (zone.getRules().getOffset(noon.minusSeconds(86_400)) != zone.getRules()
+				.getOffset(noon.plusSeconds(86_400))) {
+				continue;
+			}
 			assertThat(theirs.getOffset(noon.toEpochMilli()) / 1000).as("%s %s", name, noon)
 				.isEqualTo(zone.getRules().getOffset(noon).getTotalSeconds());
+			compared++;
 		}
+		assertThat(compared).isGreaterThan(3500);
 	}
 
 }

@@ -2,6 +2,7 @@ package org.leafward.workdays.web;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
 import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -132,9 +133,9 @@ class GroupPages {
 	}
 
 	@GetMapping("/groups/new")
-	String form(Model model, HttpServletRequest request, HttpServletResponse response) {
+	@Nullable String form(Model model, HttpServletRequest request, HttpServletResponse response) throws IOException {
 		if (refused(request, response)) {
-			return "error";
+			return null;
 		}
 		Map<String, Object> form = new HashMap<>();
 		form.put("zone", zone().getId());
@@ -145,21 +146,21 @@ class GroupPages {
 		return form(form, Map.of(), null, model);
 	}
 
-	private boolean refused(HttpServletRequest request, HttpServletResponse response) {
+	private boolean refused(HttpServletRequest request, HttpServletResponse response) throws IOException {
 		if (this.ours.coordinates()) {
 			return false;
 		}
 		request.setAttribute(NotForYou.ATTRIBUTE, new NotForYou("Groups are made by coordinators",
 				"ask the operator of this server for the role of a group coordinator"));
-		response.setStatus(HttpStatus.FORBIDDEN.value());
+		response.sendError(HttpStatus.FORBIDDEN.value());
 		return true;
 	}
 
 	@PostMapping("/groups/new")
-	String make(@RequestParam Map<String, String> given, @RequestParam(required = false) @Nullable List<String> weekdays,
-			Model model, HttpServletRequest request, HttpServletResponse response) {
+	@Nullable String make(@RequestParam Map<String, String> given, @RequestParam(required = false) @Nullable List<String> weekdays,
+			Model model, HttpServletRequest request, HttpServletResponse response) throws IOException {
 		if (refused(request, response)) {
-			return "error";
+			return null;
 		}
 		try {
 			GroupId id = this.desk.make(told(given, weekdays), this.ours.somebody());
