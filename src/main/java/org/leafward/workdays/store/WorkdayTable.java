@@ -167,6 +167,15 @@ public class WorkdayTable {
 			.update();
 	}
 
+	/**
+	 * Notes what those who lead were warned of; nobody else sees it.
+	 * @param workday which
+	 * @param what a code
+	 */
+	public void warned(WorkdayId workday, String what) {
+		this.database.sql("update workdays.workday set warned = ? where id = ?").params(what, workday.value()).update();
+	}
+
 	public void remove(WorkdayId workday) {
 		this.database.sql("delete from workdays.workday where id = ?").param(workday.value()).update();
 	}
