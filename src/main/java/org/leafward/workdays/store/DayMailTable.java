@@ -92,7 +92,8 @@ public class DayMailTable {
 	}
 
 	/**
-	 * Writes down what came of a mail.
+	 * Writes down what came of a mail. What is done with loses its words: they hold a link
+	 * that answers for somebody.
 	 * @param id which
 	 * @param state SENT, KEPT, FAILED, or WAITING for another try
 	 * @param because why not; null when it was sent
@@ -102,11 +103,14 @@ public class DayMailTable {
 	public void finish(UUID id, String state, @Nullable String because, Instant now, Instant next) {
 		this.database.sql("""
 				update workdays.message set state = ?, because = ?, claimed_until = null, next_try_at = ?,
-					sent_at = case when ? = 'SENT' then ?::timestamptz else sent_at end
+					sent_at = case when ? = 'SENT' then ?::timestamptz else sent_at end,
+					body = case when ? = 'WAITING' then body else '' end,
+					calendar = case when ? = 'WAITING' then calendar end,
+					method = case when ? = 'WAITING' then method end
 				where id = ?
 				""")
 			.params(Arrays.asList(state, because, next.atOffset(ZoneOffset.UTC), state,
-					now.atOffset(ZoneOffset.UTC), id))
+					now.atOffset(ZoneOffset.UTC), state, state, state, id))
 			.update();
 	}
 

@@ -39,6 +39,7 @@ import org.leafward.workdays.Skill;
 import org.leafward.workdays.Workday;
 import org.leafward.workdays.WorkdayState;
 import org.leafward.workdays.Workdays;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -73,8 +74,10 @@ class GroupPages {
 
 	private final Clock clock;
 
+	private final String baseUrl;
+
 	GroupPages(Ours ours, Groups groups, GroupDesk desk, GroupLinks links, MemberCare members, Workdays workdays,
-			OpenSites sites, People people, Clock clock) {
+			OpenSites sites, People people, Clock clock, @Value("${leafward.base-url}") String baseUrl) {
 		this.ours = ours;
 		this.groups = groups;
 		this.desk = desk;
@@ -84,6 +87,7 @@ class GroupPages {
 		this.sites = sites;
 		this.people = people;
 		this.clock = clock;
+		this.baseUrl = baseUrl.endsWith("/") ? baseUrl.substring(0, baseUrl.length() - 1) : baseUrl;
 	}
 
 	/** A workday in a list. */
@@ -268,6 +272,15 @@ class GroupPages {
 		model.addAttribute("mine", mine(group));
 		model.addAttribute("links", leads ? this.links.of(group.id()) : List.of());
 		return "workdays/group";
+	}
+
+	/** Shown by the answer itself: on the way through a session it would be kept. */
+	@PostMapping("/groups/{id}/links")
+	String link(@PathVariable UUID id, Model model) {
+		Group group = this.ours.led(id);
+		String secret = this.links.make(group.id(), this.ours.somebody());
+		model.addAttribute("fresh", this.baseUrl + "/join/" + secret);
+		return show(id, model);
 	}
 
 	private static String lead(List<Workday> days) {

@@ -26,7 +26,6 @@ import org.leafward.workdays.Groups;
 import org.leafward.workdays.Member;
 import org.leafward.workdays.MemberCare;
 import org.leafward.workdays.Skill;
-import org.springframework.beans.factory.annotation.Value;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -50,16 +49,12 @@ class MemberPages {
 
 	private final MemberCare care;
 
-	private final String baseUrl;
-
-	MemberPages(Ours ours, Groups groups, GroupDesk desk, GroupLinks links, MemberCare care,
-			@Value("${leafward.base-url}") String baseUrl) {
+	MemberPages(Ours ours, Groups groups, GroupDesk desk, GroupLinks links, MemberCare care) {
 		this.ours = ours;
 		this.groups = groups;
 		this.desk = desk;
 		this.links = links;
 		this.care = care;
-		this.baseUrl = baseUrl.endsWith("/") ? baseUrl.substring(0, baseUrl.length() - 1) : baseUrl;
 	}
 
 	@GetMapping("/groups/{id}/me")
@@ -148,14 +143,6 @@ class MemberPages {
 		return group.member(new PersonId(person))
 			.map(Member::person)
 			.orElseThrow(() -> new NotThere("There is no member " + person));
-	}
-
-	@PostMapping("/groups/{id}/links")
-	String link(@PathVariable UUID id, RedirectAttributes flash) {
-		Group group = this.ours.led(id);
-		String secret = this.links.make(group.id(), this.ours.somebody());
-		flash.addFlashAttribute("fresh", this.baseUrl + "/join/" + secret);
-		return "redirect:/groups/%s#invite".formatted(group.id());
 	}
 
 	@PostMapping("/groups/{id}/links/{link}/withdraw")
