@@ -38,6 +38,9 @@ import java.util.stream.IntStream;
  */
 public final class RelaxedBound {
 
+	/** Steps with parts of tasks before whole ones are packed; more of them lead astray. */
+	private static final int ROUGH = 3;
+
 	private final Board board;
 
 	private final int tasks;
@@ -137,10 +140,10 @@ public final class RelaxedBound {
 	 */
 	public static double of(Board board, double target, boolean pinsKept, int rounds, int leaves) {
 		RelaxedBound bound = new RelaxedBound(board, pinsKept);
-		bound.descend(target, rounds);
+		bound.descend(target, ROUGH);
 		bound.whole = true;
 		PriorityQueue<Leaf> open = new PriorityQueue<>(Comparator.comparingDouble((Leaf leaf) -> -leaf.bound()));
-		open.add(bound.leaf(bound.fixed, target, Math.max(30, rounds / 4), Double.POSITIVE_INFINITY));
+		open.add(bound.leaf(bound.fixed, target, rounds, Double.POSITIVE_INFINITY));
 		int made = 1;
 		while (made < leaves && open.element().bound() > target + 0.5) {
 			Leaf worst = open.remove();
@@ -154,7 +157,7 @@ public final class RelaxedBound {
 				int[] fixed = worst.fixed().clone();
 				fixed[date] = side;
 				bound.take(worst);
-				open.add(bound.leaf(fixed, target, Math.max(15, rounds / 16), worst.bound()));
+				open.add(bound.leaf(fixed, target, Math.max(15, rounds / 4), worst.bound()));
 				made++;
 			}
 		}
