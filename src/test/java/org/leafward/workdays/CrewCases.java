@@ -1,5 +1,6 @@
 package org.leafward.workdays;
 
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -9,10 +10,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.zip.CRC32;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.GeoPoint;
 import org.leafward.workdays.core.plan.CrewDate;
 import org.leafward.workdays.core.plan.CrewMember;
+import org.leafward.workdays.core.plan.CrewPlan;
 import org.leafward.workdays.core.plan.CrewProblem;
 import org.leafward.workdays.core.plan.CrewRules;
 import org.leafward.workdays.core.plan.CrewSite;
@@ -20,6 +25,7 @@ import org.leafward.workdays.core.plan.CrewTask;
 import org.leafward.workdays.core.plan.HoldOff;
 import org.leafward.workdays.core.plan.PlanCosts;
 import org.leafward.workdays.core.plan.TravelRules;
+import org.leafward.workdays.core.plan.Unplaced;
 
 /**
  * Invented problems from a seed. The generator is java.util.Random, whose numbers are
@@ -160,6 +166,50 @@ public final class CrewCases {
 			}
 		}
 		return before;
+	}
+
+	/**
+	 * Stands for a problem: the CRC-32 of its numbers in a fixed order.
+	 * @param problem the problem
+	 * @return eight hexadecimal digits
+	 */
+	public static String fingerprint(CrewProblem problem) {
+		CRC32 sum = new CRC32();
+		StringBuilder words = new StringBuilder();
+		problem.sites().forEach((site) -> words.append(site.id()).append(site.at()).append(new TreeSet<>(site.closed())));
+		problem.dates().forEach((date) -> {
+			words.append(date.day()).append(date.teams()).append(date.locked());
+			date.crew().forEach((one) -> words.append(one.id()).append(new TreeSet<>(one.skills())));
+		});
+		problem.tasks()
+			.forEach((task) -> words.append(task.id())
+				.append(task.site())
+				.append(task.window())
+				.append(task.holdOffs())
+				.append(task.personMinutes())
+				.append(task.importance())
+				.append(new TreeSet<>(task.skills()))
+				.append(new TreeSet<>(task.tools()))
+				.append(task.pinned())
+				.append(new TreeSet<>(task.notOn())));
+		words.append(new TreeMap<>(problem.before())).append(problem.rules().costs()).append(problem.seed());
+		sum.update(words.toString().getBytes(StandardCharsets.UTF_8));
+		return "%08x".formatted(sum.getValue());
+	}
+
+	/**
+	 * Whether a plan keeps each pin that is possible for its task alone.
+	 * @param problem the problem
+	 * @param plan its plan
+	 * @return whether no pinned task has been crowded out
+	 */
+	public static boolean pinsKept(CrewProblem problem, CrewPlan plan) {
+		Set<String> crowded = new HashSet<>();
+		plan.unplaced()
+			.stream()
+			.filter((one) -> one.cause().compareTo(Unplaced.Cause.FULL) >= 0)
+			.forEach((one) -> crowded.add(one.task()));
+		return problem.tasks().stream().noneMatch((task) -> task.pinned() != null && crowded.contains(task.id()));
 	}
 
 }

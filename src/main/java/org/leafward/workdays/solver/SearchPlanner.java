@@ -35,14 +35,14 @@ import org.springframework.stereotype.Component;
 public class SearchPlanner implements CrewPlanner {
 
 	/** Moves for each task, and in all. */
-	private static final int MOVES_A_TASK = 400;
+	private static final int MOVES_A_TASK = 1000;
 
-	private static final int LEAST_MOVES = 20_000;
+	private static final int LEAST_MOVES = 15_000;
 
-	private static final int MOST_MOVES = 200_000;
+	private static final int MOST_MOVES = 250_000;
 
-	/** A plan that was better some moves ago is accepted; few, as most moves are good ones. */
-	private static final int LATE = 30;
+	/** A plan is accepted that is no worse than the one some steps ago; few were best. */
+	private static final int LATE = 8;
 
 	private static final Duration LONGEST = Duration.ofSeconds(60);
 

@@ -129,7 +129,8 @@ public final class DayJudge {
 		}
 		double shade = fahrenheit(high);
 		Integer humidity = outlook.humidity();
-		double index = (humidity == null) ? shade : HeatIndex.fahrenheit(shade, humidity);
+		// whole degrees, as the chart of the Service and our words have them
+		double index = Math.rint((humidity == null) ? shade : HeatIndex.fahrenheit(shade, humidity));
 		if (humidity == null && shade < WARM) {
 			return Optional.empty();
 		}

@@ -2,7 +2,9 @@ package org.leafward.workdays.core.board;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.PriorityQueue;
 import java.util.stream.IntStream;
 
 /**
@@ -36,6 +38,9 @@ import java.util.stream.IntStream;
  */
 public final class RelaxedBound {
 
+	/** Steps with parts of tasks before whole ones are packed; more of them lead astray. */
+	private static final int ROUGH = 3;
+
 	private final Board board;
 
 	private final int tasks;
@@ -62,10 +67,19 @@ public final class RelaxedBound {
 
 	private boolean whole;
 
+	/** By date: 1 when it is called for sure, -1 when it is not, 0 when that is open. */
+	private int[] fixed;
+
+	/** Tasks that are placed for sure, so that their u may have any sign. */
+	private final boolean[] sure;
+
+	/** What each date brought the last time. */
+	private double[] lastGains = new double[0];
+
 	/** What the last knapsack took. */
 	private List<Integer> taken = List.of();
 
-	private RelaxedBound(Board board) {
+	private RelaxedBound(Board board, boolean pinsKept) {
 		this.board = board;
 		this.tasks = board.tasks();
 		this.sites = board.problem().sites().size();
@@ -77,11 +91,20 @@ public final class RelaxedBound {
 				.filter((task) -> board.siteOf(task) == here)
 				.toArray();
 		}
+		this.sure = new boolean[this.tasks];
+		this.fixed = new int[board.dates()];
+		for (int date = 0; date < this.fixed.length; date++) {
+			this.fixed[date] = board.date(date).locked() ? 1 : 0;
+		}
 		double constant = 0;
 		for (int task = 0; task < this.tasks; task++) {
 			constant -= board.moved(task, -1);
 			for (int slot : board.admission(task).slots()) {
 				this.admits[slot][task] = true;
+			}
+			this.sure[task] = pinsKept && board.task(task).pinned() != null && board.admission(task).slots().length > 0;
+			if (this.sure[task]) {
+				this.fixed[board.slots().get(board.admission(task).slots()[0]).date()] = 1;
 			}
 		}
 		this.base = constant;
@@ -104,17 +127,71 @@ public final class RelaxedBound {
 	}
 
 	/**
-	 * The smallest bound that a descent finds.
+	 * The smallest bound that is found: a descent, and then, while that helps, two more for
+	 * the date about which it matters most, one with and one without it, and so on. A plan
+	 * either calls a date or doesn't, so the larger of both bounds is one.
 	 * @param board the problem
 	 * @param target points of a plan that is known, which sets how far the descent steps
-	 * @param rounds how many steps
+	 * @param pinsKept whether that plan keeps each pin that is possible, so that only such
+	 * plans are better
+	 * @param rounds steps of the first descent
+	 * @param leaves how many bounds for combinations of dates, 1 and up
 	 * @return points that no plan exceeds
 	 */
-	public static double of(Board board, double target, int rounds, int wholeRounds) {
-		RelaxedBound bound = new RelaxedBound(board);
-		double rough = bound.descend(target, rounds);
+	public static double of(Board board, double target, boolean pinsKept, int rounds, int leaves) {
+		RelaxedBound bound = new RelaxedBound(board, pinsKept);
+		bound.descend(target, ROUGH);
 		bound.whole = true;
-		return Math.min(rough, (wholeRounds > 0) ? bound.descend(target, wholeRounds) : rough);
+		PriorityQueue<Leaf> open = new PriorityQueue<>(Comparator.comparingDouble((Leaf leaf) -> -leaf.bound()));
+		open.add(bound.leaf(bound.fixed, target, rounds, Double.POSITIVE_INFINITY));
+		int made = 1;
+		while (made < leaves && open.element().bound() > target + 0.5) {
+			Leaf worst = open.remove();
+			bound.take(worst);
+			int date = bound.undecided();
+			if (date < 0) {
+				open.add(worst);
+				break;
+			}
+			for (int side : new int[] { 1, -1 }) {
+				int[] fixed = worst.fixed().clone();
+				fixed[date] = side;
+				bound.take(worst);
+				open.add(bound.leaf(fixed, target, Math.max(15, rounds / 4), worst.bound()));
+				made++;
+			}
+		}
+		return open.element().bound();
+	}
+
+	/** A combination of dates with its bound and the multipliers that prove it. */
+	private record Leaf(int[] fixed, double bound, double[] u, double[][] l, double[] gains) {
+	}
+
+	private Leaf leaf(int[] dates, double target, int rounds, double parent) {
+		this.fixed = dates;
+		double best = Math.min(parent, descend(target, rounds));
+		evaluate();
+		return new Leaf(dates, best, this.u.clone(), copy(this.l), this.lastGains);
+	}
+
+	private void take(Leaf leaf) {
+		this.fixed = leaf.fixed();
+		this.lastGains = leaf.gains();
+		System.arraycopy(leaf.u(), 0, this.u, 0, this.u.length);
+		for (int i = 0; i < this.l.length; i++) {
+			System.arraycopy(leaf.l()[i], 0, this.l[i], 0, this.l[i].length);
+		}
+	}
+
+	/** The open date whose gain is nearest to nothing. */
+	private int undecided() {
+		int best = -1;
+		for (int date = 0; date < this.fixed.length; date++) {
+			best = (this.fixed[date] == 0 && !this.board.slotsOn(date).isEmpty()
+					&& (best < 0 || Math.abs(this.lastGains[date]) < Math.abs(this.lastGains[best]))) ? date : best;
+		}
+		return best;
 	}
 
 	private static int divisor(int a, int b) {
@@ -198,6 +275,7 @@ public final class RelaxedBound {
 			}
 			gains[date] -= this.board.dateCost(date);
 		}
+		this.lastGains = gains;
 		boolean[] called = called(gains);
 		for (int date = 0; date < gains.length; date++) {
 			sum += called[date] ? gains[date] : 0;
@@ -215,13 +293,13 @@ public final class RelaxedBound {
 		boolean[] called = new boolean[gains.length];
 		int left = this.board.mostDates();
 		for (int date = 0; date < gains.length; date++) {
-			called[date] = this.board.date(date).locked();
+			called[date] = this.fixed[date] > 0;
 			left -= called[date] ? 1 : 0;
 		}
 		while (left-- > 0) {
 			int best = -1;
 			for (int date = 0; date < gains.length; date++) {
-				best = (!called[date] && gains[date] > 0 && (best < 0 || gains[date] > gains[best])) ? date : best;
+				best = (!called[date] && this.fixed[date] == 0 && gains[date] > 0 && (best < 0 || gains[date] > gains[best])) ? date : best;
 			}
 			if (best < 0) {
 				break;
@@ -455,7 +533,8 @@ public final class RelaxedBound {
 		}
 		double length = pace * Math.max(gap, 1) / Math.max(norm, 1e-9);
 		for (int task = 0; task < this.tasks; task++) {
-			this.u[task] = Math.max(0, this.u[task] - length * this.stepU[task] * scaleU * scaleU);
+			this.u[task] = Math.max(this.sure[task] ? -1e6 : 0,
+					this.u[task] - length * this.stepU[task] * scaleU * scaleU);
 		}
 		for (Slot slot : this.board.slots()) {
 			double[] prices = this.l[slot.number()];
