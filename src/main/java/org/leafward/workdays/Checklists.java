@@ -14,7 +14,6 @@ import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
-import org.leafward.workdays.core.effort.Effort;
 import org.leafward.workdays.core.list.Checklist;
 import org.leafward.workdays.core.list.Checklist.Thing;
 import org.leafward.workdays.core.list.Sketch;
@@ -34,11 +33,14 @@ public class Checklists {
 
 	private final StopTable stops;
 
-	Checklists(TaskCalendar calendar, Register register, Groups groups, StopTable stops) {
+	private final Efforts efforts;
+
+	Checklists(TaskCalendar calendar, Register register, Groups groups, StopTable stops, Efforts efforts) {
 		this.calendar = calendar;
 		this.register = register;
 		this.groups = groups;
 		this.stops = stops;
+		this.efforts = efforts;
 	}
 
 	/**
@@ -76,12 +78,12 @@ public class Checklists {
 			CareTask task = tasks.get(one.task());
 			if (task != null) {
 				Planting planting = (task.planting() != null) ? plantings.get(task.planting()) : null;
-				Effort effort = CrewPlanning.effort(task, planting);
+				Efforts.Ask effort = this.efforts.of(task, planting);
 				WalkStop stop = (task.planting() != null) ? walk.get(task.planting()) : null;
 				things.add(new Thing(one.task().toString(), task.plant(), (stop != null) ? stop.place() : null,
 						(stop != null) ? stop.square() : null, task.text().title(), task.text().what(),
 						task.text().amount(), one.minutes(),
-						effort.skills().stream().sorted().map(Skill::words).toList(), effort.tools(),
+						effort.skillWords(), effort.tools(),
 						task.text().caution(), one.done()));
 			}
 		}

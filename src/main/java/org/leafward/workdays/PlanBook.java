@@ -19,7 +19,6 @@ import org.leafward.measure.DayWords;
 import org.leafward.measure.NotThere;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
-import org.leafward.workdays.core.effort.Effort;
 import org.leafward.workdays.store.WorkdayTable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -36,11 +35,15 @@ public class PlanBook {
 
 	private final Register register;
 
-	PlanBook(WorkdayTable table, WorkdayDesk desk, TaskCalendar calendar, Register register) {
+	private final Efforts efforts;
+
+	PlanBook(WorkdayTable table, WorkdayDesk desk, TaskCalendar calendar, Register register,
+			Efforts efforts) {
 		this.table = table;
 		this.desk = desk;
 		this.calendar = calendar;
 		this.register = register;
+		this.efforts = efforts;
 	}
 
 	/**
@@ -70,7 +73,7 @@ public class PlanBook {
 					"choose another workday, or leave it to the garden's owner");
 		}
 		Planting planting = (task.planting() != null) ? this.register.find(task.planting()).orElse(null) : null;
-		this.desk.addTask(day.id(), new WorkdayTask(id, task.site(), CrewPlanning.effort(task, planting).minutes(), true,
+		this.desk.addTask(day.id(), new WorkdayTask(id, task.site(), this.efforts.of(task, planting).minutes(), true,
 				"You put it here.", 1, 1, false));
 		left.remove(id);
 		this.table.leaveOver(group.id(), left);
@@ -102,15 +105,16 @@ public class PlanBook {
 		}
 		open.sort(Comparator.comparing((CareTask task) -> task.window().to())
 			.thenComparing((task) -> task.id().toString()));
-		Set<Skill> skills = group.members()
+		Set<String> skills = group.members()
 			.stream()
 			.filter((one) -> one.free(day.day()))
 			.flatMap((one) -> one.skills().stream())
+			.map(Skill::code)
 			.collect(Collectors.toSet());
 		int placed = 0;
 		for (CareTask task : open) {
 			Planting planting = (task.planting() != null) ? this.register.find(task.planting()).orElse(null) : null;
-			Effort effort = CrewPlanning.effort(task, planting);
+			Efforts.Ask effort = this.efforts.of(task, planting);
 			if (effort.minutes() <= room && skills.containsAll(effort.skills())) {
 				this.desk.addTask(day.id(), new WorkdayTask(task.id(), task.site(), effort.minutes(), false,
 						"It can be done on this day, and until %s.".formatted(DayWords.of(task.window().to())), 1, 1,

@@ -77,7 +77,8 @@ class AnswerPages {
 		catch (BadInput ex) {
 			return show(invited, token, List.of(ex.what() + "."), model);
 		}
-		return "redirect:/w/" + token;
+		// No redirect: its header would tell the address to whatever stands in between.
+		return show(invited, token, List.of(), model);
 	}
 
 	private Invited invited(String token) {

@@ -106,11 +106,11 @@ class DayPages {
 
 	/** From the plain form: one task, ticked or not. */
 	@PostMapping(path = "/workdays/{id}/ticks", produces = MediaType.TEXT_HTML_VALUE)
-	String tick(@PathVariable UUID id, @RequestParam UUID task, @RequestParam boolean done,
-			@RequestParam(required = false) @Nullable UUID key) {
+	String tick(@PathVariable UUID id, @RequestParam(required = false) @Nullable String task,
+			@RequestParam(defaultValue = "true") boolean done) {
 		Workday workday = this.ours.workday(id);
-		this.day.tick(workday.id(), List.of(new Mark((key != null) ? key : UUID.randomUUID(), workday.id(),
-				new TaskId(task), this.ours.somebody(), done, this.clock.instant())));
+		this.day.tick(workday.id(), List.of(new Mark(UUID.randomUUID(), workday.id(),
+				new TaskId(Fields.id("task", task)), this.ours.somebody(), done, this.clock.instant())));
 		return "redirect:/workdays/%s/checklist#task-%s".formatted(workday.id(), task);
 	}
 

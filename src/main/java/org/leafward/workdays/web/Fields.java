@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.measure.BadInput;
@@ -22,6 +23,15 @@ final class Fields {
 	private static final int MOST_DAYS = 1000;
 
 	private Fields() {
+	}
+
+	static UUID id(String field, @Nullable String text) {
+		try {
+			return UUID.fromString(Given.text(field, text));
+		}
+		catch (IllegalArgumentException ex) {
+			throw new BadInput("that is no identifier", field, "load the page anew");
+		}
 	}
 
 	static LocalTime time(String field, @Nullable String text) {

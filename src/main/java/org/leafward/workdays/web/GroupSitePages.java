@@ -52,10 +52,10 @@ class GroupSitePages {
 	}
 
 	@PostMapping("/groups/{id}/sites")
-	String give(@PathVariable UUID id, @RequestParam UUID site,
+	String give(@PathVariable UUID id, @RequestParam(required = false) @Nullable String site,
 			@RequestParam(required = false, defaultValue = "") String address) {
 		Group group = this.ours.group(id);
-		Site own = this.sites.own(site);
+		Site own = this.sites.own(Fields.id("site", site));
 		this.desk.give(group.id(), own, address);
 		return "redirect:/groups/%s#sites".formatted(group.id());
 	}

@@ -126,7 +126,7 @@ class MemberPages {
 	}
 
 	@PostMapping("/groups/{id}/members/{person}/lead")
-	String lead(@PathVariable UUID id, @PathVariable UUID person, @RequestParam boolean leads) {
+	String lead(@PathVariable UUID id, @PathVariable UUID person, @RequestParam(defaultValue = "true") boolean leads) {
 		Group group = this.ours.led(id);
 		this.desk.lead(group.id(), other(group, person), leads);
 		return "redirect:/groups/%s#members".formatted(group.id());

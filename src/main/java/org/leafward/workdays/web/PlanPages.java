@@ -186,23 +186,25 @@ class PlanPages {
 	}
 
 	@PostMapping("/groups/{id}/left-over")
-	String place(@PathVariable UUID id, @RequestParam UUID task, @RequestParam UUID to) {
+	String place(@PathVariable UUID id, @RequestParam(required = false) @Nullable String task,
+			@RequestParam(required = false) @Nullable String to) {
 		Group group = this.ours.led(id);
-		Workday day = this.ours.ledWorkday(to);
-		this.book.place(group, day, new TaskId(task));
+		Workday day = this.ours.ledWorkday(Fields.id("to", to));
+		this.book.place(group, day, new TaskId(Fields.id("task", task)));
 		return "redirect:/groups/%s/plan#day-%s".formatted(group.id(), day.id());
 	}
 
 	@PostMapping("/workdays/{id}/tasks")
-	String task(@PathVariable UUID id, @RequestParam UUID task, @RequestParam(defaultValue = "pin") String go,
-			@RequestParam(required = false) @Nullable String minutes, @RequestParam(required = false) @Nullable UUID to) {
+	String task(@PathVariable UUID id, @RequestParam(required = false) @Nullable String task,
+			@RequestParam(defaultValue = "pin") String go,
+			@RequestParam(required = false) @Nullable String minutes, @RequestParam(required = false) @Nullable String to) {
 		Workday day = this.ours.ledWorkday(id);
-		TaskId one = new TaskId(task);
+		TaskId one = new TaskId(Fields.id("task", task));
 		switch (go) {
 			case "pin" -> this.desk.settle(day.id(), one, true, null);
 			case "unpin" -> this.desk.settle(day.id(), one, false, null);
 			case "minutes" -> this.desk.settle(day.id(), one, true, Given.whole("minutes", minutes));
-			case "move" -> this.desk.moveTask(day.id(), one, (to != null) ? this.ours.ledWorkday(to).id() : null);
+			case "move" -> this.desk.moveTask(day.id(), one, this.ours.ledWorkday(Fields.id("to", to)).id());
 			case "drop" -> this.desk.moveTask(day.id(), one, null);
 			default -> throw new BadInput("'%s' can't be done with a task".formatted(go), "go", "pin, unpin, minutes, move or drop it");
 		}
@@ -219,7 +221,7 @@ class PlanPages {
 	}
 
 	@PostMapping("/workdays/{id}/lock")
-	String lock(@PathVariable UUID id, @RequestParam boolean locked) {
+	String lock(@PathVariable UUID id, @RequestParam(defaultValue = "true") boolean locked) {
 		Workday day = this.ours.ledWorkday(id);
 		this.desk.lock(day.id(), locked);
 		return "redirect:/groups/%s/plan#day-%s".formatted(day.group(), day.id());

@@ -63,7 +63,10 @@ class AccessGroups {
 	private Made make(PersonId owner, SiteId site) {
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC);
 		// One person belongs to so many groups only.
-		this.groups.ofPerson(owner).stream().limit(1).forEach((old) -> this.desk.leave(old.id(), owner));
+		this.database.sql("""
+				delete from workdays.volunteer_group where id in
+					(select group_id from workdays.member where person_id = ? and leads)
+				""").param(owner.value()).update();
 		GroupId group = this.desk.make(new Told("Crew", "", ZoneId.of("America/Chicago"), "", Set.of(DayOfWeek.SATURDAY),
 				LocalTime.of(9, 0), LocalTime.of(20, 0), 10, Set.of()), owner);
 		this.desk.give(group, this.register.require(site), "");
