@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -46,8 +47,8 @@ import org.leafward.workdays.core.plan.Stop;
 import org.leafward.workdays.core.plan.TeamDay;
 import org.leafward.workdays.core.plan.TravelRules;
 import org.leafward.workdays.core.plan.Unplaced;
-import org.leafward.workdays.store.WorkdayTable;
 import org.leafward.workdays.store.WorkdayTable.DayRow;
+import org.leafward.workdays.store.WorkdayTable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -222,11 +223,11 @@ public class CrewPlanning {
 		}
 		List<CrewTask> tasks = new ArrayList<>();
 		work.tasks().forEach((key, task) -> {
-			Efforts.Ask effort = work.efforts().get(key);
+			Efforts.Ask effort = Objects.requireNonNull(work.efforts().get(key));
 			LocalDate pinned = pins.get(key);
 			boolean staysThere = pinned != null && fixed.contains(pinned);
 			tasks.add(new CrewTask(key, task.site().toString(), "%s, %s".formatted(task.text().title(), task.plant()),
-					task.window(), work.holdOffs().get(key), minutes.getOrDefault(key, effort.minutes()),
+					task.window(), Objects.requireNonNull(work.holdOffs().get(key)), minutes.getOrDefault(key, effort.minutes()),
 					effort.skills(), Set.of(), importance(task),
 					pinned, staysThere ? Set.of() : fixed));
 		});
@@ -324,7 +325,7 @@ public class CrewPlanning {
 		for (Stop stop : team.stops()) {
 			for (Placed placed : stop.tasks()) {
 				TaskId task = new TaskId(UUID.fromString(placed.task()));
-				int effort = minutes.getOrDefault(task, work.efforts().get(placed.task()).minutes());
+				int effort = minutes.getOrDefault(task, Objects.requireNonNull(work.efforts().get(placed.task())).minutes());
 				this.table.put(day, new WorkdayTask(task, new SiteId(UUID.fromString(stop.site())), effort,
 						pinned.contains(task), placed.why(), team.number(), number, false));
 			}

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
@@ -17,13 +18,13 @@ import org.leafward.measure.DayWindow;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Given;
 import org.leafward.pages.Choice;
-import org.leafward.workdays.CrewPlanning;
 import org.leafward.workdays.CrewPlanning.Made;
+import org.leafward.workdays.CrewPlanning;
 import org.leafward.workdays.Group;
 import org.leafward.workdays.PlanBook;
 import org.leafward.workdays.Workday;
-import org.leafward.workdays.WorkdayDesk;
 import org.leafward.workdays.WorkdayDesk.Frame;
+import org.leafward.workdays.WorkdayDesk;
 import org.leafward.workdays.WorkdayId;
 import org.leafward.workdays.WorkdayState;
 import org.leafward.workdays.WorkdayTask;
@@ -110,7 +111,7 @@ class PlanPages {
 		model.addAttribute("left", left.entrySet()
 			.stream()
 			.filter((one) -> tasks.containsKey(one.getKey()))
-			.map((one) -> job(tasks.get(one.getKey()), 0, false, one.getValue()))
+			.map((one) -> job(Objects.requireNonNull(tasks.get(one.getKey())), 0, false, one.getValue()))
 			.sorted(Comparator.comparing((Job one) -> one.window().to()).thenComparing(Job::title))
 			.limit(100)
 			.toList());

@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -24,8 +25,8 @@ import org.leafward.workdays.SignUp;
 import org.leafward.workdays.SignUpState;
 import org.leafward.workdays.SignUps;
 import org.leafward.workdays.Workday;
-import org.leafward.workdays.WorkdayDesk;
 import org.leafward.workdays.WorkdayDesk.Frame;
+import org.leafward.workdays.WorkdayDesk;
 import org.leafward.workdays.WorkdayState;
 import org.leafward.workdays.Workdays;
 import org.springframework.http.HttpStatus;
@@ -110,7 +111,7 @@ class WorkdayPages {
 		Map<PersonId, Person> known = this.people.find(all.stream().map(SignUp::person).toList());
 		return all.stream()
 			.filter((one) -> one.state() != SignUpState.OUT && known.containsKey(one.person()))
-			.map((one) -> new Coming(one.person().value(), known.get(one.person()).name(),
+			.map((one) -> new Coming(one.person().value(), Objects.requireNonNull(known.get(one.person())).name(),
 					one.state() == SignUpState.WAITING, one.children(), emergencies.get(one.person()),
 					(one.minutes() != null) ? Hours.text(one.minutes()) : ""))
 			.toList();
