@@ -192,8 +192,8 @@ class PersonalDataTests {
 					"feeds.feed", "reminders.reminder", "reminders.message", "reminders.wishes", "reminders.wish",
 					"reminders.stopped", "reminders.webhook", "reminders.webhook_trial", "reminders.suppressed",
 					"reminders.push_subscription", "workdays.member", "workdays.sign_up", "workdays.group_site",
-					"workdays.stop", "workdays.invitation", "workdays.asked", "workdays.message", "workdays.workday_task",
-					"workdays.mark");
+					"workdays.stop", "workdays.invitation", "workdays.asked", "workdays.message",
+					"workdays.workday_task", "workdays.mark");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
 		this.replanning.tidy();
@@ -243,9 +243,13 @@ class PersonalDataTests {
 	}
 
 	/** A life with everything that the modules keep about somebody. */
-	/** In a group that others lead, with a site of theirs, a workday and all that comes of it. */
+	/**
+	 * In a group that others lead, with a site of theirs, a workday and all that comes of
+	 * it.
+	 */
 	private void worksInAGroup(PersonId id, Site site, String words, PlantingId planting, CareTask task) {
-		PersonId lead = this.people.join("Lead of " + UUID.randomUUID(), UUID.randomUUID() + "@example.org", CHICAGO).id();
+		PersonId lead = this.people.join("Lead of " + UUID.randomUUID(), UUID.randomUUID() + "@example.org", CHICAGO)
+			.id();
 		GroupId group = this.groups.make(new GroupDesk.Told("Crew", "", CHICAGO, "", Set.of(DayOfWeek.values()),
 				LocalTime.of(0, 0), LocalTime.of(12, 0), 10, Set.of()), lead);
 		this.groups.join(group, id);

@@ -583,8 +583,8 @@ class SecretLeakTests {
 		browser.post("the link to a group is withdrawn", ended, "x", "1").answers(302);
 		browser.get(join).answers(404);
 		WorkdayId day = this.workdays.add(this.allGroups.find(group).orElseThrow(),
-				new WorkdayDesk.Frame(LocalDate.ofInstant(this.clock.instant(), CHICAGO).plusDays(9), LocalTime.of(9, 0),
-						LocalTime.of(12, 0), "", 10, null));
+				new WorkdayDesk.Frame(LocalDate.ofInstant(this.clock.instant(), CHICAGO).plusDays(9),
+						LocalTime.of(9, 0), LocalTime.of(12, 0), "", 10, null));
 		this.workdays.fix(day);
 		String body = this.database.sql("select body from workdays.message where workday = ?")
 			.param(day.value())
@@ -1054,7 +1054,8 @@ class SecretLeakTests {
 					if (content instanceof MimeMultipart inner) {
 						for (int j = 0; j < inner.getCount(); j++) {
 							text.append('\n')
-								.append(new String(inner.getBodyPart(j).getInputStream().readAllBytes(), StandardCharsets.UTF_8));
+								.append(new String(inner.getBodyPart(j).getInputStream().readAllBytes(),
+										StandardCharsets.UTF_8));
 						}
 						continue;
 					}

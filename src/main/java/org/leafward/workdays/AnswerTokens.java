@@ -34,8 +34,8 @@ class AnswerTokens {
 
 	AnswerTokens(SignUpTable table, DayMailTable messages) {
 		this.table = table;
-		this.key = SingletonSupplier.of(() -> new SecretKeySpec(
-				messages.key(Base64.getUrlDecoder().decode(Secret.make())), "HmacSHA256"));
+		this.key = SingletonSupplier
+			.of(() -> new SecretKeySpec(messages.key(Base64.getUrlDecoder().decode(Secret.make())), "HmacSHA256"));
 	}
 
 	/**

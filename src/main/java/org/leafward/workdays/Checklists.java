@@ -49,8 +49,7 @@ public class Checklists {
 	 * @return empty when nothing is to be done
 	 */
 	public List<Checklist> of(Workday workday) {
-		Map<TaskId, CareTask> tasks = this.calendar
-			.find(workday.tasks().stream().map(WorkdayTask::task).toList());
+		Map<TaskId, CareTask> tasks = this.calendar.find(workday.tasks().stream().map(WorkdayTask::task).toList());
 		Map<SiteId, GroupSite> sites = new LinkedHashMap<>();
 		this.groups.find(workday.group())
 			.ifPresent((group) -> group.sites().forEach((one) -> sites.put(one.site(), one)));
@@ -82,9 +81,8 @@ public class Checklists {
 				WalkStop stop = (task.planting() != null) ? walk.get(task.planting()) : null;
 				things.add(new Thing(one.task().toString(), task.plant(), (stop != null) ? stop.place() : null,
 						(stop != null) ? stop.square() : null, task.text().title(), task.text().what(),
-						task.text().amount(), one.minutes(),
-						effort.skillWords(), effort.tools(),
-						task.text().caution(), one.done()));
+						task.text().amount(), one.minutes(), effort.skillWords(), effort.tools(), task.text().caution(),
+						one.done()));
 			}
 		}
 		return Checklist.of(site.site().toString(), site.name(), site.where(), team, things);
@@ -101,8 +99,8 @@ public class Checklists {
 		this.register.plantingsOf(site)
 			.stream()
 			.sorted(Comparator
-				.comparing((Planting one) -> known.containsKey(one.id()) ? known.get(one.id()).place()
-						: Integer.MAX_VALUE)
+				.comparing(
+						(Planting one) -> known.containsKey(one.id()) ? known.get(one.id()).place() : Integer.MAX_VALUE)
 				.thenComparing(Planting::label))
 			.forEach((one) -> walk.put(one, Optional.ofNullable(known.get(one.id()))));
 		return walk;

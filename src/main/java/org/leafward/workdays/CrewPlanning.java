@@ -173,11 +173,13 @@ public class CrewPlanning {
 				if (task.kind() == TaskKind.DO && tasks.size() < CrewProblem.TASKS) {
 					String key = task.id().toString();
 					tasks.put(key, task);
-					efforts.put(key, this.efforts.of(task, (task.planting() != null) ? plantings.get(task.planting()) : null));
-					holdOffs.put(key, holding.stream()
-						.filter((one) -> forbids(one, task))
-						.map((one) -> new HoldOff(one.window(), one.text().title()))
-						.toList());
+					efforts.put(key,
+							this.efforts.of(task, (task.planting() != null) ? plantings.get(task.planting()) : null));
+					holdOffs.put(key,
+							holding.stream()
+								.filter((one) -> forbids(one, task))
+								.map((one) -> new HoldOff(one.window(), one.text().title()))
+								.toList());
 				}
 			}
 		}
@@ -227,9 +229,9 @@ public class CrewPlanning {
 			LocalDate pinned = pins.get(key);
 			boolean staysThere = pinned != null && fixed.contains(pinned);
 			tasks.add(new CrewTask(key, task.site().toString(), "%s, %s".formatted(task.text().title(), task.plant()),
-					task.window(), Objects.requireNonNull(work.holdOffs().get(key)), minutes.getOrDefault(key, effort.minutes()),
-					effort.skills(), Set.of(), importance(task),
-					pinned, staysThere ? Set.of() : fixed));
+					task.window(), Objects.requireNonNull(work.holdOffs().get(key)),
+					minutes.getOrDefault(key, effort.minutes()), effort.skills(), Set.of(), importance(task), pinned,
+					staysThere ? Set.of() : fixed));
 		});
 		List<CrewSite> sites = work.sites()
 			.values()
@@ -237,10 +239,8 @@ public class CrewPlanning {
 			.map((site) -> new CrewSite(site.id().toString(), site.name(), site.point(), Set.of()))
 			.toList();
 		int lasts = (group.ends().toSecondOfDay() - group.begins().toSecondOfDay()) / 60;
-		return new CrewProblem(sites, tasks, dates(group, window, fixed, work),
-				new CrewRules(group.begins(), lasts, 3, mostWorkdays, Set.of(), Map.of(), TravelRules.USUAL,
-						PlanCosts.USUAL),
-				was, 1);
+		return new CrewProblem(sites, tasks, dates(group, window, fixed, work), new CrewRules(group.begins(), lasts, 3,
+				mostWorkdays, Set.of(), Map.of(), TravelRules.USUAL, PlanCosts.USUAL), was, 1);
 	}
 
 	private List<CrewDate> dates(Group group, DayWindow window, Set<LocalDate> fixed, Work work) {
@@ -325,7 +325,8 @@ public class CrewPlanning {
 		for (Stop stop : team.stops()) {
 			for (Placed placed : stop.tasks()) {
 				TaskId task = new TaskId(UUID.fromString(placed.task()));
-				int effort = minutes.getOrDefault(task, Objects.requireNonNull(work.efforts().get(placed.task())).minutes());
+				int effort = minutes.getOrDefault(task,
+						Objects.requireNonNull(work.efforts().get(placed.task())).minutes());
 				this.table.put(day, new WorkdayTask(task, new SiteId(UUID.fromString(stop.site())), effort,
 						pinned.contains(task), placed.why(), team.number(), number, false));
 			}
@@ -345,8 +346,8 @@ public class CrewPlanning {
 			}
 		}
 		this.table.put(new DayRow(id, group.id(), group.name(), day, group.begins(), group.ends(), group.zone(),
-				group.meetingPoint(), group.capacity(), WorkdayState.PROPOSED, 0, false, rain, null, null, null, now, now,
-				0, 0));
+				group.meetingPoint(), group.capacity(), WorkdayState.PROPOSED, 0, false, rain, null, null, null, now,
+				now, 0, 0));
 		return id;
 	}
 

@@ -73,8 +73,7 @@ public class Groups {
 	Map<GroupId, List<GroupSite>> sites(Collection<GroupId> groups) {
 		List<SiteRow> given = this.table.sites(groups);
 		Map<SiteId, Site> known = named(given);
-		return groups.stream()
-			.collect(Collectors.toMap(Function.identity(), (group) -> shown(group, given, known)));
+		return groups.stream().collect(Collectors.toMap(Function.identity(), (group) -> shown(group, given, known)));
 	}
 
 	private Map<SiteId, Site> named(List<SiteRow> given) {
@@ -105,8 +104,8 @@ public class Groups {
 					row.begins(), row.ends(), row.capacity(), row.away(),
 					members.stream()
 						.filter((one) -> one.group().equals(row.id()) && known.containsKey(one.person()))
-						.map((one) -> new Member(one.person(), Objects.requireNonNull(known.get(one.person())).name(), one.leads(),
-								one.skills(), one.weekdays(), one.away()))
+						.map((one) -> new Member(one.person(), Objects.requireNonNull(known.get(one.person())).name(),
+								one.leads(), one.skills(), one.weekdays(), one.away()))
 						.sorted(Comparator.comparing((Member one) -> !one.leads()).thenComparing(Member::name))
 						.toList(),
 					shown(row.id(), given, sites)))

@@ -101,13 +101,17 @@ public class OnTheDay {
 					"log it at the site itself");
 		}
 		Instant now = this.clock.instant();
-		Set<SiteId> given = this.groups.sites(List.of(day.group())).stream().map(SiteRow::site).collect(Collectors.toSet());
+		Set<SiteId> given = this.groups.sites(List.of(day.group()))
+			.stream()
+			.map(SiteRow::site)
+			.collect(Collectors.toSet());
 		for (Mark mark : marks) {
 			WorkdayTask task = on(workday, mark.task());
 			Instant at = mark.at().isAfter(now) ? now : mark.at();
-			boolean fresh = this.marks
-				.add(new Mark(mark.key(), workday, mark.task(), mark.person(), mark.done(), at), now);
-			// Taken off the day, or the site taken back, since the list was loaded: the tick is
+			boolean fresh = this.marks.add(new Mark(mark.key(), workday, mark.task(), mark.person(), mark.done(), at),
+					now);
+			// Taken off the day, or the site taken back, since the list was loaded: the
+			// tick is
 			// kept, and nothing else follows from it.
 			if (fresh && task != null && given.contains(task.site())) {
 				this.marks.last(workday, mark.task()).ifPresent((last) -> settle(day, task, last));
@@ -124,7 +128,8 @@ public class OnTheDay {
 		}
 		CareTask care = this.calendar.find(task.task()).orElse(null);
 		boolean done = care != null && care.state() == TaskState.DONE;
-		// One that moved far off meanwhile is done on the workday only: care would refuse it,
+		// One that moved far off meanwhile is done on the workday only: care would refuse
+		// it,
 		// and a phone that is refused keeps all of its ticks.
 		boolean near = care != null && !care.window().from().isAfter(day.day().plusDays(NEAR));
 		if (near && last.done() && !done) {

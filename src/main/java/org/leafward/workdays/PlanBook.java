@@ -37,8 +37,7 @@ public class PlanBook {
 
 	private final Efforts efforts;
 
-	PlanBook(WorkdayTable table, WorkdayDesk desk, TaskCalendar calendar, Register register,
-			Efforts efforts) {
+	PlanBook(WorkdayTable table, WorkdayDesk desk, TaskCalendar calendar, Register register, Efforts efforts) {
 		this.table = table;
 		this.desk = desk;
 		this.calendar = calendar;
@@ -66,7 +65,8 @@ public class PlanBook {
 	public void place(Group group, Workday day, TaskId id) {
 		Map<TaskId, String> left = new LinkedHashMap<>(leftOver(group.id()));
 		CareTask task = this.calendar.find(id)
-			.filter((one) -> left.containsKey(id) && group.sites().stream().anyMatch((site) -> site.site().equals(one.site())))
+			.filter((one) -> left.containsKey(id)
+					&& group.sites().stream().anyMatch((site) -> site.site().equals(one.site())))
 			.orElseThrow(() -> new NotThere("There is no task %s left over".formatted(id)));
 		if (!day.group().equals(group.id()) || !task.window().contains(day.day())) {
 			throw new BadInput("the workday lies outside of the days on which this makes sense", "to",
@@ -116,9 +116,10 @@ public class PlanBook {
 			Planting planting = (task.planting() != null) ? this.register.find(task.planting()).orElse(null) : null;
 			Efforts.Ask effort = this.efforts.of(task, planting);
 			if (effort.minutes() <= room && skills.containsAll(effort.skills())) {
-				this.desk.addTask(day.id(), new WorkdayTask(task.id(), task.site(), effort.minutes(), false,
-						"It can be done on this day, and until %s.".formatted(DayWords.of(task.window().to())), 1, 1,
-						false));
+				this.desk.addTask(day.id(),
+						new WorkdayTask(task.id(), task.site(), effort.minutes(), false,
+								"It can be done on this day, and until %s.".formatted(DayWords.of(task.window().to())),
+								1, 1, false));
 				room -= effort.minutes();
 				placed++;
 			}

@@ -28,9 +28,12 @@ public class PostRound {
 
 	private static final Duration LEASE = Duration.ofMinutes(10);
 
-	/** After these waits a mail is given up; the last mails of a day have no use later. */
+	/**
+	 * After these waits a mail is given up; the last mails of a day have no use later.
+	 */
 	private static final List<Duration> WAITS = List.of(Duration.ofMinutes(1), Duration.ofMinutes(5),
-			Duration.ofMinutes(15), Duration.ofHours(1), Duration.ofHours(3), Duration.ofHours(6), Duration.ofHours(12));
+			Duration.ofMinutes(15), Duration.ofHours(1), Duration.ofHours(3), Duration.ofHours(6),
+			Duration.ofHours(12));
 
 	private final DayMailTable outbox;
 
@@ -62,9 +65,10 @@ public class PostRound {
 				break;
 			}
 			for (MessageRow mail : mails) {
-				finish(mail, way.hand(new Post.Mail(mail.id(), mail.recipient(), mail.name(), mail.subject(),
-						mail.body(), mail.calendar(), mail.method(),
-						(mail.workday() != null) ? mail.workday().toString() : null, mail.createdAt())));
+				finish(mail,
+						way.hand(new Post.Mail(mail.id(), mail.recipient(), mail.name(), mail.subject(), mail.body(),
+								mail.calendar(), mail.method(),
+								(mail.workday() != null) ? mail.workday().toString() : null, mail.createdAt())));
 				tried++;
 			}
 		}

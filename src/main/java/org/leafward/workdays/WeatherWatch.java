@@ -107,7 +107,8 @@ public class WeatherWatch {
 			return false;
 		}
 		List<String> words = judged.get().findings().stream().map(Finding::words).toList();
-		// What is told is what counts: a forecast in other figures with the same advice is
+		// What is told is what counts: a forecast in other figures with the same advice
+		// is
 		// no news.
 		String told = judged.get().advice() + " "
 				+ judged.get().findings().stream().map((one) -> one.kind() + "/" + one.advice()).sorted().toList();
@@ -174,8 +175,9 @@ public class WeatherWatch {
 
 	private static DayOutlook outlook(ForecastDay day, SeasonView view, @Nullable Boolean frozen) {
 		return new DayOutlook(day.day(), null, tenth(day.precipitation(), 0),
-				(day.snowfall() != null) ? day.snowfall().doubleValue() : null, tenth(day.minimum(), view.shift().low()),
-				tenth(day.maximum(), view.shift().high()), day.lowestHumidity(), tenth(day.wind(), 0), frozen);
+				(day.snowfall() != null) ? day.snowfall().doubleValue() : null,
+				tenth(day.minimum(), view.shift().low()), tenth(day.maximum(), view.shift().high()),
+				day.lowestHumidity(), tenth(day.wind(), 0), frozen);
 	}
 
 	private static @Nullable Double tenth(@Nullable Integer tenths, double colderBy) {

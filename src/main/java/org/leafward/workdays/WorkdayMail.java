@@ -103,8 +103,8 @@ class WorkdayMail {
 
 	/** Tells all who were asked, or come, that it doesn't take place. */
 	void calledOff(DayRow day, String because, @Nullable String instead) {
-		concerned(day).forEach((person) -> write(day, person, "called-off", (words) -> words.calledOff(because, instead),
-				Invitation.Method.CANCEL));
+		concerned(day).forEach((person) -> write(day, person, "called-off",
+				(words) -> words.calledOff(because, instead), Invitation.Method.CANCEL));
 	}
 
 	/** Takes an invitation back from somebody who left the group. */
@@ -166,14 +166,12 @@ class WorkdayMail {
 		Instant now = this.clock.instant();
 		String token = this.tokens.ask(day.id(), to, now);
 		MailWords.Words words = wording.of(new MailWords(day.groupName(), day.day(), day.begins(), day.ends(),
-				day.meetingPoint(), tasks(day), this.baseUrl + "/w/" + token,
-				this.baseUrl + "/workdays/" + day.id()));
+				day.meetingPoint(), tasks(day), this.baseUrl + "/w/" + token, this.baseUrl + "/workdays/" + day.id()));
 		String address = person.get().mailbox().orElseThrow();
-		String calendar = (method != null) ? InvitationWriter.write(invitation(day, person.get(), address, method,
-				token, words, now)) : null;
-		this.outbox.add(new MessageRow(UUID.randomUUID(), day.group(), day.id(), to, kind, address,
-				person.get().name(), words.subject(), words.body(), calendar, (method != null) ? method.name() : null, 0,
-				now));
+		String calendar = (method != null)
+				? InvitationWriter.write(invitation(day, person.get(), address, method, token, words, now)) : null;
+		this.outbox.add(new MessageRow(UUID.randomUUID(), day.group(), day.id(), to, kind, address, person.get().name(),
+				words.subject(), words.body(), calendar, (method != null) ? method.name() : null, 0, now));
 	}
 
 	private Invitation invitation(DayRow day, Person person, String address, Invitation.Method method, String token,
@@ -203,8 +201,7 @@ class WorkdayMail {
 
 	private List<String> tasks(DayRow day) {
 		List<WorkdayTask> work = this.days.tasks(List.of(day.id())).stream().map(WorkdayTable.TaskRow::task).toList();
-		Map<TaskId, CareTask> known = this.calendar
-			.find(work.stream().map(WorkdayTask::task).toList());
+		Map<TaskId, CareTask> known = this.calendar.find(work.stream().map(WorkdayTask::task).toList());
 		return work.stream()
 			.map((one) -> known.get(one.task()))
 			.filter(Objects::nonNull)

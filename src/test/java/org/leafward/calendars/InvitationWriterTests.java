@@ -37,7 +37,8 @@ class InvitationWriterTests {
 		return new Invitation(method, "workday-1@leafward", sequence, STAMP,
 				LocalDateTime.of(2026, 12, 5, 9, 0).atZone(ZONE), LocalDateTime.of(2026, 12, 5, 12, 0).atZone(ZONE),
 				"Workday: Green, \"Crew\"; really", "Line one,\nline two; ünïcode\u0007 and a\u2028separator",
-				"the shed\r\nATTENDEE:mailto:evil@example.org", new Party("Crew \"A\"\r\nX-EVIL:1", "answers+a1@example.org"),
+				"the shed\r\nATTENDEE:mailto:evil@example.org",
+				new Party("Crew \"A\"\r\nX-EVIL:1", "answers+a1@example.org"),
 				new Party("Nora; Field", "nora@example.org"), Answer.NONE, "https://plants.example.org/workdays/1");
 	}
 
@@ -53,7 +54,8 @@ class InvitationWriterTests {
 			if (row.startsWith("#") || !cells[0].equals(method.name())) {
 				continue;
 			}
-			List<String> part = cells[1].equals("VEVENT") ? lines.subList(event, lines.size()) : lines.subList(0, event);
+			List<String> part = cells[1].equals("VEVENT") ? lines.subList(event, lines.size())
+					: lines.subList(0, event);
 			long found = part.stream().filter((line) -> line.split("[:;]", 2)[0].equals(cells[2])).count();
 			switch (cells[3]) {
 				case "1" -> assertThat(found).as(row).isEqualTo(1);
@@ -108,9 +110,9 @@ class InvitationWriterTests {
 	}
 
 	/**
-	 * The rules of each zone as another library applies them, against Java's own, each day
-	 * of ten years to come but for the days of the changes: that library is some hours late
-	 * on them east of Greenwich (python-dateutil read each hour right).
+	 * The rules of each zone as another library applies them, against Java's own, each
+	 * day of ten years to come but for the days of the changes: that library is some
+	 * hours late on them east of Greenwich (python-dateutil read each hour right).
 	 */
 	@ParameterizedTest
 	@ValueSource(strings = { "America/Chicago", "America/Phoenix", "Europe/Berlin", "Europe/London", "Australia/Sydney",

@@ -75,7 +75,8 @@ class ReplyTests {
 		assertThat(Reply.read(one.replace("END:VCALENDAR", event + "END:VCALENDAR"))).isEmpty();
 		assertThat(Reply.read(one.replace("END:VEVENT", "ATTENDEE;PARTSTAT=DECLINED:mailto:a@b.c\r\nEND:VEVENT")))
 			.isEmpty();
-		assertThat(Reply.read(one.replace("END:VEVENT", "X-A:" + "a".repeat(Reply.LONGEST) + "\r\nEND:VEVENT"))).isEmpty();
+		assertThat(Reply.read(one.replace("END:VEVENT", "X-A:" + "a".repeat(Reply.LONGEST) + "\r\nEND:VEVENT")))
+			.isEmpty();
 		assertThat(Reply.read("")).isEmpty();
 		assertThat(Reply.read("BEGIN:A\nBEGIN:A\nBEGIN:A\nBEGIN:A\nBEGIN:A\nMETHOD:REPLY")).isEmpty();
 	}

@@ -27,7 +27,10 @@ import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-/** A coordinator plans and moves a workday; a volunteer comes and ticks without a connection. */
+/**
+ * A coordinator plans and moves a workday; a volunteer comes and ticks without a
+ * connection.
+ */
 @SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "leafward.base-url=")
 @ActiveProfiles("demo")
 @ContextConfiguration(initializers = TestDatabase.class)
@@ -109,7 +112,9 @@ class GroupWalkTests {
 		assertThat(this.page.findElement(By.cssSelector(".lead")).getText()).startsWith("You belong to this group");
 	}
 
-	/** What is ticked stays on the phone, shows, and is sent once there is a connection. */
+	/**
+	 * What is ticked stays on the phone, shows, and is sent once there is a connection.
+	 */
 	private void tickWithoutAConnection() {
 		WebElement form = this.page.findElement(By.cssSelector("form[data-task]:not(.is-done)"));
 		String task = form.getAttribute("data-task");

@@ -111,7 +111,8 @@ final class WorkdaySamples {
 				with("groups", List.of(GROUP), "days", List.of(row), "mayMake", true, "remarks", List.of("You left.")));
 		all.put("workdays/group-form",
 				with("weekdays", days, "form", Map.of("name", "", "weekdays", Set.of("SATURDAY"), "away", "soon"),
-						"errors", Map.of("name", "it is missing", "away", "'soon' is no date", "weekdays", "choose one")));
+						"errors",
+						Map.of("name", "it is missing", "away", "'soon' is no date", "weekdays", "choose one")));
 		all.put("workdays/group",
 				with("leads", true, "member", true, "lead", "The next workday is on Sat 5 Dec.", "days", List.of(row),
 						"members", List.of(new MemberRow(ID, "Nora", true, "first aid", "Ada, 555 0100")), "sites",
@@ -128,23 +129,22 @@ final class WorkdaySamples {
 				with("site", SITE, "rows", List.of(new Walked(ID, "hedge", "x", "Z9", "'Z9' is no square"))));
 		Job job = new Job(ID, "Mulch", "hedge", "Millrace Park", new DayWindow(DAY, DAY.plusDays(9)), 45, true,
 				"Its window ends.");
-		all.put("workdays/plan",
-				with("lead", "1 workday is proposed and 0 fixed.", "days",
-						List.of(new Day(ID, DAY, "09:00 to 12:00", true, false, 45, List.of(job))), "choices",
-						List.of(new Choice(ID.toString(), "Sat 5 Dec"), new Choice(OTHER.toString(), "Sat 12 Dec")), "left",
-						List.of(new Job(OTHER, "Prune", "elm", "Millrace Park", new DayWindow(DAY, DAY), 0, false,
-								"No date.")),
-						"ahead", "60", "most", "6"));
+		all.put("workdays/plan", with("lead", "1 workday is proposed and 0 fixed.", "days",
+				List.of(new Day(ID, DAY, "09:00 to 12:00", true, false, 45, List.of(job))), "choices",
+				List.of(new Choice(ID.toString(), "Sat 5 Dec"), new Choice(OTHER.toString(), "Sat 12 Dec")), "left",
+				List.of(new Job(OTHER, "Prune", "elm", "Millrace Park", new DayWindow(DAY, DAY), 0, false, "No date.")),
+				"ahead", "60", "most", "6"));
 		all.put("workdays/workday",
 				with("workday", workday(WorkdayState.FIXED), "times", "09:00 to 12:00", "leads", true, "member", true,
 						"open", true, "begun", true, "lead", "The workday is full.", "mine", null, "children", "2",
 						"guardian", false, "errors", Map.of("guardian", "children come with a guardian only"), "lists",
 						lists(), "coming", List.of(new Coming(ID, "Nora", false, 2, "Ada, 555 0100", "2.5"))));
-		all.put("workdays/move", with("workday", workday(WorkdayState.FIXED), "form",
-				Map.of("day", "2026-12-05", "begins", "09:00", "ends", "08:00"), "errors", Map.of("ends", "too early")));
-		all.put("workdays/answer",
-				with("workday", workday(WorkdayState.CALLED_OFF), "times", "09:00 to 12:00", "open", true, "mine", "IN",
-						"lead", "You come.", "token", "abc", "remarks", List.of("Noted.")));
+		all.put("workdays/move",
+				with("workday", workday(WorkdayState.FIXED), "form",
+						Map.of("day", "2026-12-05", "begins", "09:00", "ends", "08:00"), "errors",
+						Map.of("ends", "too early")));
+		all.put("workdays/answer", with("workday", workday(WorkdayState.CALLED_OFF), "times", "09:00 to 12:00", "open",
+				true, "mine", "IN", "lead", "You come.", "token", "abc", "remarks", List.of("Noted.")));
 		all.put("workdays/checklist",
 				with("workday", workday(WorkdayState.FIXED), "lists", lists(), "done", 1L, "tasks", 2, "begun", true));
 		all.put("workdays/hours", with("year", 2026, "lines", List.of(new Year("Nora", 2, "5.5")), "sum", "5.5"));

@@ -36,7 +36,9 @@ import org.springframework.test.context.ContextConfiguration;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-/** From a group to its thanks: places, waiting, invitations and answers on real tables. */
+/**
+ * From a group to its thanks: places, waiting, invitations and answers on real tables.
+ */
 @SpringBootTest
 @ContextConfiguration(initializers = TestDatabase.class)
 class WorkdayFlowTests {
@@ -92,8 +94,9 @@ class WorkdayFlowTests {
 		this.database.sql("delete from workdays.message").update();
 		this.saturday = LocalDate.now(ZONE).plusDays(20);
 		this.lead = person();
-		this.group = this.desk.make(new Told("Crew", "", ZONE, "the shed", ANY, LocalTime.of(9, 0),
-				LocalTime.of(12, 0), 2, Set.of()), this.lead);
+		this.group = this.desk.make(
+				new Told("Crew", "", ZONE, "the shed", ANY, LocalTime.of(9, 0), LocalTime.of(12, 0), 2, Set.of()),
+				this.lead);
 	}
 
 	private PersonId person() {
@@ -170,9 +173,12 @@ class WorkdayFlowTests {
 		List<MessageRow> mails = mails(workday, member);
 		assertThat(mails).extracting(MessageRow::method).containsExactly("REQUEST", "REQUEST", "CANCEL");
 		assertThat(mails).extracting((one) -> event(one).getSequence().getValue()).containsExactly(0, 1, 2);
-		assertThat(mails).extracting((one) -> event(one).getUid().getValue()).containsOnly("workday-%s@leafward".formatted(workday));
-		assertThat(mails).extracting((one) -> event(one).getOrganizer().getEmail()).as("one organizer for all").hasSize(3).containsOnly(
-				event(mails.get(0)).getOrganizer().getEmail());
+		assertThat(mails).extracting((one) -> event(one).getUid().getValue())
+			.containsOnly("workday-%s@leafward".formatted(workday));
+		assertThat(mails).extracting((one) -> event(one).getOrganizer().getEmail())
+			.as("one organizer for all")
+			.hasSize(3)
+			.containsOnly(event(mails.get(0)).getOrganizer().getEmail());
 		assertThat(event(mails.get(1)).getDateStart().getValue().toInstant())
 			.isEqualTo(next.atTime(10, 0).atZone(ZONE).toInstant());
 		assertThat(event(mails.get(2)).getStatus().getValue()).isEqualTo("CANCELLED");
@@ -210,8 +216,8 @@ class WorkdayFlowTests {
 			.isFalse();
 		assertThat(this.answers.take(token, yes.replace("METHOD:REPLY", "METHOD:COUNTER"))).isFalse();
 		assertThat(this.answers.take(token, reply(new WorkdayId(UUID.randomUUID()), 0, "ACCEPTED"))).isFalse();
-		this.days.move(workday, new Frame(this.saturday.plusDays(1), LocalTime.of(9, 0), LocalTime.of(12, 0), "the shed",
-				5, null));
+		this.days.move(workday,
+				new Frame(this.saturday.plusDays(1), LocalTime.of(9, 0), LocalTime.of(12, 0), "the shed", 5, null));
 		assertThat(this.answers.take(token, yes)).as("it answers the day before the move").isFalse();
 		assertThat(this.answers.take(token, reply(workday, 1, "ACCEPTED"))).isTrue();
 		this.desk.leave(this.group, member);
@@ -237,7 +243,8 @@ class WorkdayFlowTests {
 		this.outbox.finish(theirs.id(), "WAITING", "451 later", now, now.plusSeconds(3600));
 		assertThat(this.outbox.claim(50, now, Duration.ofMinutes(5))).isEmpty();
 		List<MessageRow> again = this.outbox.claim(50, now.plusSeconds(3700), Duration.ofMinutes(5));
-		assertThat(again).filteredOn((one) -> one.person().equals(member)).extracting(MessageRow::method)
+		assertThat(again).filteredOn((one) -> one.person().equals(member))
+			.extracting(MessageRow::method)
 			.containsExactly("REQUEST");
 		this.outbox.finish(theirs.id(), "SENT", null, now, now);
 		assertThat(this.outbox.claim(50, now.plusSeconds(3700), Duration.ofMinutes(5)))
@@ -253,8 +260,9 @@ class WorkdayFlowTests {
 		assertThat(this.database.sql("select count(*) from workdays.message where state = 'WAITING'")
 			.query(Long.class)
 			.single()).isEqualTo(1);
-		PostRound round = new PostRound(this.outbox, new StaticListableBeanFactory(
-				Map.of("post", new Refusing())).getBeanProvider(Post.class), Clock.systemUTC());
+		PostRound round = new PostRound(this.outbox,
+				new StaticListableBeanFactory(Map.of("post", new Refusing())).getBeanProvider(Post.class),
+				Clock.systemUTC());
 		assertThat(round.send(Duration.ofSeconds(5))).isEqualTo(1);
 		assertThat(this.database.sql("select state from workdays.message").query(String.class).single())
 			.isEqualTo("KEPT");
@@ -304,7 +312,8 @@ class WorkdayFlowTests {
 		WorkdayId workday = fixed(5);
 		this.day.hours(workday, Map.of(member, 150, this.lead, 0));
 		this.day.thank(workday);
-		assertThat(mails(workday, member)).last().matches((one) -> one.kind().equals("thanks") && one.body().contains("2 h 30 min"));
+		assertThat(mails(workday, member)).last()
+			.matches((one) -> one.kind().equals("thanks") && one.body().contains("2 h 30 min"));
 		assertThat(mails(workday, this.lead)).noneMatch((one) -> one.kind().equals("thanks"));
 		assertThatThrownBy(() -> this.day.thank(workday)).isInstanceOf(BadInput.class);
 		assertThat(this.hours.of(this.group, this.saturday.getYear())).singleElement()

@@ -53,11 +53,12 @@ public class DayMailTable {
 	}
 
 	public void add(MessageRow mail) {
-		this.database.sql("""
-				insert into workdays.message (id, group_id, workday, person_id, kind, recipient, recipient_name, subject,
-					body, calendar, method, state, next_try_at, created_at)
-				values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'WAITING', ?, ?)
-				""")
+		this.database
+			.sql("""
+					insert into workdays.message (id, group_id, workday, person_id, kind, recipient, recipient_name, subject,
+						body, calendar, method, state, next_try_at, created_at)
+					values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'WAITING', ?, ?)
+					""")
 			.params(Arrays.asList(mail.id(), mail.group().value(),
 					(mail.workday() != null) ? mail.workday().value() : null, mail.person().value(), mail.kind(),
 					mail.recipient(), mail.name(), mail.subject(), mail.body(), mail.calendar(), mail.method(),
@@ -92,8 +93,8 @@ public class DayMailTable {
 	}
 
 	/**
-	 * Writes down what came of a mail. What is done with loses its words: they hold a link
-	 * that answers for somebody.
+	 * Writes down what came of a mail. What is done with loses its words: they hold a
+	 * link that answers for somebody.
 	 * @param id which
 	 * @param state SENT, KEPT, FAILED, or WAITING for another try
 	 * @param because why not; null when it was sent
@@ -109,8 +110,8 @@ public class DayMailTable {
 					method = case when ? = 'WAITING' then method end
 				where id = ?
 				""")
-			.params(Arrays.asList(state, because, next.atOffset(ZoneOffset.UTC), state,
-					now.atOffset(ZoneOffset.UTC), state, state, state, id))
+			.params(Arrays.asList(state, because, next.atOffset(ZoneOffset.UTC), state, now.atOffset(ZoneOffset.UTC),
+					state, state, state, id))
 			.update();
 	}
 
@@ -141,11 +142,10 @@ public class DayMailTable {
 	private static MessageRow message(ResultSet row, int number) throws SQLException {
 		UUID workday = row.getObject("workday", UUID.class);
 		return new MessageRow(row.getObject("id", UUID.class), new GroupId(row.getObject("group_id", UUID.class)),
-				(workday != null) ? new WorkdayId(workday) : null,
-				new PersonId(row.getObject("person_id", UUID.class)), row.getString("kind"),
-				row.getString("recipient"), row.getString("recipient_name"), row.getString("subject"),
-				row.getString("body"), row.getString("calendar"), row.getString("method"), row.getInt("tries"),
-				row.getObject("created_at", OffsetDateTime.class).toInstant());
+				(workday != null) ? new WorkdayId(workday) : null, new PersonId(row.getObject("person_id", UUID.class)),
+				row.getString("kind"), row.getString("recipient"), row.getString("recipient_name"),
+				row.getString("subject"), row.getString("body"), row.getString("calendar"), row.getString("method"),
+				row.getInt("tries"), row.getObject("created_at", OffsetDateTime.class).toInstant());
 	}
 
 }

@@ -43,9 +43,9 @@ import org.thymeleaf.ITemplateEngine;
 import org.thymeleaf.context.Context;
 
 /**
- * The day itself: the list on the phone and on paper, ticks, hours, thanks, and the
- * hours of a year. Ticks come from a plain form or, where the script runs, from a queue
- * on the phone that is sent when there is a connection.
+ * The day itself: the list on the phone and on paper, ticks, hours, thanks, and the hours
+ * of a year. Ticks come from a plain form or, where the script runs, from a queue on the
+ * phone that is sent when there is a connection.
  */
 @Controller
 class DayPages {

@@ -110,7 +110,8 @@ class GroupPages {
 			if (day.state() == WorkdayState.HELD) {
 				return "held";
 			}
-			String places = (day.free() == 0) ? "full" : (day.free() == 1) ? "1 place free" : day.free() + " places free";
+			String places = (day.free() == 0) ? "full"
+					: (day.free() == 1) ? "1 place free" : day.free() + " places free";
 			return (state == SignUpState.IN) ? "you come" : (state == SignUpState.WAITING) ? "you wait for a place"
 					: (state == SignUpState.OUT) ? "you don’t come; " + places : places;
 		}
@@ -161,8 +162,9 @@ class GroupPages {
 	}
 
 	@PostMapping("/groups/new")
-	@Nullable String make(@RequestParam Map<String, String> given, @RequestParam(required = false) @Nullable List<String> weekdays,
-			Model model, HttpServletRequest request, HttpServletResponse response) throws IOException {
+	@Nullable String make(@RequestParam Map<String, String> given,
+			@RequestParam(required = false) @Nullable List<String> weekdays, Model model, HttpServletRequest request,
+			HttpServletResponse response) throws IOException {
 		if (refused(request, response)) {
 			return null;
 		}

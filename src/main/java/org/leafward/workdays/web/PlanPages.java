@@ -105,16 +105,15 @@ class PlanPages {
 		model.addAttribute("lead", lead(days, left.size()));
 		model.addAttribute("days", shown);
 		model.addAttribute("choices",
-				days.stream()
-					.map((day) -> new Choice(day.id().toString(), DayWords.of(day.day())))
+				days.stream().map((day) -> new Choice(day.id().toString(), DayWords.of(day.day()))).toList());
+		model.addAttribute("left",
+				left.entrySet()
+					.stream()
+					.filter((one) -> tasks.containsKey(one.getKey()))
+					.map((one) -> job(Objects.requireNonNull(tasks.get(one.getKey())), 0, false, one.getValue()))
+					.sorted(Comparator.comparing((Job one) -> one.window().to()).thenComparing(Job::title))
+					.limit(100)
 					.toList());
-		model.addAttribute("left", left.entrySet()
-			.stream()
-			.filter((one) -> tasks.containsKey(one.getKey()))
-			.map((one) -> job(Objects.requireNonNull(tasks.get(one.getKey())), 0, false, one.getValue()))
-			.sorted(Comparator.comparing((Job one) -> one.window().to()).thenComparing(Job::title))
-			.limit(100)
-			.toList());
 		model.addAttribute("ahead", ahead);
 		model.addAttribute("most", most);
 		model.addAttribute("errors", errors);
@@ -145,9 +144,8 @@ class PlanPages {
 			}
 		}
 		jobs.sort(Comparator.comparing(Job::site).thenComparing(Job::title).thenComparing(Job::plant));
-		return new Day(day.id().value(), day.day(),
-				Fields.clock(day.begins()) + " to " + Fields.clock(day.ends()), day.state() == WorkdayState.PROPOSED,
-				day.locked(), jobs.stream().mapToInt(Job::minutes).sum(), jobs);
+		return new Day(day.id().value(), day.day(), Fields.clock(day.begins()) + " to " + Fields.clock(day.ends()),
+				day.state() == WorkdayState.PROPOSED, day.locked(), jobs.stream().mapToInt(Job::minutes).sum(), jobs);
 	}
 
 	private static Job job(CareTask task, int minutes, boolean pinned, @Nullable String why) {
@@ -181,8 +179,8 @@ class PlanPages {
 	String add(@PathVariable UUID id, @RequestParam(required = false) @Nullable String day) {
 		Group group = this.ours.led(id);
 		LocalDate date = Given.date("day", day);
-		WorkdayId added = this.desk.add(group, new Frame(date, group.begins(), group.ends(), group.meetingPoint(),
-				group.capacity(), null));
+		WorkdayId added = this.desk.add(group,
+				new Frame(date, group.begins(), group.ends(), group.meetingPoint(), group.capacity(), null));
 		return "redirect:/groups/%s/plan#day-%s".formatted(group.id(), added);
 	}
 
@@ -197,8 +195,8 @@ class PlanPages {
 
 	@PostMapping("/workdays/{id}/tasks")
 	String task(@PathVariable UUID id, @RequestParam(required = false) @Nullable String task,
-			@RequestParam(defaultValue = "pin") String go,
-			@RequestParam(required = false) @Nullable String minutes, @RequestParam(required = false) @Nullable String to) {
+			@RequestParam(defaultValue = "pin") String go, @RequestParam(required = false) @Nullable String minutes,
+			@RequestParam(required = false) @Nullable String to) {
 		Workday day = this.ours.ledWorkday(id);
 		TaskId one = new TaskId(Fields.id("task", task));
 		switch (go) {
@@ -207,7 +205,8 @@ class PlanPages {
 			case "minutes" -> this.desk.settle(day.id(), one, true, Given.whole("minutes", minutes));
 			case "move" -> this.desk.moveTask(day.id(), one, this.ours.ledWorkday(Fields.id("to", to)).id());
 			case "drop" -> this.desk.moveTask(day.id(), one, null);
-			default -> throw new BadInput("'%s' can't be done with a task".formatted(go), "go", "pin, unpin, minutes, move or drop it");
+			default -> throw new BadInput("'%s' can't be done with a task".formatted(go), "go",
+					"pin, unpin, minutes, move or drop it");
 		}
 		return "redirect:/groups/%s/plan#day-%s".formatted(day.group(), day.id());
 	}
@@ -216,8 +215,8 @@ class PlanPages {
 	String fill(@PathVariable UUID id, RedirectAttributes flash) {
 		Workday day = this.ours.ledWorkday(id);
 		int placed = this.book.fill(this.ours.of(day), day);
-		flash.addFlashAttribute("remarks", List.of("%s onto %s.".formatted(count(placed, "task came", "tasks came"),
-				DayWords.of(day.day()))));
+		flash.addFlashAttribute("remarks",
+				List.of("%s onto %s.".formatted(count(placed, "task came", "tasks came"), DayWords.of(day.day()))));
 		return "redirect:/groups/%s/plan#day-%s".formatted(day.group(), day.id());
 	}
 

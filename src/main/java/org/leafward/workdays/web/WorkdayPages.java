@@ -126,7 +126,8 @@ class WorkdayPages {
 			String children = form.getOrDefault("children", "").strip();
 			SignUp now = this.signUps.come(day.id(), this.ours.somebody(),
 					children.isEmpty() ? 0 : Given.whole("children", children), form.containsKey("guardian"));
-			flash.addFlashAttribute("remarks", List.of((now.state() == SignUpState.IN) ? "You have a place. See you there."
+			flash.addFlashAttribute("remarks", List.of((now.state() == SignUpState.IN)
+					? "You have a place. See you there."
 					: "All places are taken, so you wait. When one comes free it is yours, and you are told by mail."));
 			return "redirect:/workdays/" + day.id();
 		}
@@ -193,8 +194,7 @@ class WorkdayPages {
 			Supplier<LocalTime> ends = all.read(() -> Fields.time("ends", form.get("ends")));
 			Supplier<Integer> capacity = all.read(() -> Given.whole("capacity", form.get("capacity")));
 			String rain = form.getOrDefault("rainDay", "").strip();
-			Supplier<LocalDate> rainDay = all
-				.read(() -> rain.isEmpty() ? LocalDate.MIN : Given.date("rainDay", rain));
+			Supplier<LocalDate> rainDay = all.read(() -> rain.isEmpty() ? LocalDate.MIN : Given.date("rainDay", rain));
 			Frame frame = all.give(() -> new Frame(to.get(), begins.get(), ends.get(),
 					form.getOrDefault("meetingPoint", ""), capacity.get(), rain.isEmpty() ? null : rainDay.get()));
 			this.desk.move(day.id(), frame);
@@ -211,8 +211,8 @@ class WorkdayPages {
 		Workday day = this.ours.ledWorkday(id);
 		this.desk.moveToRainDay(day.id());
 		Workday moved = this.ours.ledWorkday(id);
-		flash.addFlashAttribute("remarks",
-				List.of("The workday is moved to %s, and everybody who was asked is told.".formatted(DayWords.of(moved.day()))));
+		flash.addFlashAttribute("remarks", List.of("The workday is moved to %s, and everybody who was asked is told."
+			.formatted(DayWords.of(moved.day()))));
 		return "redirect:/workdays/" + day.id();
 	}
 
@@ -222,7 +222,8 @@ class WorkdayPages {
 		Workday day = this.ours.ledWorkday(id);
 		try {
 			this.desk.callOff(day.id(), (because != null) ? because : "");
-			flash.addFlashAttribute("remarks", List.of("The workday is called off, and everybody who was asked is told."));
+			flash.addFlashAttribute("remarks",
+					List.of("The workday is called off, and everybody who was asked is told."));
 			return "redirect:/workdays/" + day.id();
 		}
 		catch (BadInput ex) {

@@ -67,8 +67,8 @@ class AccessGroups {
 				delete from workdays.volunteer_group where id in
 					(select group_id from workdays.member where person_id = ? and leads)
 				""").param(owner.value()).update();
-		GroupId group = this.desk.make(new Told("Crew", "", ZoneId.of("America/Chicago"), "", Set.of(DayOfWeek.SATURDAY),
-				LocalTime.of(9, 0), LocalTime.of(20, 0), 10, Set.of()), owner);
+		GroupId group = this.desk.make(new Told("Crew", "", ZoneId.of("America/Chicago"), "",
+				Set.of(DayOfWeek.SATURDAY), LocalTime.of(9, 0), LocalTime.of(20, 0), 10, Set.of()), owner);
 		this.desk.give(group, this.register.require(site), "");
 		WorkdayId day = this.days.add(this.groups.find(group).orElseThrow(),
 				new Frame(today, LocalTime.of(9, 0), LocalTime.of(20, 0), "", 10, null));

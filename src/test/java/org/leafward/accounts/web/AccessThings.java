@@ -356,8 +356,8 @@ class AccessThings {
 			case "u" -> end(this.links.stop(having.owner(), "mail", Series.SINGLE));
 			case "outbox" -> having.mail().toString();
 			case "post-room" -> refused(having).toString();
-			case "groups", "workdays", "members", "links", "join", "w" -> this.together.value(before, having.owner(), having.site(),
-					changes);
+			case "groups", "workdays", "members", "links", "join", "w" ->
+				this.together.value(before, having.owner(), having.site(), changes);
 			case "keep" -> "water";
 			case "kept" -> kept(having).toString();
 			case "tokens" -> (ends ? token(having.owner()) : having.token()).toString();

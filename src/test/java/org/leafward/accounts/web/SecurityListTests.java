@@ -185,7 +185,8 @@ class SecurityListTests {
 			List<Path> all = scripts.toList();
 			assertThat(all).hasSize(4);
 			for (Path script : all) {
-				// Ticks of a workday wait for a connection: identifiers of tasks, yes or no, and when.
+				// Ticks of a workday wait for a connection: identifiers of tasks, yes or
+				// no, and when.
 				boolean queue = script.endsWith("checklist.js");
 				assertThat(read(script)).as(script.toString())
 					.doesNotContainPattern((queue ? "" : "localStorage|fetch\\(|")
