@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +56,7 @@ import org.leafward.register.NewSoilTest;
 import org.leafward.register.NewWatering;
 import org.leafward.register.Placement;
 import org.leafward.register.Planting;
+import org.leafward.register.PlantingId;
 import org.leafward.register.PlantingSize;
 import org.leafward.register.Raised;
 import org.leafward.register.RaisedIn;
@@ -77,6 +79,16 @@ import org.leafward.reminders.Topic;
 import org.leafward.reminders.Wish;
 import org.leafward.reminders.Wishes;
 import org.leafward.support.TestDatabase;
+import org.leafward.workdays.Checklists;
+import org.leafward.workdays.GroupDesk;
+import org.leafward.workdays.GroupId;
+import org.leafward.workdays.GroupLinks;
+import org.leafward.workdays.Groups;
+import org.leafward.workdays.SignUps;
+import org.leafward.workdays.WalkStop;
+import org.leafward.workdays.WorkdayDesk;
+import org.leafward.workdays.WorkdayId;
+import org.leafward.workdays.WorkdayTask;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -146,6 +158,24 @@ class PersonalDataTests {
 	private Catalogue catalogue;
 
 	@Autowired
+	private GroupDesk groups;
+
+	@Autowired
+	private Groups allGroups;
+
+	@Autowired
+	private GroupLinks links;
+
+	@Autowired
+	private Checklists lists;
+
+	@Autowired
+	private WorkdayDesk workdays;
+
+	@Autowired
+	private SignUps signUps;
+
+	@Autowired
 	private JdbcClient database;
 
 	@Test
@@ -161,7 +191,9 @@ class PersonalDataTests {
 					"register.soil_test", "care.task", "care.log", "care.kept_calculation", "care.site_plan",
 					"feeds.feed", "reminders.reminder", "reminders.message", "reminders.wishes", "reminders.wish",
 					"reminders.stopped", "reminders.webhook", "reminders.webhook_trial", "reminders.suppressed",
-					"reminders.push_subscription");
+					"reminders.push_subscription", "workdays.member", "workdays.sign_up", "workdays.group_site",
+					"workdays.stop", "workdays.invitation", "workdays.asked", "workdays.message",
+					"workdays.workday_task", "workdays.mark");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
 		this.replanning.tidy();
@@ -211,6 +243,36 @@ class PersonalDataTests {
 	}
 
 	/** A life with everything that the modules keep about somebody. */
+	/**
+	 * In a group that others lead, with a site of theirs, a workday and all that comes of
+	 * it.
+	 */
+	private void worksInAGroup(PersonId id, Site site, String words, PlantingId planting, CareTask task) {
+		PersonId lead = this.people.join("Lead of " + UUID.randomUUID(), UUID.randomUUID() + "@example.org", CHICAGO)
+			.id();
+		GroupId group = this.groups.make(new GroupDesk.Told("Crew", "", CHICAGO, "", Set.of(DayOfWeek.values()),
+				LocalTime.of(0, 0), LocalTime.of(12, 0), 10, Set.of()), lead);
+		this.groups.join(group, id);
+		this.groups.tell(group, id, Set.of(), Set.of(DayOfWeek.values()), Set.of(), "somebody at " + words);
+		this.groups.give(group, site, words + " 1");
+		this.links.make(group, id);
+		this.lists.draw(site.id(), new HashMap<>(Map.of(planting, new WalkStop(1, 3))));
+		LocalDate today = LocalDate.ofInstant(Instant.now(), CHICAGO);
+		WorkdayId day = this.workdays.add(this.allGroups.find(group).orElseThrow(),
+				new WorkdayDesk.Frame(today.plusDays(1), LocalTime.of(0, 0), LocalTime.of(12, 0), "", 10, null));
+		this.workdays.addTask(day, new WorkdayTask(task.id(), site.id(), 10, true, "", 1, 1, false));
+		this.workdays.fix(day);
+		this.signUps.come(day, id, 1, true);
+		this.database.sql("update workdays.workday_task set done_by = ?, done_at = now() where workday = ?")
+			.params(id.value(), day.value())
+			.update();
+		this.database.sql("""
+				insert into workdays.mark (key, workday, task, person_id, done, at, came_at)
+				values (?, ?, ?, ?, true, now(), now())""")
+			.params(UUID.randomUUID(), day.value(), task.id().value(), id.value())
+			.update();
+	}
+
 	private PersonId life(String name, String email, String siteName, double latitude) {
 		PersonId id = this.people.join(name, email, CHICAGO).id();
 		this.people.confirm(id);
@@ -237,6 +299,7 @@ class PersonalDataTests {
 				id);
 		this.kept.keep(this.calculations.of("water", Map.of("what", "bed", "area", "12", "flow", "10")),
 				plantings.get(0).id(), null, id);
+		worksInAGroup(id, site, siteName, plantings.get(0).id(), tasks.get(0));
 		this.feeds.createForPerson(id, id, FeedOptions.USUAL);
 		this.feeds.createForSite(site.id(), id, FeedOptions.USUAL);
 		chooses(id);

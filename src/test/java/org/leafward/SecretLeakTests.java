@@ -20,16 +20,18 @@ import java.net.Socket;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
-import java.net.http.HttpResponse;
+import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -79,16 +81,22 @@ import org.leafward.register.SiteId;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
-import org.leafward.support.LocalServer;
 import org.leafward.reminders.Series;
 import org.leafward.reminders.core.Links.Act;
 import org.leafward.reminders.links.SignedLinks;
+import org.leafward.support.LocalServer;
 import org.leafward.support.SettableClock;
 import org.leafward.support.TestDatabase;
+import org.leafward.workdays.GroupDesk;
+import org.leafward.workdays.GroupId;
+import org.leafward.workdays.Groups;
+import org.leafward.workdays.PostRound;
+import org.leafward.workdays.WorkdayDesk;
+import org.leafward.workdays.WorkdayId;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContextInitializer;
@@ -187,6 +195,18 @@ class SecretLeakTests {
 	@Autowired
 	private SignedLinks links;
 
+	@Autowired
+	private GroupDesk groups;
+
+	@Autowired
+	private Groups allGroups;
+
+	@Autowired
+	private WorkdayDesk workdays;
+
+	@Autowired
+	private PostRound post;
+
 	@TestConfiguration(proxyBeanMethods = false)
 	static class Time {
 
@@ -274,6 +294,7 @@ class SecretLeakTests {
 		feedsAreMadeAndEnd(somebody);
 		aWebhookIsTold(somebody);
 		messagesAreActedOn(somebody);
+		aGroupIsJoinedAndAnInvitationAnswered(somebody);
 		aQuickCalendarIsManaged();
 		linksEnd();
 		nothingIsWrittenOfWhatTheServerRefuses();
@@ -537,6 +558,52 @@ class SecretLeakTests {
 	}
 
 	/** Secrets: a link that acts on a reminder, one that leaves a series. */
+	private void aGroupIsJoinedAndAnInvitationAnswered(Browser browser) throws Exception {
+		PersonId mara = this.people.withAddress("mara@example.org").orElseThrow().id();
+		GroupId group = this.groups.make(new GroupDesk.Told("Crew", "", CHICAGO, "", Set.of(DayOfWeek.SATURDAY),
+				LocalTime.of(9, 0), LocalTime.of(12, 0), 10, Set.of()), mara);
+		browser.get("/groups/" + group).answers(200);
+		Exchange made = browser.post("a link to a group is made", "/groups/%s/links".formatted(group), "x", "1")
+			.answers(200);
+		String link = made.page().getElementById("link").text();
+		String join = URI.create(link).getPath();
+		know("group link", join.substring(6));
+		made.showing("group link");
+		for (Browser one : List.of(browser, new Browser())) {
+			one.get(join).answers(200);
+			one.get(join + "?x=" + join.substring(6)).answers(200);
+			wrongAddresses(one, join, "");
+			one.get(join + "x").answers(404);
+			wrongAddresses(one, "/Join/" + join.substring(6), "");
+		}
+		new Browser().get("/groups/" + join.substring(6)).answers(302);
+		browser.get(join).answers(200);
+		browser.post("joined", join, "x", "1").answers(302);
+		String ended = browser.get("/groups/" + group).page().select("form[action$=/withdraw]").attr("action");
+		browser.post("the link to a group is withdrawn", ended, "x", "1").answers(302);
+		browser.get(join).answers(404);
+		WorkdayId day = this.workdays.add(this.allGroups.find(group).orElseThrow(),
+				new WorkdayDesk.Frame(LocalDate.ofInstant(this.clock.instant(), CHICAGO).plusDays(9),
+						LocalTime.of(9, 0), LocalTime.of(12, 0), "", 10, null));
+		this.workdays.fix(day);
+		String body = this.database.sql("select body from workdays.message where workday = ?")
+			.param(day.value())
+			.query(String.class)
+			.single();
+		String token = body.replaceAll("(?s).*/w/([0-9a-f]{32}).*", "$1");
+		know("answer link", token);
+		assertThat(this.post.send(Duration.ofSeconds(20))).isEqualTo(1);
+		this.owners.put("answer link", "mara@example.org");
+		for (Browser one : List.of(browser, new Browser())) {
+			one.get("/w/" + token).answers(200).showing("answer link");
+			wrongAddresses(one, "/w/" + token, "");
+			one.get("/w/" + token + "0").answers(404);
+			one.get("/w/" + token.substring(1)).answers(404);
+			one.post("neither yes nor no", "/w/" + token, "come", token).answers(200).showing("answer link");
+			one.post("no", "/w/" + token, "come", "no").answers(200).showing("answer link");
+		}
+	}
+
 	private void messagesAreActedOn(Browser browser) throws Exception {
 		PersonId mara = this.people.withAddress("mara@example.org").orElseThrow().id();
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), CHICAGO);
@@ -983,7 +1050,16 @@ class SecretLeakTests {
 				MimeMultipart parts = (MimeMultipart) mail.getContent();
 				for (int i = 0; i < parts.getCount(); i++) {
 					BodyPart part = parts.getBodyPart(i);
-					text.append('\n').append(part.getContent());
+					Object content = part.getContent();
+					if (content instanceof MimeMultipart inner) {
+						for (int j = 0; j < inner.getCount(); j++) {
+							text.append('\n')
+								.append(new String(inner.getBodyPart(j).getInputStream().readAllBytes(),
+										StandardCharsets.UTF_8));
+						}
+						continue;
+					}
+					text.append('\n').append(content);
 				}
 				for (var to : mail.getRecipients(RecipientType.TO)) {
 					String address = ((jakarta.mail.internet.InternetAddress) to).getAddress();

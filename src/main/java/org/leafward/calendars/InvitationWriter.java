@@ -59,10 +59,9 @@ public final class InvitationWriter {
 
 	private static List<Property> properties(Invitation invitation, boolean asks) {
 		List<Property> all = new ArrayList<>(List.of(new Uid(PlainText.line(invitation.uid())),
-				new DtStamp(invitation.stamp()), new Sequence(invitation.sequence()),
-				new DtStart<>(invitation.start()), new DtEnd<>(invitation.end()),
-				new Summary(PlainText.line(invitation.summary())), organizer(invitation.organizer()),
-				attendee(invitation, asks)));
+				new DtStamp(invitation.stamp()), new Sequence(invitation.sequence()), new DtStart<>(invitation.start()),
+				new DtEnd<>(invitation.end()), new Summary(PlainText.line(invitation.summary())),
+				organizer(invitation.organizer()), attendee(invitation, asks)));
 		if (!invitation.description().isBlank()) {
 			all.add(new Description(PlainText.clean(invitation.description())));
 		}

@@ -56,9 +56,11 @@ class DemoSeed implements ApplicationRunner {
 
 	private final ModelGardens gardens;
 
+	private final DemoGroup group;
+
 	DemoSeed(People people, Roles roles, DemoWeather weather, Register register, Waterings waterings,
 			SoilTests soilTests, Replanning replanning, DemoCare care, DemoPublication publication,
-			ModelGardens gardens) {
+			ModelGardens gardens, DemoGroup group) {
 		this.people = people;
 		this.roles = roles;
 		this.weather = weather;
@@ -69,6 +71,7 @@ class DemoSeed implements ApplicationRunner {
 		this.care = care;
 		this.publication = publication;
 		this.gardens = gardens;
+		this.group = group;
 	}
 
 	@Override
@@ -103,6 +106,7 @@ class DemoSeed implements ApplicationRunner {
 		// so that it withdraws some tasks and calls for others.
 		this.weather.catchUp();
 		this.register.idsAfter(null, MOST_SITES).forEach(this.replanning::derive);
+		this.group.meet(today);
 		this.gardens.tend();
 		LOG.info("The invented region is ready");
 	}

@@ -12,7 +12,7 @@ import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 import org.leafward.accounts.PersonId;
 import org.leafward.accounts.Secret;
-import org.leafward.workdays.store.MessageTable;
+import org.leafward.workdays.store.DayMailTable;
 import org.leafward.workdays.store.SignUpTable;
 import org.leafward.workdays.store.SignUpTable.Asked;
 import org.springframework.stereotype.Component;
@@ -32,10 +32,10 @@ class AnswerTokens {
 
 	private final SingletonSupplier<SecretKeySpec> key;
 
-	AnswerTokens(SignUpTable table, MessageTable messages) {
+	AnswerTokens(SignUpTable table, DayMailTable messages) {
 		this.table = table;
-		this.key = SingletonSupplier.of(() -> new SecretKeySpec(
-				messages.key(Base64.getUrlDecoder().decode(Secret.make())), "HmacSHA256"));
+		this.key = SingletonSupplier
+			.of(() -> new SecretKeySpec(messages.key(Base64.getUrlDecoder().decode(Secret.make())), "HmacSHA256"));
 	}
 
 	/**

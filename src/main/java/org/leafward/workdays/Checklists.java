@@ -14,12 +14,10 @@ import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
-import org.leafward.workdays.core.effort.Effort;
 import org.leafward.workdays.core.list.Checklist;
 import org.leafward.workdays.core.list.Checklist.Thing;
 import org.leafward.workdays.core.list.Sketch;
 import org.leafward.workdays.store.StopTable;
-import org.leafward.workdays.store.StopTable.StopRow;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -35,11 +33,14 @@ public class Checklists {
 
 	private final StopTable stops;
 
-	Checklists(TaskCalendar calendar, Register register, Groups groups, StopTable stops) {
+	private final Efforts efforts;
+
+	Checklists(TaskCalendar calendar, Register register, Groups groups, StopTable stops, Efforts efforts) {
 		this.calendar = calendar;
 		this.register = register;
 		this.groups = groups;
 		this.stops = stops;
+		this.efforts = efforts;
 	}
 
 	/**
@@ -48,8 +49,7 @@ public class Checklists {
 	 * @return empty when nothing is to be done
 	 */
 	public List<Checklist> of(Workday workday) {
-		Map<TaskId, CareTask> tasks = this.calendar
-			.find(workday.tasks().stream().map(WorkdayTask::task).toList());
+		Map<TaskId, CareTask> tasks = this.calendar.find(workday.tasks().stream().map(WorkdayTask::task).toList());
 		Map<SiteId, GroupSite> sites = new LinkedHashMap<>();
 		this.groups.find(workday.group())
 			.ifPresent((group) -> group.sites().forEach((one) -> sites.put(one.site(), one)));
@@ -71,19 +71,18 @@ public class Checklists {
 	private Checklist list(GroupSite site, int team, List<WorkdayTask> work, Map<TaskId, CareTask> tasks) {
 		Map<PlantingId, Planting> plantings = new LinkedHashMap<>();
 		this.register.plantingsOf(site.site()).forEach((one) -> plantings.put(one.id(), one));
-		Map<PlantingId, StopRow> walk = this.stops.of(site.site());
+		Map<PlantingId, WalkStop> walk = this.stops.of(site.site());
 		List<Thing> things = new ArrayList<>();
 		for (WorkdayTask one : work) {
 			CareTask task = tasks.get(one.task());
 			if (task != null) {
 				Planting planting = (task.planting() != null) ? plantings.get(task.planting()) : null;
-				Effort effort = CrewPlanning.effort(task, planting);
-				StopRow stop = (task.planting() != null) ? walk.get(task.planting()) : null;
+				Efforts.Ask effort = this.efforts.of(task, planting);
+				WalkStop stop = (task.planting() != null) ? walk.get(task.planting()) : null;
 				things.add(new Thing(one.task().toString(), task.plant(), (stop != null) ? stop.place() : null,
 						(stop != null) ? stop.square() : null, task.text().title(), task.text().what(),
-						task.text().amount(), one.minutes(),
-						effort.skills().stream().sorted().map(Skill::words).toList(), effort.tools(),
-						task.text().caution(), one.done()));
+						task.text().amount(), one.minutes(), effort.skillWords(), effort.tools(), task.text().caution(),
+						one.done()));
 			}
 		}
 		return Checklist.of(site.site().toString(), site.name(), site.where(), team, things);
@@ -94,14 +93,14 @@ public class Checklists {
 	 * @param site which
 	 * @return by planting; null where nobody said
 	 */
-	public Map<Planting, Optional<StopRow>> walk(SiteId site) {
-		Map<PlantingId, StopRow> known = this.stops.of(site);
-		Map<Planting, Optional<StopRow>> walk = new LinkedHashMap<>();
+	public Map<Planting, Optional<WalkStop>> walk(SiteId site) {
+		Map<PlantingId, WalkStop> known = this.stops.of(site);
+		Map<Planting, Optional<WalkStop>> walk = new LinkedHashMap<>();
 		this.register.plantingsOf(site)
 			.stream()
 			.sorted(Comparator
-				.comparing((Planting one) -> known.containsKey(one.id()) ? known.get(one.id()).place()
-						: Integer.MAX_VALUE)
+				.comparing(
+						(Planting one) -> known.containsKey(one.id()) ? known.get(one.id()).place() : Integer.MAX_VALUE)
 				.thenComparing(Planting::label))
 			.forEach((one) -> walk.put(one, Optional.ofNullable(known.get(one.id()))));
 		return walk;
@@ -114,7 +113,7 @@ public class Checklists {
 	 * @throws BadInput when a place or a square is none
 	 */
 	@Transactional
-	public void draw(SiteId site, Map<PlantingId, StopRow> stops) {
+	public void draw(SiteId site, Map<PlantingId, WalkStop> stops) {
 		stops.forEach((planting, stop) -> {
 			Integer square = stop.square();
 			if (stop.place() < 1 || stop.place() > 1000

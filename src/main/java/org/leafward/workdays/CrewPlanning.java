@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -31,7 +32,6 @@ import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
-import org.leafward.workdays.core.effort.Effort;
 import org.leafward.workdays.core.plan.CrewDate;
 import org.leafward.workdays.core.plan.CrewMember;
 import org.leafward.workdays.core.plan.CrewPlan;
@@ -47,8 +47,8 @@ import org.leafward.workdays.core.plan.Stop;
 import org.leafward.workdays.core.plan.TeamDay;
 import org.leafward.workdays.core.plan.TravelRules;
 import org.leafward.workdays.core.plan.Unplaced;
-import org.leafward.workdays.store.WorkdayTable;
 import org.leafward.workdays.store.WorkdayTable.DayRow;
+import org.leafward.workdays.store.WorkdayTable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -80,6 +80,8 @@ public class CrewPlanning {
 
 	private final CrewPlanner planner;
 
+	private final Efforts efforts;
+
 	private final TransactionTemplate transaction;
 
 	private final Clock clock;
@@ -88,13 +90,14 @@ public class CrewPlanning {
 	private final Semaphore one = new Semaphore(1);
 
 	CrewPlanning(Groups groups, Workdays workdays, WorkdayTable table, TaskCalendar calendar, Register register,
-			CrewPlanner planner, TransactionTemplate transaction, Clock clock) {
+			CrewPlanner planner, Efforts efforts, TransactionTemplate transaction, Clock clock) {
 		this.groups = groups;
 		this.workdays = workdays;
 		this.table = table;
 		this.calendar = calendar;
 		this.register = register;
 		this.planner = planner;
+		this.efforts = efforts;
 		this.transaction = transaction;
 		this.clock = clock;
 	}
@@ -148,7 +151,7 @@ public class CrewPlanning {
 	}
 
 	/** Open tasks by identifier, with what they ask of the group. */
-	record Work(Map<String, CareTask> tasks, Map<String, Effort> efforts, Map<String, List<HoldOff>> holdOffs,
+	record Work(Map<String, CareTask> tasks, Map<String, Efforts.Ask> efforts, Map<String, List<HoldOff>> holdOffs,
 			Map<SiteId, Site> sites) {
 	}
 
@@ -158,7 +161,7 @@ public class CrewPlanning {
 		Map<PlantingId, Planting> plantings = new HashMap<>();
 		this.register.plantingsOf(ids).values().forEach((all) -> all.forEach((one) -> plantings.put(one.id(), one)));
 		Map<String, CareTask> tasks = new LinkedHashMap<>();
-		Map<String, Effort> efforts = new HashMap<>();
+		Map<String, Efforts.Ask> efforts = new HashMap<>();
 		Map<String, List<HoldOff>> holdOffs = new HashMap<>();
 		for (SiteId id : ids) {
 			List<CareTask> all = this.calendar.ofSite(id, window)
@@ -170,11 +173,13 @@ public class CrewPlanning {
 				if (task.kind() == TaskKind.DO && tasks.size() < CrewProblem.TASKS) {
 					String key = task.id().toString();
 					tasks.put(key, task);
-					efforts.put(key, effort(task, (task.planting() != null) ? plantings.get(task.planting()) : null));
-					holdOffs.put(key, holding.stream()
-						.filter((one) -> forbids(one, task))
-						.map((one) -> new HoldOff(one.window(), one.text().title()))
-						.toList());
+					efforts.put(key,
+							this.efforts.of(task, (task.planting() != null) ? plantings.get(task.planting()) : null));
+					holdOffs.put(key,
+							holding.stream()
+								.filter((one) -> forbids(one, task))
+								.map((one) -> new HoldOff(one.window(), one.text().title()))
+								.toList());
 				}
 			}
 		}
@@ -185,12 +190,6 @@ public class CrewPlanning {
 	private static boolean forbids(CareTask holdOff, CareTask task) {
 		return holdOff.work() != null && holdOff.work() == task.work() && holdOff.subject().equals(task.subject())
 				&& !holdOff.window().contains(task.window().from());
-	}
-
-	static Effort effort(CareTask task, @Nullable Planting planting) {
-		return (planting == null) ? Effort.of(task.work(), 1, null, null)
-				: Effort.of(task.work(), planting.count(), planting.size().squareMetres(),
-						planting.size().calliperMillimetres());
 	}
 
 	/** Harm counts more than looks, and a short window more than a long one. */
@@ -226,13 +225,13 @@ public class CrewPlanning {
 		}
 		List<CrewTask> tasks = new ArrayList<>();
 		work.tasks().forEach((key, task) -> {
-			Effort effort = work.efforts().get(key);
+			Efforts.Ask effort = Objects.requireNonNull(work.efforts().get(key));
 			LocalDate pinned = pins.get(key);
 			boolean staysThere = pinned != null && fixed.contains(pinned);
 			tasks.add(new CrewTask(key, task.site().toString(), "%s, %s".formatted(task.text().title(), task.plant()),
-					task.window(), work.holdOffs().get(key), minutes.getOrDefault(key, effort.minutes()),
-					effort.skills().stream().map(Enum::name).collect(Collectors.toSet()), Set.of(), importance(task),
-					pinned, staysThere ? Set.of() : fixed));
+					task.window(), Objects.requireNonNull(work.holdOffs().get(key)),
+					minutes.getOrDefault(key, effort.minutes()), effort.skills(), Set.of(), importance(task), pinned,
+					staysThere ? Set.of() : fixed));
 		});
 		List<CrewSite> sites = work.sites()
 			.values()
@@ -240,10 +239,8 @@ public class CrewPlanning {
 			.map((site) -> new CrewSite(site.id().toString(), site.name(), site.point(), Set.of()))
 			.toList();
 		int lasts = (group.ends().toSecondOfDay() - group.begins().toSecondOfDay()) / 60;
-		return new CrewProblem(sites, tasks, dates(group, window, fixed, work),
-				new CrewRules(group.begins(), lasts, 3, mostWorkdays, Set.of(), Map.of(), TravelRules.USUAL,
-						PlanCosts.USUAL),
-				was, 1);
+		return new CrewProblem(sites, tasks, dates(group, window, fixed, work), new CrewRules(group.begins(), lasts, 3,
+				mostWorkdays, Set.of(), Map.of(), TravelRules.USUAL, PlanCosts.USUAL), was, 1);
 	}
 
 	private List<CrewDate> dates(Group group, DayWindow window, Set<LocalDate> fixed, Work work) {
@@ -260,7 +257,7 @@ public class CrewPlanning {
 				.filter((one) -> one.free(date))
 				.limit(group.capacity())
 				.map((one) -> new CrewMember(one.person().toString(),
-						one.skills().stream().map(Enum::name).collect(Collectors.toSet())))
+						one.skills().stream().map(Skill::code).collect(Collectors.toSet())))
 				.toList();
 			SunPosition.Day sun = SunPosition.day(first.get().point(), day, group.zone());
 			dates.add(new CrewDate(day, time(sun.rise(), group), latest(sun.set(), group), crew,
@@ -328,7 +325,8 @@ public class CrewPlanning {
 		for (Stop stop : team.stops()) {
 			for (Placed placed : stop.tasks()) {
 				TaskId task = new TaskId(UUID.fromString(placed.task()));
-				int effort = minutes.getOrDefault(task, work.efforts().get(placed.task()).minutes());
+				int effort = minutes.getOrDefault(task,
+						Objects.requireNonNull(work.efforts().get(placed.task())).minutes());
 				this.table.put(day, new WorkdayTask(task, new SiteId(UUID.fromString(stop.site())), effort,
 						pinned.contains(task), placed.why(), team.number(), number, false));
 			}
@@ -348,8 +346,8 @@ public class CrewPlanning {
 			}
 		}
 		this.table.put(new DayRow(id, group.id(), group.name(), day, group.begins(), group.ends(), group.zone(),
-				group.meetingPoint(), group.capacity(), WorkdayState.PROPOSED, 0, false, rain, null, null, null, now, now,
-				0, 0));
+				group.meetingPoint(), group.capacity(), WorkdayState.PROPOSED, 0, false, rain, null, null, null, now,
+				now, 0, 0));
 		return id;
 	}
 

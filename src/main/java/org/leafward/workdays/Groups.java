@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -16,10 +17,10 @@ import org.leafward.pages.Formats;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
-import org.leafward.workdays.store.GroupTable;
 import org.leafward.workdays.store.GroupTable.GroupRow;
 import org.leafward.workdays.store.GroupTable.MemberRow;
 import org.leafward.workdays.store.GroupTable.SiteRow;
+import org.leafward.workdays.store.GroupTable;
 import org.springframework.stereotype.Service;
 
 /** Volunteer groups as others may read them. Who may see what is asked by the caller. */
@@ -72,8 +73,7 @@ public class Groups {
 	Map<GroupId, List<GroupSite>> sites(Collection<GroupId> groups) {
 		List<SiteRow> given = this.table.sites(groups);
 		Map<SiteId, Site> known = named(given);
-		return groups.stream()
-			.collect(Collectors.toMap(Function.identity(), (group) -> shown(group, given, known)));
+		return groups.stream().collect(Collectors.toMap(Function.identity(), (group) -> shown(group, given, known)));
 	}
 
 	private Map<SiteId, Site> named(List<SiteRow> given) {
@@ -85,7 +85,7 @@ public class Groups {
 	private static List<GroupSite> shown(GroupId group, List<SiteRow> given, Map<SiteId, Site> sites) {
 		return given.stream()
 			.filter((one) -> one.group().equals(group) && sites.containsKey(one.site()))
-			.map((one) -> shown(one, sites.get(one.site())))
+			.map((one) -> shown(one, Objects.requireNonNull(sites.get(one.site()))))
 			.sorted(Comparator.comparing(GroupSite::name))
 			.toList();
 	}
@@ -104,8 +104,8 @@ public class Groups {
 					row.begins(), row.ends(), row.capacity(), row.away(),
 					members.stream()
 						.filter((one) -> one.group().equals(row.id()) && known.containsKey(one.person()))
-						.map((one) -> new Member(one.person(), known.get(one.person()).name(), one.leads(),
-								one.skills(), one.weekdays(), one.away()))
+						.map((one) -> new Member(one.person(), Objects.requireNonNull(known.get(one.person())).name(),
+								one.leads(), one.skills(), one.weekdays(), one.away()))
 						.sorted(Comparator.comparing((Member one) -> !one.leads()).thenComparing(Member::name))
 						.toList(),
 					shown(row.id(), given, sites)))

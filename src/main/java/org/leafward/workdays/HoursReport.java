@@ -42,10 +42,8 @@ public class HoursReport {
 	 * @return without those who didn't work
 	 */
 	public List<Line> of(GroupId group, int year) {
-		List<HoursRow> rows = this.table.of(group,
-				new DayWindow(LocalDate.of(year, 1, 1), LocalDate.of(year, 12, 31)));
-		Map<PersonId, Person> known = this.people
-			.find(rows.stream().map(HoursRow::person).map(PersonId::new).toList());
+		List<HoursRow> rows = this.table.of(group, new DayWindow(LocalDate.of(year, 1, 1), LocalDate.of(year, 12, 31)));
+		Map<PersonId, Person> known = this.people.find(rows.stream().map(HoursRow::person).map(PersonId::new).toList());
 		return rows.stream().map((row) -> new Line(name(known, row.person()), row.days(), row.minutes())).toList();
 	}
 

@@ -6,6 +6,8 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.CareLog;
@@ -16,10 +18,13 @@ import org.leafward.care.TaskState;
 import org.leafward.care.WorkDone;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
+import org.leafward.register.SiteId;
+import org.leafward.workdays.store.GroupTable.SiteRow;
+import org.leafward.workdays.store.GroupTable;
 import org.leafward.workdays.store.MarkTable;
 import org.leafward.workdays.store.SignUpTable;
-import org.leafward.workdays.store.WorkdayTable;
 import org.leafward.workdays.store.WorkdayTable.DayRow;
+import org.leafward.workdays.store.WorkdayTable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -33,7 +38,15 @@ public class OnTheDay {
 	/** Ticks that come together. */
 	public static final int MOST_MARKS = 500;
 
+	/** A task that begins later can't be done yet (care's own bound). */
+	private static final int NEAR = 30;
+
+	/** Ticks come at the latest so many days after the workday. */
+	private static final int LATE = 30;
+
 	private final WorkdayTable days;
+
+	private final GroupTable groups;
 
 	private final MarkTable marks;
 
@@ -49,9 +62,10 @@ public class OnTheDay {
 
 	private final Clock clock;
 
-	OnTheDay(WorkdayTable days, MarkTable marks, SignUpTable people, SignUps signUps, CareLog log,
+	OnTheDay(WorkdayTable days, GroupTable groups, MarkTable marks, SignUpTable people, SignUps signUps, CareLog log,
 			TaskCalendar calendar, WorkdayMail mail, Clock clock) {
 		this.days = days;
+		this.groups = groups;
 		this.marks = marks;
 		this.people = people;
 		this.signUps = signUps;
@@ -68,7 +82,6 @@ public class OnTheDay {
 	 * @param marks ticks of its tasks, at most 500
 	 * @return whether each task of the workday is done now
 	 * @throws BadInput before the day, or when it is called off
-	 * @throws NotThere when a task is not on it
 	 */
 	@Transactional
 	public Map<TaskId, Boolean> tick(WorkdayId workday, List<Mark> marks) {
@@ -83,13 +96,24 @@ public class OnTheDay {
 		if (today(day).isBefore(day.day())) {
 			throw new BadInput("the workday hasn’t begun", "workday", "tick on the day itself");
 		}
+		if (today(day).isAfter(day.day().plusDays(LATE))) {
+			throw new BadInput("the workday is more than %d days ago".formatted(LATE), "workday",
+					"log it at the site itself");
+		}
 		Instant now = this.clock.instant();
+		Set<SiteId> given = this.groups.sites(List.of(day.group()))
+			.stream()
+			.map(SiteRow::site)
+			.collect(Collectors.toSet());
 		for (Mark mark : marks) {
 			WorkdayTask task = on(workday, mark.task());
 			Instant at = mark.at().isAfter(now) ? now : mark.at();
-			boolean fresh = this.marks
-				.add(new Mark(mark.key(), workday, mark.task(), mark.person(), mark.done(), at), now);
-			if (fresh) {
+			boolean fresh = this.marks.add(new Mark(mark.key(), workday, mark.task(), mark.person(), mark.done(), at),
+					now);
+			// Taken off the day, or the site taken back, since the list was loaded: the
+			// tick is
+			// kept, and nothing else follows from it.
+			if (fresh && task != null && given.contains(task.site())) {
 				this.marks.last(workday, mark.task()).ifPresent((last) -> settle(day, task, last));
 			}
 		}
@@ -102,16 +126,17 @@ public class OnTheDay {
 		if (last.done() == task.done()) {
 			return;
 		}
-		boolean there = this.calendar.find(task.task()).isPresent();
-		boolean doneInCare = this.calendar.find(task.task())
-			.map(CareTask::state)
-			.filter((state) -> state == TaskState.DONE)
-			.isPresent();
-		if (there && last.done() && !doneInCare) {
+		CareTask care = this.calendar.find(task.task()).orElse(null);
+		boolean done = care != null && care.state() == TaskState.DONE;
+		// One that moved far off meanwhile is done on the workday only: care would refuse
+		// it,
+		// and a phone that is refused keeps all of its ticks.
+		boolean near = care != null && !care.window().from().isAfter(day.day().plusDays(NEAR));
+		if (near && last.done() && !done) {
 			this.log.doneByHelper(task.site(), List.of(task.task()), WorkDone.on(day.day(), day.groupName()),
 					last.person());
 		}
-		else if (there && !last.done() && doneInCare) {
+		else if (care != null && !last.done() && done) {
 			this.log.undoByHelper(task.site(), List.of(task.task()), last.person());
 		}
 		this.days.done(day.id(), task.task(), last.done() ? last.person() : null, last.done() ? last.at() : null);
@@ -169,13 +194,13 @@ public class OnTheDay {
 		return LocalDate.ofInstant(this.clock.instant(), day.zone());
 	}
 
-	private WorkdayTask on(WorkdayId workday, TaskId task) {
+	private @Nullable WorkdayTask on(WorkdayId workday, TaskId task) {
 		return this.days.tasks(List.of(workday))
 			.stream()
 			.map(WorkdayTable.TaskRow::task)
 			.filter((one) -> one.task().equals(task))
 			.findFirst()
-			.orElseThrow(() -> new NotThere("There is no task %s on this workday".formatted(task)));
+			.orElse(null);
 	}
 
 	private DayRow locked(WorkdayId workday) {

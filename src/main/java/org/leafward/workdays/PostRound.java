@@ -7,8 +7,8 @@ import java.util.List;
 import org.leafward.accounts.Post;
 import org.leafward.accounts.Post.Handed;
 import org.leafward.accounts.Post.Outcome;
-import org.leafward.workdays.store.MessageTable;
-import org.leafward.workdays.store.MessageTable.MessageRow;
+import org.leafward.workdays.store.DayMailTable;
+import org.leafward.workdays.store.DayMailTable.MessageRow;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.ObjectProvider;
@@ -28,17 +28,20 @@ public class PostRound {
 
 	private static final Duration LEASE = Duration.ofMinutes(10);
 
-	/** After these waits a mail is given up; the last mails of a day have no use later. */
+	/**
+	 * After these waits a mail is given up; the last mails of a day have no use later.
+	 */
 	private static final List<Duration> WAITS = List.of(Duration.ofMinutes(1), Duration.ofMinutes(5),
-			Duration.ofMinutes(15), Duration.ofHours(1), Duration.ofHours(3), Duration.ofHours(6), Duration.ofHours(12));
+			Duration.ofMinutes(15), Duration.ofHours(1), Duration.ofHours(3), Duration.ofHours(6),
+			Duration.ofHours(12));
 
-	private final MessageTable outbox;
+	private final DayMailTable outbox;
 
 	private final ObjectProvider<Post> post;
 
 	private final Clock clock;
 
-	PostRound(MessageTable outbox, ObjectProvider<Post> post, Clock clock) {
+	PostRound(DayMailTable outbox, ObjectProvider<Post> post, Clock clock) {
 		this.outbox = outbox;
 		this.post = post;
 		this.clock = clock;
@@ -62,9 +65,10 @@ public class PostRound {
 				break;
 			}
 			for (MessageRow mail : mails) {
-				finish(mail, way.hand(new Post.Mail(mail.id(), mail.recipient(), mail.name(), mail.subject(),
-						mail.body(), mail.calendar(), mail.method(),
-						(mail.workday() != null) ? mail.workday().toString() : null, mail.createdAt())));
+				finish(mail,
+						way.hand(new Post.Mail(mail.id(), mail.recipient(), mail.name(), mail.subject(), mail.body(),
+								mail.calendar(), mail.method(),
+								(mail.workday() != null) ? mail.workday().toString() : null, mail.createdAt())));
 				tried++;
 			}
 		}

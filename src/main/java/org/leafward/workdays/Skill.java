@@ -6,21 +6,32 @@ package org.leafward.workdays;
 public enum Skill {
 
 	/** Trained with power saws, on the ground. */
-	SAW("saw use"),
+	SAW("saw use", "chain-saw"),
 
 	/** Holds a licence to apply pesticides. */
-	PESTICIDE("pesticide licence"),
+	PESTICIDE("pesticide licence", "pesticide-licence"),
 
 	/** Has a valid course in first aid. */
-	FIRST_AID("first aid"),
+	FIRST_AID("first aid", "first-aid"),
 
 	/** Drives the others or the tools. */
-	DRIVING("driving");
+	DRIVING("driving", "driving");
 
 	private final String words;
 
-	Skill(String words) {
+	private final String code;
+
+	Skill(String words, String code) {
 		this.words = words;
+		this.code = code;
+	}
+
+	/**
+	 * Its name in rules.
+	 * @return for example "first-aid"
+	 */
+	public String code() {
+		return this.code;
 	}
 
 	/**

@@ -242,8 +242,8 @@ public class WorkdayDesk {
 			throw new BadInput("%d minutes are outside 1 to 100,000".formatted(effort), "minutes",
 					"write how long one person would need");
 		}
-		this.table.put(workday, new WorkdayTask(task, now.site(), effort, pinned, now.why(), now.team(), now.stop(),
-				now.done()));
+		this.table.put(workday,
+				new WorkdayTask(task, now.site(), effort, pinned, now.why(), now.team(), now.stop(), now.done()));
 	}
 
 	/**
@@ -263,8 +263,8 @@ public class WorkdayDesk {
 					|| other.state() == WorkdayState.HELD) {
 				throw new BadInput("that is no workday to which it can go", "to", "choose one that is still to come");
 			}
-			this.table.put(to, new WorkdayTask(task, now.site(), now.minutes(), true, "You put it here.", 1, now.stop(),
-					false));
+			this.table.put(to,
+					new WorkdayTask(task, now.site(), now.minutes(), true, "You put it here.", 1, now.stop(), false));
 			tellOfTasks(other);
 		}
 		this.table.removeTask(from, task);

@@ -26,8 +26,8 @@ import org.leafward.care.TaskCalendar;
 import org.leafward.workdays.core.words.MailWords;
 import org.leafward.workdays.store.GroupTable;
 import org.leafward.workdays.store.GroupTable.MemberRow;
-import org.leafward.workdays.store.MessageTable;
-import org.leafward.workdays.store.MessageTable.MessageRow;
+import org.leafward.workdays.store.DayMailTable;
+import org.leafward.workdays.store.DayMailTable.MessageRow;
 import org.leafward.workdays.store.SignUpTable;
 import org.leafward.workdays.store.SignUpTable.Asked;
 import org.leafward.workdays.store.WorkdayTable;
@@ -43,7 +43,7 @@ import org.springframework.stereotype.Component;
 @Component
 class WorkdayMail {
 
-	private final MessageTable outbox;
+	private final DayMailTable outbox;
 
 	private final GroupTable groups;
 
@@ -65,7 +65,7 @@ class WorkdayMail {
 
 	private final String answers;
 
-	WorkdayMail(MessageTable outbox, GroupTable groups, SignUpTable signUps, WorkdayTable days, AnswerTokens tokens,
+	WorkdayMail(DayMailTable outbox, GroupTable groups, SignUpTable signUps, WorkdayTable days, AnswerTokens tokens,
 			People people, TaskCalendar calendar, ObjectProvider<Post> post, Clock clock,
 			@Value("${leafward.base-url}") String baseUrl, @Value("${leafward.workdays.answers:}") String answers) {
 		this.outbox = outbox;
@@ -103,8 +103,8 @@ class WorkdayMail {
 
 	/** Tells all who were asked, or come, that it doesn't take place. */
 	void calledOff(DayRow day, String because, @Nullable String instead) {
-		concerned(day).forEach((person) -> write(day, person, "called-off", (words) -> words.calledOff(because, instead),
-				Invitation.Method.CANCEL));
+		concerned(day).forEach((person) -> write(day, person, "called-off",
+				(words) -> words.calledOff(because, instead), Invitation.Method.CANCEL));
 	}
 
 	/** Takes an invitation back from somebody who left the group. */
@@ -166,14 +166,12 @@ class WorkdayMail {
 		Instant now = this.clock.instant();
 		String token = this.tokens.ask(day.id(), to, now);
 		MailWords.Words words = wording.of(new MailWords(day.groupName(), day.day(), day.begins(), day.ends(),
-				day.meetingPoint(), tasks(day), this.baseUrl + "/w/" + token,
-				this.baseUrl + "/workdays/" + day.id()));
+				day.meetingPoint(), tasks(day), this.baseUrl + "/w/" + token, this.baseUrl + "/workdays/" + day.id()));
 		String address = person.get().mailbox().orElseThrow();
-		String calendar = (method != null) ? InvitationWriter.write(invitation(day, person.get(), address, method,
-				token, words, now)) : null;
-		this.outbox.add(new MessageRow(UUID.randomUUID(), day.group(), day.id(), to, kind, address,
-				person.get().name(), words.subject(), words.body(), calendar, (method != null) ? method.name() : null, 0,
-				now));
+		String calendar = (method != null)
+				? InvitationWriter.write(invitation(day, person.get(), address, method, token, words, now)) : null;
+		this.outbox.add(new MessageRow(UUID.randomUUID(), day.group(), day.id(), to, kind, address, person.get().name(),
+				words.subject(), words.body(), calendar, (method != null) ? method.name() : null, 0, now));
 	}
 
 	private Invitation invitation(DayRow day, Person person, String address, Invitation.Method method, String token,
@@ -203,8 +201,7 @@ class WorkdayMail {
 
 	private List<String> tasks(DayRow day) {
 		List<WorkdayTask> work = this.days.tasks(List.of(day.id())).stream().map(WorkdayTable.TaskRow::task).toList();
-		Map<TaskId, CareTask> known = this.calendar
-			.find(work.stream().map(WorkdayTask::task).toList());
+		Map<TaskId, CareTask> known = this.calendar.find(work.stream().map(WorkdayTask::task).toList());
 		return work.stream()
 			.map((one) -> known.get(one.task()))
 			.filter(Objects::nonNull)

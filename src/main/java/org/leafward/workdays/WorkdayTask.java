@@ -16,6 +16,6 @@ import org.leafward.register.SiteId;
  * @param stop at which of its stops, from 1
  * @param done whether somebody said on the day that it is done
  */
-public record WorkdayTask(TaskId task, SiteId site, int minutes, boolean pinned, @Nullable String why, int team, int stop,
-		boolean done) {
+public record WorkdayTask(TaskId task, SiteId site, int minutes, boolean pinned, @Nullable String why, int team,
+		int stop, boolean done) {
 }

@@ -5,8 +5,8 @@
  * mail.
  */
 @ApplicationModule(displayName = "Workdays",
-		allowedDependencies = { "care", "care :: rule", "register", "climate", "climate :: comfort", "climate :: light", "plants",
-				"accounts", "calendars", "knowledge", "language", "pages", "pages :: print", "measure" })
+		allowedDependencies = { "care", "care :: rule", "register", "climate", "climate :: comfort", "climate :: light",
+				"plants", "accounts", "calendars", "knowledge", "language", "pages", "pages :: print", "measure" })
 @NullMarked
 package org.leafward.workdays;
 

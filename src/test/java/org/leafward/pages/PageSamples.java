@@ -353,6 +353,7 @@ final class PageSamples {
 						choices("", "It doesn’t", "lamps", "under lamps")));
 		all.putAll(CalculatorSamples.all());
 		all.putAll(KeptSamples.all(SITE));
+		all.putAll(WorkdaySamples.all());
 		all.putAll(QuickSamples.all());
 		all.putAll(ListSamples.all(SITE));
 		all.putAll(ReviewSamples.all(SITE));

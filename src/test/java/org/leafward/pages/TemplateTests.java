@@ -60,7 +60,8 @@ class TemplateTests {
 		assertThat(page.select("style, link[rel=stylesheet]:not([href=/css/leafward.css])")).isEmpty();
 		// One page asks the browser something, some change in place; scripts are files.
 		List<String> scripts = name.equals("reminders/push") ? List.of("/js/push.js")
-				: LIVE.contains(name) ? List.of("/js/htmx-2.0.8.min.js", "/js/live.js") : List.of();
+				: name.equals("workdays/checklist") ? List.of("/js/checklist.js")
+						: LIVE.contains(name) ? List.of("/js/htmx-2.0.8.min.js", "/js/live.js") : List.of();
 		assertThat(page.select("script").eachAttr("src")).isEqualTo(scripts);
 		assertThat(page.select("script:not(:empty)")).isEmpty();
 		for (Element element : page.getAllElements()) {

@@ -26,7 +26,7 @@ public final class DemoVisitor {
 			"/observations", "/plantings/new", "/plantings/several", "/thermometer", "/review");
 
 	private static final List<String> FOR_EVERYBODY = List.of("/", "/people", "/sites", "/sites/new", "/stations",
-			"/stations/ZZKBFERROWM", "/stations/NOWHERE", "/subscribe", "/reminders", "/reminders/push",
+			"/stations/ZZKBFERROWM", "/stations/NOWHERE", "/groups", "/subscribe", "/reminders", "/reminders/push",
 			"/reminders/webhook", "/outbox", "/me", "/me/tokens", "/quick", "/county-calendars", "/calculators",
 			"/calculators/water", "/calculators/water?what=bed&area=x&soil=clay", "/calculators/light",
 			"/calculators/light?latitude=42.1&longitude=-91.6&zone=America/Chicago&date=2027-05-20"
@@ -95,6 +95,11 @@ public final class DemoVisitor {
 			page.select("a[href^=/tasks/]").forEach((task) -> tasks.add(task.attr("href")));
 		}
 		pages.addAll(tasks);
+		for (Element link : page("/groups").select("a[href^=/groups/], a[href^=/workdays/]")) {
+			String path = link.attr("href");
+			pages.add(path);
+			pages.add(path + (path.startsWith("/groups/") ? "/me" : "/checklist"));
+		}
 		return pages;
 	}
 

@@ -113,7 +113,7 @@ class SecurityConfiguration {
 	@Bean
 	@Order(3)
 	SecurityFilterChain linkSecurity(HttpSecurity http, RateLimits limits) {
-		return http.securityMatcher("/r/**", "/u/**")
+		return http.securityMatcher("/r/**", "/u/**", "/w/**")
 			.authorizeHttpRequests((requests) -> requests.anyRequest().permitAll())
 			.sessionManagement((sessions) -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
 			.csrf(AbstractHttpConfigurer::disable)
@@ -133,13 +133,13 @@ class SecurityConfiguration {
 		// would open a session for each stranger who reads.
 		http.csrf((csrf) -> csrf.ignoringRequestMatchers(READING)).authorizeHttpRequests((opens) -> {
 			opens
-				.requestMatchers(HttpMethod.GET, "/js/push.js", "/push-worker.js", "/js/live.js",
+				.requestMatchers(HttpMethod.GET, "/js/push.js", "/push-worker.js", "/js/live.js", "/js/checklist.js",
 						"/js/htmx-2.0.8.min.js")
 				.permitAll();
 			opens.requestMatchers("/css/**", "/actuator/health", SIGN_IN, SIGN_IN + "/*", "/error").permitAll();
 			opens.requestMatchers(HttpMethod.GET, "/calculators", "/calculators/*").permitAll();
 			opens.requestMatchers("/quick", "/quick/**", "/regions/map.svg").permitAll();
-			opens.requestMatchers(HttpMethod.GET, "/county-calendars").permitAll();
+			opens.requestMatchers(HttpMethod.GET, "/county-calendars", "/join/*").permitAll();
 			opens.requestMatchers(HttpMethod.POST, READING).permitAll();
 			if (this.demo) {
 				opens.requestMatchers("/people", "/people/*").permitAll();

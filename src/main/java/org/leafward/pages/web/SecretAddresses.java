@@ -22,7 +22,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
 class SecretAddresses extends OncePerRequestFilter {
 
 	/** Also as somebody might misspell them. */
-	private static final Pattern SECRET = Pattern.compile("(?i)/+([fru]|quick/+manage|sign-in/+once)([/;.%].*)?");
+	private static final Pattern SECRET = Pattern.compile("(?i)/+([fruw]|join|quick/+manage|sign-in/+once)([/;.%].*)?");
 
 	@Override
 	protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)

@@ -1,5 +1,6 @@
 package org.leafward.workdays.job;
 
+import org.quartz.CronScheduleBuilder;
 import org.quartz.Job;
 import org.quartz.JobBuilder;
 import org.quartz.JobDetail;
@@ -30,6 +31,21 @@ class WorkdayJobs {
 			.forJob(workdaysPostJob)
 			.withSchedule(SimpleScheduleBuilder.repeatSecondlyForever(POST_SECONDS)
 				.withMisfireHandlingInstructionNextWithRemainingCount())
+			.build();
+	}
+
+	@Bean
+	JobDetail workdaysWatchJob() {
+		return job(WatchJob.class, "workdays-watch");
+	}
+
+	@Bean
+	Trigger workdaysWatchTrigger(JobDetail workdaysWatchJob) {
+		return TriggerBuilder.newTrigger()
+			.withIdentity("workdays-watch-06-and-18")
+			.forJob(workdaysWatchJob)
+			.withSchedule(
+					CronScheduleBuilder.cronSchedule("0 0 6,18 * * ?").withMisfireHandlingInstructionFireAndProceed())
 			.build();
 	}
 

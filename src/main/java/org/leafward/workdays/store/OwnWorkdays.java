@@ -66,7 +66,8 @@ class OwnWorkdays implements PersonalData {
 	@Override
 	public void forget(PersonId person) {
 		update("""
-				delete from workdays.stop where site in (select site from workdays.group_site where owner = ?)""", person);
+				delete from workdays.stop where site in (select site from workdays.group_site where owner = ?)""",
+				person);
 		update("""
 				delete from workdays.workday_task where site in (select site from workdays.group_site where owner = ?)""",
 				person);
@@ -92,7 +93,8 @@ class OwnWorkdays implements PersonalData {
 		for (String column : List.of("mark set person_id", "message set person_id", "group_site set owner",
 				"invitation set made_by", "workday_task set done_by")) {
 			this.database
-				.sql("update workdays.%s = ? where %s = ?".formatted(column, column.substring(column.lastIndexOf(' ') + 1)))
+				.sql("update workdays.%s = ? where %s = ?".formatted(column,
+						column.substring(column.lastIndexOf(' ') + 1)))
 				.params(into.value(), from.value())
 				.update();
 		}

@@ -76,7 +76,8 @@ public class SignUpTable {
 	 * @return pairs of both
 	 */
 	public Set<Asked> asked(Collection<WorkdayId> workdays, Collection<PersonId> people) {
-		return this.database.sql("select workday, person_id from workdays.asked where workday = any(?) and person_id = any(?)")
+		return this.database
+			.sql("select workday, person_id from workdays.asked where workday = any(?) and person_id = any(?)")
 			.params(workdays.stream().map(WorkdayId::value).toArray(UUID[]::new),
 					people.stream().map(PersonId::value).toArray(UUID[]::new))
 			.query((row, number) -> new Asked(new WorkdayId(row.getObject(1, UUID.class)),
@@ -122,7 +123,8 @@ public class SignUpTable {
 		@Nullable Integer minutes = row.getObject("minutes", Integer.class);
 		return new SignUp(new WorkdayId(row.getObject("workday", UUID.class)),
 				new PersonId(row.getObject("person_id", UUID.class)), SignUpState.valueOf(row.getString("state")),
-				row.getInt("children"), row.getBoolean("guardian"), row.getObject("since", OffsetDateTime.class).toInstant(), minutes);
+				row.getInt("children"), row.getBoolean("guardian"),
+				row.getObject("since", OffsetDateTime.class).toInstant(), minutes);
 	}
 
 }

@@ -4,9 +4,9 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import org.leafward.register.PlantingId;
 import org.leafward.register.SiteId;
+import org.leafward.workdays.WalkStop;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -20,22 +20,13 @@ public class StopTable {
 		this.database = database;
 	}
 
-	/**
-	 * Where a planting stands.
-	 *
-	 * @param place where it comes in the walk, from 1
-	 * @param square in which square of the sketch, 0 to 47; null for none
-	 */
-	public record StopRow(int place, @Nullable Integer square) {
-	}
-
-	public Map<PlantingId, StopRow> of(SiteId site) {
-		Map<PlantingId, StopRow> stops = new HashMap<>();
+	public Map<PlantingId, WalkStop> of(SiteId site) {
+		Map<PlantingId, WalkStop> stops = new HashMap<>();
 		this.database.sql("select planting, place, square from workdays.stop where site = ?")
 			.param(site.value())
 			.query((row) -> {
 				stops.put(new PlantingId(row.getObject("planting", UUID.class)),
-						new StopRow(row.getInt("place"), row.getObject("square", Integer.class)));
+						new WalkStop(row.getInt("place"), row.getObject("square", Integer.class)));
 			});
 		return stops;
 	}
@@ -45,7 +36,7 @@ public class StopTable {
 	 * @param site where
 	 * @param stops by planting
 	 */
-	public void put(SiteId site, Map<PlantingId, StopRow> stops) {
+	public void put(SiteId site, Map<PlantingId, WalkStop> stops) {
 		this.database.sql("delete from workdays.stop where site = ?").param(site.value()).update();
 		stops.forEach((planting, stop) -> this.database
 			.sql("insert into workdays.stop (site, planting, place, square) values (?, ?, ?, ?)")

@@ -74,9 +74,9 @@ public class WorkdayTable {
 	 * @param places places that are taken; not written
 	 * @param waiting people who wait; not written
 	 */
-	public record DayRow(WorkdayId id, GroupId group, String groupName, LocalDate day, LocalTime begins,
-			LocalTime ends, ZoneId zone, String meetingPoint, int capacity, WorkdayState state, int sequence,
-			boolean locked, @Nullable LocalDate rainDay, @Nullable String calledOffBecause, @Nullable String warned,
+	public record DayRow(WorkdayId id, GroupId group, String groupName, LocalDate day, LocalTime begins, LocalTime ends,
+			ZoneId zone, String meetingPoint, int capacity, WorkdayState state, int sequence, boolean locked,
+			@Nullable LocalDate rainDay, @Nullable String calledOffBecause, @Nullable String warned,
 			@Nullable Instant thankedAt, Instant createdAt, Instant changedAt, int places, int waiting) {
 	}
 
@@ -104,11 +104,10 @@ public class WorkdayTable {
 	 * @return by day and beginning, at most 500
 	 */
 	public List<DayRow> ofGroups(Collection<GroupId> groups, DayWindow window, boolean proposed) {
-		return this.database
-			.sql(DAY + """
-					where group_id = any(?) and day between ? and ? and (? or state <> 'PROPOSED')
-					order by day, workday.begins, workday.id limit ?
-					""")
+		return this.database.sql(DAY + """
+				where group_id = any(?) and day between ? and ? and (? or state <> 'PROPOSED')
+				order by day, workday.begins, workday.id limit ?
+				""")
 			.params(groups.stream().map(GroupId::value).toArray(UUID[]::new), window.from(), window.to(), proposed,
 					MOST)
 			.query(WorkdayTable::day)
@@ -135,8 +134,10 @@ public class WorkdayTable {
 				ZoneId.of(row.getString("zone")), row.getString("meeting_point"), row.getInt("capacity"),
 				WorkdayState.valueOf(row.getString("state")), row.getInt("sequence"), row.getBoolean("locked"),
 				row.getObject("rain_day", LocalDate.class), row.getString("called_off_because"),
-				row.getString("warned"), instant(row, "thanked_at"), row.getObject("created_at", OffsetDateTime.class).toInstant(),
-				row.getObject("changed_at", OffsetDateTime.class).toInstant(), row.getInt("places"), row.getInt("waiting"));
+				row.getString("warned"), instant(row, "thanked_at"),
+				row.getObject("created_at", OffsetDateTime.class).toInstant(),
+				row.getObject("changed_at", OffsetDateTime.class).toInstant(), row.getInt("places"),
+				row.getInt("waiting"));
 	}
 
 	static @Nullable Instant instant(ResultSet row, String column) throws SQLException {
@@ -165,6 +166,15 @@ public class WorkdayTable {
 					(day.thankedAt() != null) ? day.thankedAt().atOffset(ZoneOffset.UTC) : null,
 					day.createdAt().atOffset(ZoneOffset.UTC), day.changedAt().atOffset(ZoneOffset.UTC)))
 			.update();
+	}
+
+	/**
+	 * Notes what those who lead were warned of; nobody else sees it.
+	 * @param workday which
+	 * @param what a code
+	 */
+	public void warned(WorkdayId workday, String what) {
+		this.database.sql("update workdays.workday set warned = ? where id = ?").params(what, workday.value()).update();
 	}
 
 	public void remove(WorkdayId workday) {
@@ -233,9 +243,10 @@ public class WorkdayTable {
 	 * @return whether the task is on that workday
 	 */
 	public boolean done(WorkdayId workday, TaskId task, @Nullable PersonId by, @Nullable Instant at) {
-		return this.database.sql("update workdays.workday_task set done_by = ?, done_at = ? where workday = ? and task = ?")
-			.params(Arrays.asList((by != null) ? by.value() : null,
-					(at != null) ? at.atOffset(ZoneOffset.UTC) : null, workday.value(), task.value()))
+		return this.database
+			.sql("update workdays.workday_task set done_by = ?, done_at = ? where workday = ? and task = ?")
+			.params(Arrays.asList((by != null) ? by.value() : null, (at != null) ? at.atOffset(ZoneOffset.UTC) : null,
+					workday.value(), task.value()))
 			.update() == 1;
 	}
 
@@ -249,7 +260,10 @@ public class WorkdayTable {
 		return this.database.sql("""
 				select task from workdays.workday_task join workdays.workday on workday.id = workday_task.workday
 				where group_id = ? and day >= ? and state = 'FIXED'
-				""").params(group.value(), from).query((row, number) -> new TaskId(row.getObject(1, UUID.class))).list();
+				""")
+			.params(group.value(), from)
+			.query((row, number) -> new TaskId(row.getObject(1, UUID.class)))
+			.list();
 	}
 
 	/**

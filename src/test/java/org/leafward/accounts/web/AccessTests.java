@@ -62,7 +62,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 		"spring.quartz.auto-startup=false" })
 @AutoConfigureMockMvc
 @ContextConfiguration(initializers = TestDatabase.class)
-@Import(AccessThings.class)
+@Import({ AccessThings.class, AccessGroups.class })
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class AccessTests {
 

@@ -113,12 +113,14 @@ class AccessThings {
 
 	private final KeptCalculations kept;
 
+	private final AccessGroups together;
+
 	private int made;
 
 	AccessThings(Register register, People people, Waterings waterings, SoilTests soilTests, CareLog log,
 			PhenologyLog phenology, TaskCalendar calendar, Feeds feeds, Stations stations, TokenTable tokens,
 			JdbcClient database, Clock clock, PackHistory packs, SignedLinks links, Calculations calculations,
-			KeptCalculations kept) {
+			KeptCalculations kept, AccessGroups together) {
 		this.register = register;
 		this.people = people;
 		this.waterings = waterings;
@@ -135,6 +137,7 @@ class AccessThings {
 		this.links = links;
 		this.calculations = calculations;
 		this.kept = kept;
+		this.together = together;
 	}
 
 	/**
@@ -316,9 +319,10 @@ class AccessThings {
 	 */
 	String address(String method, String pattern, Having of) {
 		boolean ends = ENDS_SOMETHING.matcher(method + " " + pattern).matches() && !pattern.startsWith("/tasks");
+		boolean changes = method.equals("POST");
 		String path = pattern;
 		for (Matcher next = VARIABLE.matcher(path); next.find(); next = VARIABLE.matcher(path)) {
-			String value = value(next.group(1), of, ends);
+			String value = value(next.group(1), of, ends, changes);
 			path = path.substring(0, next.end(1)) + "/" + value + path.substring(next.end());
 		}
 		return path.replace("/**", "/anything");
@@ -333,7 +337,7 @@ class AccessThings {
 			.orElseThrow();
 	}
 
-	private String value(String before, Having having, boolean ends) {
+	private String value(String before, Having having, boolean ends, boolean changes) {
 		return switch (before) {
 			case "sites" -> having.site().toString();
 			case "plantings" -> (ends ? planting(having.site()) : having.planting()).toString();
@@ -352,6 +356,8 @@ class AccessThings {
 			case "u" -> end(this.links.stop(having.owner(), "mail", Series.SINGLE));
 			case "outbox" -> having.mail().toString();
 			case "post-room" -> refused(having).toString();
+			case "groups", "workdays", "members", "links", "join", "w" ->
+				this.together.value(before, having.owner(), having.site(), changes);
 			case "keep" -> "water";
 			case "kept" -> kept(having).toString();
 			case "tokens" -> (ends ? token(having.owner()) : having.token()).toString();

@@ -45,7 +45,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 @SpringBootTest(properties = "spring.quartz.auto-startup=false")
 @AutoConfigureMockMvc
 @ContextConfiguration(initializers = TestDatabase.class)
-@Import(AccessThings.class)
+@Import({ AccessThings.class, AccessGroups.class })
 class SpecialistSightTests {
 
 	private static int counter;

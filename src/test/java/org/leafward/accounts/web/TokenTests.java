@@ -54,7 +54,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 		"spring.quartz.auto-startup=false" })
 @AutoConfigureMockMvc
 @ContextConfiguration(initializers = TestDatabase.class)
-@Import(AccessThings.class)
+@Import({ AccessThings.class, AccessGroups.class })
 class TokenTests {
 
 	static final String OPERATOR = "another-token-for-tests-0123456789";

@@ -28,10 +28,10 @@ import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Service;
 
 /**
- * Reads answers to invitations from a mailbox by IMAP (RFC 9051), if one is set up. A mail
- * is marked as seen once it was looked at, whatever it was, and never deleted: the mailbox
- * is the operator's. Mails come from strangers, so their number, size and depth are
- * bounded, and who they say they are from isn't asked.
+ * Reads answers to invitations from a mailbox by IMAP (RFC 9051), if one is set up. A
+ * mail is marked as seen once it was looked at, whatever it was, and never deleted: the
+ * mailbox is the operator's. Mails come from strangers, so their number, size and depth
+ * are bounded, and who they say they are from isn't asked.
  */
 @Service
 public class AnswerBox {
@@ -67,7 +67,8 @@ public class AnswerBox {
 	private final String folder;
 
 	AnswerBox(ObjectProvider<MailedAnswers> takers, @Value("${leafward.answers.imap.host:}") String host,
-			@Value("${leafward.answers.imap.port:993}") int port, @Value("${leafward.answers.imap.tls:true}") boolean tls,
+			@Value("${leafward.answers.imap.port:993}") int port,
+			@Value("${leafward.answers.imap.tls:true}") boolean tls,
 			@Value("${leafward.answers.imap.username:}") String user,
 			@Value("${leafward.answers.imap.password:}") String password,
 			@Value("${leafward.answers.imap.folder:INBOX}") String folder) {
@@ -130,8 +131,7 @@ public class AnswerBox {
 				return false;
 			}
 			Optional<String> calendar = calendar(mail, 0);
-			return calendar.isPresent()
-					&& this.takers.stream().anyMatch((taker) -> taker.take(token, calendar.get()));
+			return calendar.isPresent() && this.takers.stream().anyMatch((taker) -> taker.take(token, calendar.get()));
 		}
 		catch (MessagingException | IOException | RuntimeException ex) {
 			LOG.info("a mail among the answers could not be read: {}", ex.getClass().getSimpleName());

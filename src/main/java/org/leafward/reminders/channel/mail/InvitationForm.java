@@ -23,8 +23,8 @@ import org.leafward.reminders.core.OneLine;
 
 /**
  * Writes a mail of another module, with its invitation if it has one (RFC 6047): text,
- * HTML and calendar side by side, and the calendar once more as a file. Programs differ in
- * which of the two they take for an invitation; none was found that is misled by both.
+ * HTML and calendar side by side, and the calendar once more as a file. Programs differ
+ * in which of the two they take for an invitation; none was found that is misled by both.
  */
 final class InvitationForm {
 
@@ -50,8 +50,8 @@ final class InvitationForm {
 		MessageText words = new MessageText(mail.subject(), mail.text(), MailedLetters.html(mail.text()),
 				mail.subject(), "", "{}");
 		MimeForm.write(new Message(mail.id(), NOBODY, Wishes.MAIL, Series.SINGLE, settings.from().line(), mail.to(),
-				OneLine.of(mail.name()), words, null, identifier, MessageState.WAITING, mail.writtenAt(), null, null, 0),
-				message, settings.replyTo());
+				OneLine.of(mail.name()), words, null, identifier, MessageState.WAITING, mail.writtenAt(), null, null,
+				0), message, settings.replyTo());
 		if (mail.calendar() != null && mail.method() != null) {
 			add(message, mail.calendar(), mail.method());
 		}
@@ -80,8 +80,7 @@ final class InvitationForm {
 
 	private static MimeBodyPart part(String calendar, String type) throws MessagingException {
 		MimeBodyPart part = new MimeBodyPart();
-		part.setDataHandler(
-				new DataHandler(new ByteArrayDataSource(calendar.getBytes(StandardCharsets.UTF_8), type)));
+		part.setDataHandler(new DataHandler(new ByteArrayDataSource(calendar.getBytes(StandardCharsets.UTF_8), type)));
 		part.setHeader("Content-Type", type);
 		// Whatever else breaks a line on its way, no line of a calendar may change.
 		part.setHeader("Content-Transfer-Encoding", "base64");

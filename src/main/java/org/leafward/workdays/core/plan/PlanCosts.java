@@ -9,7 +9,7 @@ package org.leafward.workdays.core.plan;
  * one
  * @param team points for each team that goes out, as somebody has to lead it
  * @param travelMinute points for each minute that a team is on its way
- * @param moved points for a task that was on another day before
+ * @param moved points for a task that was on another day before: people know the plan
  * @param newDay points more for a day that wasn't planned before
  */
 public record PlanCosts(int workday, int team, int travelMinute, int moved, int newDay) {
@@ -17,8 +17,11 @@ public record PlanCosts(int workday, int team, int travelMinute, int moved, int 
 	/** Points for one step of importance. */
 	public static final int IMPORTANCE = 10;
 
-	/** A day is worth three tasks of middling importance. */
-	public static final PlanCosts USUAL = new PlanCosts(1500, 200, 2, 40, 300);
+	/**
+	 * One task whose neglect does harm (importance 95 and up) calls a day with one team,
+	 * otherwise it takes two or more.
+	 */
+	public static final PlanCosts USUAL = new PlanCosts(800, 150, 2, 200, 400);
 
 	public PlanCosts {
 		if (workday < 0 || team < 0 || travelMinute < 0 || moved < 0 || newDay < 0

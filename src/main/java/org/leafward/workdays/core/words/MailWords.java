@@ -92,7 +92,8 @@ public record MailWords(String group, LocalDate day, LocalTime begins, LocalTime
 	public Words placeFree() {
 		return new Words("You have a place: workday on %s, %s".formatted(on(), this.group),
 				("A place came free, and it is yours.\n\n%s\n\n%sCan’t you come after all? Then say so, so that the next "
-						+ "one gets it:\n\n%s%s").formatted(when(), work(), this.answer, end()));
+						+ "one gets it:\n\n%s%s")
+					.formatted(when(), work(), this.answer, end()));
 	}
 
 	/**
@@ -103,14 +104,15 @@ public record MailWords(String group, LocalDate day, LocalTime begins, LocalTime
 	 */
 	public Words calledOff(String because, @Nullable String instead) {
 		return new Words("Called off: workday on %s, %s".formatted(on(), this.group),
-				"The workday of %s on %s is called off: please don’t come.\n\n%s%s%s".formatted(this.group, on(), because,
-						(instead != null) ? "\n\n" + instead : "", end()));
+				"The workday of %s on %s is called off: please don’t come.\n\n%s%s%s".formatted(this.group, on(),
+						because, (instead != null) ? "\n\n" + instead : "", end()));
 	}
 
 	public Words left() {
 		return new Words("No longer for you: workday on %s, %s".formatted(on(), this.group),
 				("You no longer belong to %s, so its workday on %s is taken out of your calendar. Thank you for the time "
-						+ "that you gave.\n").formatted(this.group, on()));
+						+ "that you gave.\n")
+					.formatted(this.group, on()));
 	}
 
 	/**
@@ -121,7 +123,8 @@ public record MailWords(String group, LocalDate day, LocalTime begins, LocalTime
 	 */
 	public Words thanks(int minutes, int done) {
 		String worked = (minutes > 0) ? " We noted %s for you.".formatted(hours(minutes)) : "";
-		String tasks = (done == 1) ? "One task is" : (done == 0) ? "Nothing could be finished; the work is" : done + " tasks are";
+		String tasks = (done == 1) ? "One task is"
+				: (done == 0) ? "Nothing could be finished; the work is" : done + " tasks are";
 		return new Words("Thank you for %s: %s".formatted(on(), this.group),
 				"Thank you for working with %s on %s. %s %s.%s Is that not right? Tell those who lead the group.%s"
 					.formatted(this.group, on(), tasks, (done == 0) ? "still in the plan" : "done", worked, end()));

@@ -22,11 +22,11 @@ import org.springframework.stereotype.Repository;
  * which they were written, so that a late invitation can't overtake its end.
  */
 @Repository
-public class MessageTable {
+public class DayMailTable {
 
 	private final JdbcClient database;
 
-	MessageTable(JdbcClient database) {
+	DayMailTable(JdbcClient database) {
 		this.database = database;
 	}
 
@@ -53,11 +53,12 @@ public class MessageTable {
 	}
 
 	public void add(MessageRow mail) {
-		this.database.sql("""
-				insert into workdays.message (id, group_id, workday, person_id, kind, recipient, recipient_name, subject,
-					body, calendar, method, state, next_try_at, created_at)
-				values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'WAITING', ?, ?)
-				""")
+		this.database
+			.sql("""
+					insert into workdays.message (id, group_id, workday, person_id, kind, recipient, recipient_name, subject,
+						body, calendar, method, state, next_try_at, created_at)
+					values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'WAITING', ?, ?)
+					""")
 			.params(Arrays.asList(mail.id(), mail.group().value(),
 					(mail.workday() != null) ? mail.workday().value() : null, mail.person().value(), mail.kind(),
 					mail.recipient(), mail.name(), mail.subject(), mail.body(), mail.calendar(), mail.method(),
@@ -87,12 +88,13 @@ public class MessageTable {
 				""")
 			.params(now.atOffset(ZoneOffset.UTC), now.atOffset(ZoneOffset.UTC), most,
 					now.plus(lease).atOffset(ZoneOffset.UTC))
-			.query(MessageTable::message)
+			.query(DayMailTable::message)
 			.list();
 	}
 
 	/**
-	 * Writes down what came of a mail.
+	 * Writes down what came of a mail. What is done with loses its words: they hold a
+	 * link that answers for somebody.
 	 * @param id which
 	 * @param state SENT, KEPT, FAILED, or WAITING for another try
 	 * @param because why not; null when it was sent
@@ -102,11 +104,14 @@ public class MessageTable {
 	public void finish(UUID id, String state, @Nullable String because, Instant now, Instant next) {
 		this.database.sql("""
 				update workdays.message set state = ?, because = ?, claimed_until = null, next_try_at = ?,
-					sent_at = case when ? = 'SENT' then ?::timestamptz else sent_at end
+					sent_at = case when ? = 'SENT' then ?::timestamptz else sent_at end,
+					body = case when ? = 'WAITING' then body else '' end,
+					calendar = case when ? = 'WAITING' then calendar end,
+					method = case when ? = 'WAITING' then method end
 				where id = ?
 				""")
-			.params(Arrays.asList(state, because, next.atOffset(ZoneOffset.UTC), state,
-					now.atOffset(ZoneOffset.UTC), id))
+			.params(Arrays.asList(state, because, next.atOffset(ZoneOffset.UTC), state, now.atOffset(ZoneOffset.UTC),
+					state, state, state, id))
 			.update();
 	}
 
@@ -118,7 +123,7 @@ public class MessageTable {
 	public List<MessageRow> of(WorkdayId workday) {
 		return this.database.sql("select * from workdays.message where workday = ? order by number desc limit 200")
 			.param(workday.value())
-			.query(MessageTable::message)
+			.query(DayMailTable::message)
 			.list();
 	}
 
@@ -137,11 +142,10 @@ public class MessageTable {
 	private static MessageRow message(ResultSet row, int number) throws SQLException {
 		UUID workday = row.getObject("workday", UUID.class);
 		return new MessageRow(row.getObject("id", UUID.class), new GroupId(row.getObject("group_id", UUID.class)),
-				(workday != null) ? new WorkdayId(workday) : null,
-				new PersonId(row.getObject("person_id", UUID.class)), row.getString("kind"),
-				row.getString("recipient"), row.getString("recipient_name"), row.getString("subject"),
-				row.getString("body"), row.getString("calendar"), row.getString("method"), row.getInt("tries"),
-				row.getObject("created_at", OffsetDateTime.class).toInstant());
+				(workday != null) ? new WorkdayId(workday) : null, new PersonId(row.getObject("person_id", UUID.class)),
+				row.getString("kind"), row.getString("recipient"), row.getString("recipient_name"),
+				row.getString("subject"), row.getString("body"), row.getString("calendar"), row.getString("method"),
+				row.getInt("tries"), row.getObject("created_at", OffsetDateTime.class).toInstant());
 	}
 
 }

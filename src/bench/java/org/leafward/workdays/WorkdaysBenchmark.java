@@ -1,0 +1,42 @@
+package org.leafward.workdays;
+
+import java.lang.management.ManagementFactory;
+import java.util.Locale;
+import org.leafward.workdays.core.board.Board;
+import org.leafward.workdays.core.board.RelaxedBound;
+import org.leafward.workdays.core.plan.CrewPlan;
+import org.leafward.workdays.core.plan.CrewProblem;
+import org.leafward.workdays.solver.SearchPlanner;
+
+/**
+ * Plans the ten recorded cases and proves how good the plans are; writes the lines of
+ * {@code workdays/recorded.csv}. Arguments: steps of the bound (80), combinations of
+ * dates (12).
+ */
+public final class WorkdaysBenchmark {
+
+	private WorkdaysBenchmark() {
+	}
+
+	public static void main(String[] arguments) {
+		int rounds = (arguments.length > 0) ? Integer.parseInt(arguments[0]) : 80;
+		int leaves = (arguments.length > 1) ? Integer.parseInt(arguments[1]) : 12;
+		new SearchPlanner().plan(CrewCases.of(CrewCases.RECORDED.get(0)));
+		System.out.println("case,crc32,points,bound,gap_pct,days,placed,tasks,wall_s,cpu_s");
+		for (CrewCases.Shape shape : CrewCases.RECORDED) {
+			CrewProblem problem = CrewCases.of(shape);
+			long wall = System.nanoTime();
+			long cpu = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+			CrewPlan plan = new SearchPlanner().plan(problem);
+			double wallSeconds = (System.nanoTime() - wall) / 1e9;
+			double cpuSeconds = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) / 1e9;
+			double bound = RelaxedBound.of(new Board(problem), plan.points(), CrewCases.pinsKept(problem, plan), rounds,
+					leaves);
+			System.out.println(String.format(Locale.ROOT, "%s,%s,%d,%.0f,%.2f,%d,%d,%d,%.1f,%.1f",
+					shape.name().replace(",", ""), CrewCases.fingerprint(problem), plan.points(), Math.floor(bound + 1e-6),
+					100 * (bound - plan.points()) / bound, plan.workdays().size(), plan.days().size(), shape.tasks(),
+					wallSeconds, cpuSeconds));
+		}
+	}
+
+}

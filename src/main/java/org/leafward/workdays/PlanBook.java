@@ -1,0 +1,130 @@
+package org.leafward.workdays;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.leafward.care.CareTask;
+import org.leafward.care.TaskCalendar;
+import org.leafward.care.TaskId;
+import org.leafward.care.TaskKind;
+import org.leafward.care.TaskState;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.DayWindow;
+import org.leafward.measure.DayWords;
+import org.leafward.measure.NotThere;
+import org.leafward.register.Planting;
+import org.leafward.register.Register;
+import org.leafward.workdays.store.WorkdayTable;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** What the last plan of a group left over, and how it comes onto a day by hand. */
+@Service
+public class PlanBook {
+
+	private final WorkdayTable table;
+
+	private final WorkdayDesk desk;
+
+	private final TaskCalendar calendar;
+
+	private final Register register;
+
+	private final Efforts efforts;
+
+	PlanBook(WorkdayTable table, WorkdayDesk desk, TaskCalendar calendar, Register register, Efforts efforts) {
+		this.table = table;
+		this.desk = desk;
+		this.calendar = calendar;
+		this.register = register;
+		this.efforts = efforts;
+	}
+
+	/**
+	 * Tasks without a day.
+	 * @param group whose
+	 * @return why each has none
+	 */
+	public Map<TaskId, String> leftOver(GroupId group) {
+		return this.table.leftOver(group);
+	}
+
+	/**
+	 * Puts a task that was left over onto a day, where it stays.
+	 * @param group whose
+	 * @param day one of its workdays
+	 * @param id which
+	 * @throws BadInput when the day lies outside of the task's window
+	 */
+	@Transactional
+	public void place(Group group, Workday day, TaskId id) {
+		Map<TaskId, String> left = new LinkedHashMap<>(leftOver(group.id()));
+		CareTask task = this.calendar.find(id)
+			.filter((one) -> left.containsKey(id)
+					&& group.sites().stream().anyMatch((site) -> site.site().equals(one.site())))
+			.orElseThrow(() -> new NotThere("There is no task %s left over".formatted(id)));
+		if (!day.group().equals(group.id()) || !task.window().contains(day.day())) {
+			throw new BadInput("the workday lies outside of the days on which this makes sense", "to",
+					"choose another workday, or leave it to the garden's owner");
+		}
+		Planting planting = (task.planting() != null) ? this.register.find(task.planting()).orElse(null) : null;
+		this.desk.addTask(day.id(), new WorkdayTask(id, task.site(), this.efforts.of(task, planting).minutes(), true,
+				"You put it here.", 1, 1, false));
+		left.remove(id);
+		this.table.leaveOver(group.id(), left);
+	}
+
+	/**
+	 * Fills a proposed day with open tasks whose windows hold it: those that end first,
+	 * until those who can come have enough to do. A plan weighs days against each other;
+	 * this looks at one.
+	 * @param group whose
+	 * @param day one of its proposed workdays
+	 * @return how many tasks came onto it
+	 */
+	@Transactional
+	public int fill(Group group, Workday day) {
+		int people = (int) group.members().stream().filter((one) -> one.free(day.day())).count();
+		int minutes = (day.ends().toSecondOfDay() - day.begins().toSecondOfDay()) / 60;
+		int room = Math.min(people, day.capacity()) * minutes
+				- day.tasks().stream().mapToInt(WorkdayTask::minutes).sum();
+		Set<TaskId> taken = new HashSet<>(this.table.taken(group.id(), day.day()));
+		day.tasks().forEach((one) -> taken.add(one.task()));
+		List<CareTask> open = new ArrayList<>();
+		for (GroupSite site : group.sites()) {
+			this.calendar.ofSite(site.site(), DayWindow.of(day.day()))
+				.stream()
+				.filter((task) -> task.kind() == TaskKind.DO && task.state() == TaskState.PLANNED
+						&& !taken.contains(task.id()))
+				.forEach(open::add);
+		}
+		open.sort(Comparator.comparing((CareTask task) -> task.window().to())
+			.thenComparing((task) -> task.id().toString()));
+		Set<String> skills = group.members()
+			.stream()
+			.filter((one) -> one.free(day.day()))
+			.flatMap((one) -> one.skills().stream())
+			.map(Skill::code)
+			.collect(Collectors.toSet());
+		int placed = 0;
+		for (CareTask task : open) {
+			Planting planting = (task.planting() != null) ? this.register.find(task.planting()).orElse(null) : null;
+			Efforts.Ask effort = this.efforts.of(task, planting);
+			if (effort.minutes() <= room && skills.containsAll(effort.skills())) {
+				this.desk.addTask(day.id(),
+						new WorkdayTask(task.id(), task.site(), effort.minutes(), false,
+								"It can be done on this day, and until %s.".formatted(DayWords.of(task.window().to())),
+								1, 1, false));
+				room -= effort.minutes();
+				placed++;
+			}
+		}
+		return placed;
+	}
+
+}

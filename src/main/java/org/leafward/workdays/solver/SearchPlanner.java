@@ -1,0 +1,123 @@
+package org.leafward.workdays.solver;
+
+import ai.timefold.solver.core.api.solver.SolverFactory;
+import ai.timefold.solver.core.config.heuristic.selector.move.composite.UnionMoveSelectorConfig;
+import ai.timefold.solver.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
+import ai.timefold.solver.core.config.heuristic.selector.move.generic.ChangeMoveSelectorConfig;
+import ai.timefold.solver.core.config.heuristic.selector.move.generic.SwapMoveSelectorConfig;
+import ai.timefold.solver.core.config.localsearch.LocalSearchPhaseConfig;
+import ai.timefold.solver.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
+import ai.timefold.solver.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import ai.timefold.solver.core.config.score.director.ScoreDirectorFactoryConfig;
+import ai.timefold.solver.core.config.solver.EnvironmentMode;
+import ai.timefold.solver.core.config.solver.SolverConfig;
+import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.leafward.workdays.core.board.Board;
+import org.leafward.workdays.core.board.GreedyStart;
+import org.leafward.workdays.core.board.PlanReport;
+import org.leafward.workdays.core.board.Refill;
+import org.leafward.workdays.core.board.Standing;
+import org.leafward.workdays.core.plan.CrewPlan;
+import org.leafward.workdays.core.plan.CrewPlanner;
+import org.leafward.workdays.core.plan.CrewProblem;
+import org.springframework.stereotype.Component;
+
+/**
+ * Local search (late acceptance) from a greedy start. It ends after a number of moves and
+ * not after a time, so that the same problem has the same plan on any machine; only on
+ * one that is very much slower than usual the clock ends it before.
+ */
+@Component
+public class SearchPlanner implements CrewPlanner {
+
+	/** Moves for each task, and in all. */
+	private static final int MOVES_A_TASK = 1000;
+
+	private static final int LEAST_MOVES = 15_000;
+
+	private static final int MOST_MOVES = 250_000;
+
+	/** A plan is accepted that is no worse than the one some steps ago; few were best. */
+	private static final int LATE = 8;
+
+	private static final Duration LONGEST = Duration.ofSeconds(60);
+
+	private final long factor;
+
+	/** The planner as it is used. */
+	public SearchPlanner() {
+		this(1);
+	}
+
+	/**
+	 * A planner that takes its time.
+	 * @param factor how many times as many moves, 1 and up
+	 */
+	SearchPlanner(long factor) {
+		this.factor = factor;
+	}
+
+	@Override
+	public CrewPlan plan(CrewProblem problem) {
+		return PlanReport.of(solve(new Board(problem)));
+	}
+
+	/**
+	 * Fills a board.
+	 * @param board the problem
+	 * @return the best that was found; it can be carried out
+	 */
+	Standing solve(Board board) {
+		Standing standing = new Standing(board);
+		GreedyStart.fill(standing);
+		List<TaskPlace> places = new ArrayList<>();
+		for (int task = 0; task < board.tasks(); task++) {
+			int[] slots = board.admission(task).slots();
+			if (slots.length > 0) {
+				int now = standing.slotOf(task);
+				places.add(new TaskPlace(task, board.siteOf(task),
+						Arrays.stream(slots).mapToObj(board.slots()::get).toList(),
+						(now >= 0) ? board.slots().get(now) : null));
+			}
+		}
+		if (places.isEmpty()) {
+			return standing;
+		}
+		long moves = this.factor * Math.max(LEAST_MOVES, Math.min(MOST_MOVES, (long) MOVES_A_TASK * places.size()));
+		Table best = SolverFactory.<Table>create(config(board.problem().seed(), moves))
+			.buildSolver()
+			.solve(new Table(places, new Table.Bench(new Standing(board))));
+		Standing found = new Standing(board);
+		best.getPlaces().forEach((place) -> found.put(place.getTask(), place.number()));
+		new Refill(found).fit();
+		return found;
+	}
+
+	private static SolverConfig config(long seed, long moves) {
+		ChangeMoveSelectorConfig change = new ChangeMoveSelectorConfig();
+		change.setFixedProbabilityWeight(1.0);
+		SwapMoveSelectorConfig swap = new SwapMoveSelectorConfig();
+		swap.setFixedProbabilityWeight(0.5);
+		MoveIteratorFactoryConfig blocks = new MoveIteratorFactoryConfig()
+			.withMoveIteratorFactoryClass(BlockMoves.class);
+		blocks.setFixedProbabilityWeight(0.2);
+		MoveIteratorFactoryConfig days = new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(DayMoves.class);
+		days.setFixedProbabilityWeight(1.0);
+		return new SolverConfig().withSolutionClass(Table.class)
+			.withEntityClasses(TaskPlace.class)
+			.withEnvironmentMode(EnvironmentMode.NO_ASSERT)
+			.withRandomSeed(seed)
+			.withScoreDirectorFactory(
+					new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(StandingScore.class))
+			.withTerminationConfig(new TerminationConfig().withMoveCountLimit(moves).withSpentLimit(LONGEST))
+			.withPhases(new LocalSearchPhaseConfig()
+				.withMoveSelectorConfig(new UnionMoveSelectorConfig(List.of(change, swap, blocks, days)))
+				.withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE))
+				.withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1)));
+	}
+
+}

@@ -1,0 +1,40 @@
+package org.leafward.workdays.web;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.Given;
+
+/** Hours as people write them. */
+final class Hours {
+
+	private static final int MINUTES = 60;
+
+	private Hours() {
+	}
+
+	static String text(int minutes) {
+		return BigDecimal.valueOf(minutes)
+			.divide(BigDecimal.valueOf(MINUTES), 2, RoundingMode.HALF_UP)
+			.stripTrailingZeros()
+			.toPlainString();
+	}
+
+	/** Minutes of a text such as 2.5 or 2:30. */
+	static int minutes(String field, String text) {
+		String written = text.strip();
+		double hours;
+		if (written.matches("\\d{1,2}:[0-5]\\d")) {
+			String[] parts = written.split(":");
+			hours = Integer.parseInt(parts[0]) + Integer.parseInt(parts[1]) / (double) MINUTES;
+		}
+		else {
+			hours = Given.number(field, written, "hours");
+		}
+		if (!(hours >= 0 && hours <= 24)) {
+			throw new BadInput("%s hours are outside 0 to 24".formatted(written), field, "write it like 2.5 or 2:30");
+		}
+		return (int) Math.round(hours * MINUTES);
+	}
+
+}

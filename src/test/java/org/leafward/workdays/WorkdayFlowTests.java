@@ -1,0 +1,324 @@
+package org.leafward.workdays;
+
+import biweekly.Biweekly;
+import biweekly.component.VEvent;
+import java.time.Clock;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.leafward.accounts.People;
+import org.leafward.accounts.PersonId;
+import org.leafward.accounts.Post;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.DayWindow;
+import org.leafward.support.TestDatabase;
+import org.leafward.workdays.GroupDesk.Told;
+import org.leafward.workdays.WorkdayDesk.Frame;
+import org.leafward.workdays.store.DayMailTable.MessageRow;
+import org.leafward.workdays.store.DayMailTable;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.beans.factory.support.StaticListableBeanFactory;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.context.ContextConfiguration;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+/**
+ * From a group to its thanks: places, waiting, invitations and answers on real tables.
+ */
+@SpringBootTest
+@ContextConfiguration(initializers = TestDatabase.class)
+class WorkdayFlowTests {
+
+	private static final ZoneId ZONE = ZoneId.of("America/Chicago");
+
+	private static final Set<DayOfWeek> ANY = Set.of(DayOfWeek.values());
+
+	@Autowired
+	private People people;
+
+	@Autowired
+	private GroupDesk desk;
+
+	@Autowired
+	private Groups groups;
+
+	@Autowired
+	private GroupLinks links;
+
+	@Autowired
+	private WorkdayDesk days;
+
+	@Autowired
+	private Workdays workdays;
+
+	@Autowired
+	private SignUps signUps;
+
+	@Autowired
+	private Answers answers;
+
+	@Autowired
+	private OnTheDay day;
+
+	@Autowired
+	private HoursReport hours;
+
+	@Autowired
+	private DayMailTable outbox;
+
+	@Autowired
+	private JdbcClient database;
+
+	private GroupId group;
+
+	private PersonId lead;
+
+	private LocalDate saturday;
+
+	@BeforeEach
+	void group() {
+		this.database.sql("delete from workdays.message").update();
+		this.saturday = LocalDate.now(ZONE).plusDays(20);
+		this.lead = person();
+		this.group = this.desk.make(
+				new Told("Crew", "", ZONE, "the shed", ANY, LocalTime.of(9, 0), LocalTime.of(12, 0), 2, Set.of()),
+				this.lead);
+	}
+
+	private PersonId person() {
+		PersonId id = this.people.join("Somebody", UUID.randomUUID() + "@example.org", ZONE).id();
+		this.people.confirm(id);
+		return id;
+	}
+
+	private PersonId member() {
+		PersonId id = person();
+		this.desk.join(this.group, id);
+		return id;
+	}
+
+	private WorkdayId fixed(int capacity) {
+		WorkdayId id = this.days.add(this.groups.find(this.group).orElseThrow(),
+				new Frame(this.saturday, LocalTime.of(9, 0), LocalTime.of(12, 0), "the shed", capacity, null));
+		this.days.fix(id);
+		return id;
+	}
+
+	private SignUpState state(WorkdayId workday, PersonId person) {
+		return this.workdays.signUps(workday)
+			.stream()
+			.filter((one) -> one.person().equals(person))
+			.map(SignUp::state)
+			.findFirst()
+			.orElse(null);
+	}
+
+	private List<MessageRow> mails(WorkdayId workday, PersonId to) {
+		List<MessageRow> all = new ArrayList<>(
+				this.outbox.of(workday).stream().filter((one) -> one.person().equals(to)).toList());
+		Collections.reverse(all);
+		return all;
+	}
+
+	private static VEvent event(MessageRow mail) {
+		return Biweekly.parse(mail.calendar()).first().getEvents().get(0);
+	}
+
+	@Test
+	void whoeverWaitsMovesUpByThemselvesAndIsTold() {
+		PersonId first = member();
+		PersonId second = member();
+		PersonId third = member();
+		WorkdayId workday = fixed(2);
+		this.signUps.come(workday, first, 1, true);
+		this.signUps.come(workday, second, 0, false);
+		this.signUps.come(workday, third, 0, false);
+		assertThat(state(workday, second)).isEqualTo(SignUpState.WAITING);
+		assertThat(this.workdays.find(workday).orElseThrow().places()).isEqualTo(2);
+		this.signUps.stayAway(workday, first);
+		assertThat(state(workday, second)).isEqualTo(SignUpState.IN);
+		assertThat(state(workday, third)).isEqualTo(SignUpState.IN);
+		assertThat(mails(workday, second)).extracting(MessageRow::kind).containsExactly("invited", "place");
+		this.desk.leave(this.group, second);
+		assertThat(state(workday, second)).isEqualTo(SignUpState.OUT);
+		assertThat(mails(workday, second)).extracting(MessageRow::method)
+			.containsExactly("REQUEST", "REQUEST", "CANCEL");
+		assertThatThrownBy(() -> this.signUps.come(workday, first, 2, false)).isInstanceOf(BadInput.class)
+			.hasMessageContaining("guardian");
+	}
+
+	@Test
+	void invitationsRiseInSequenceWhenDayTimeOrPlaceChangeAndEndWithACancel() {
+		PersonId member = member();
+		WorkdayId workday = fixed(5);
+		this.days.move(workday, new Frame(this.saturday, LocalTime.of(9, 0), LocalTime.of(12, 0), "the shed", 9, null));
+		assertThat(mails(workday, member)).as("another number of places asks nobody anew").hasSize(1);
+		LocalDate next = this.saturday.plusDays(7);
+		this.days.move(workday, new Frame(next, LocalTime.of(10, 0), LocalTime.of(12, 0), "the gate", 9, null));
+		this.days.callOff(workday, "Thunderstorms are forecast.");
+		List<MessageRow> mails = mails(workday, member);
+		assertThat(mails).extracting(MessageRow::method).containsExactly("REQUEST", "REQUEST", "CANCEL");
+		assertThat(mails).extracting((one) -> event(one).getSequence().getValue()).containsExactly(0, 1, 2);
+		assertThat(mails).extracting((one) -> event(one).getUid().getValue())
+			.containsOnly("workday-%s@leafward".formatted(workday));
+		assertThat(mails).extracting((one) -> event(one).getOrganizer().getEmail())
+			.as("one organizer for all")
+			.hasSize(3)
+			.containsOnly(event(mails.get(0)).getOrganizer().getEmail());
+		assertThat(event(mails.get(1)).getDateStart().getValue().toInstant())
+			.isEqualTo(next.atTime(10, 0).atZone(ZONE).toInstant());
+		assertThat(event(mails.get(2)).getStatus().getValue()).isEqualTo("CANCELLED");
+		assertThat(mails.get(2).body()).contains("Thunderstorms are forecast.");
+		assertThatThrownBy(() -> this.signUps.come(workday, member, 0, false)).isInstanceOf(BadInput.class);
+		assertThat(this.workdays.ofPerson(member, new DayWindow(this.saturday, next.plusDays(1)))).singleElement()
+			.matches((one) -> one.invited() && one.workday().state() == WorkdayState.CALLED_OFF);
+	}
+
+	@Test
+	void whoSaidThatTheyCanNotComeOnSuchADayIsNotAsked() {
+		PersonId free = member();
+		PersonId busy = member();
+		this.desk.tell(this.group, busy, Set.of(Skill.SAW), Set.of(this.saturday.plusDays(1).getDayOfWeek()), Set.of(),
+				"");
+		PersonId unconfirmed = this.people.join("New", UUID.randomUUID() + "@example.org", ZONE).id();
+		this.desk.join(this.group, unconfirmed);
+		WorkdayId workday = fixed(5);
+		assertThat(mails(workday, free)).hasSize(1);
+		assertThat(mails(workday, busy)).isEmpty();
+		assertThat(mails(workday, unconfirmed)).as("no mail before the address is confirmed").isEmpty();
+	}
+
+	@Test
+	void answersOfCalendarProgramsCountForWhoWasAskedAndForTheLatestInvitationOnly() {
+		PersonId member = member();
+		WorkdayId workday = fixed(5);
+		String token = mails(workday, member).get(0).body().replaceAll("(?s).*/w/([0-9a-f]{32}).*", "$1");
+		String yes = reply(workday, 0, "ACCEPTED");
+		assertThat(this.answers.take(token, yes)).isTrue();
+		assertThat(state(workday, member)).isEqualTo(SignUpState.IN);
+		assertThat(this.answers.take(token, reply(workday, 0, "DECLINED"))).isTrue();
+		assertThat(state(workday, member)).isEqualTo(SignUpState.OUT);
+		assertThat(this.answers.take(token.replace(token.charAt(0), (token.charAt(0) == 'a') ? 'b' : 'a'), yes))
+			.isFalse();
+		assertThat(this.answers.take(token, yes.replace("METHOD:REPLY", "METHOD:COUNTER"))).isFalse();
+		assertThat(this.answers.take(token, reply(new WorkdayId(UUID.randomUUID()), 0, "ACCEPTED"))).isFalse();
+		this.days.move(workday,
+				new Frame(this.saturday.plusDays(1), LocalTime.of(9, 0), LocalTime.of(12, 0), "the shed", 5, null));
+		assertThat(this.answers.take(token, yes)).as("it answers the day before the move").isFalse();
+		assertThat(this.answers.take(token, reply(workday, 1, "ACCEPTED"))).isTrue();
+		this.desk.leave(this.group, member);
+		assertThat(this.answers.find(token)).as("who left answers no more").isEmpty();
+	}
+
+	private static String reply(WorkdayId workday, int sequence, String answer) {
+		return "BEGIN:VCALENDAR\r\nMETHOD:REPLY\r\nBEGIN:VEVENT\r\nUID:workday-%s@leafward\r\nSEQUENCE:%d\r\nATTENDEE;PARTSTAT=%s:mailto:x@example.org\r\nEND:VEVENT\r\nEND:VCALENDAR\r\n"
+			.formatted(workday, sequence, answer);
+	}
+
+	/** A later mail about the same workday never overtakes one that waits. */
+	@Test
+	void mailsToOnePersonAboutOneWorkdayLeaveInOrder() {
+		PersonId member = member();
+		WorkdayId workday = fixed(5);
+		this.days.callOff(workday, "Rain.");
+		Instant now = Instant.now().plusSeconds(60);
+		List<MessageRow> first = this.outbox.claim(50, now, Duration.ofMinutes(5));
+		assertThat(first).extracting(MessageRow::method).containsOnly("REQUEST").hasSize(2);
+		assertThat(this.outbox.claim(50, now, Duration.ofMinutes(5))).as("claimed by somebody else").isEmpty();
+		MessageRow theirs = first.stream().filter((one) -> one.person().equals(member)).findFirst().orElseThrow();
+		this.outbox.finish(theirs.id(), "WAITING", "451 later", now, now.plusSeconds(3600));
+		assertThat(this.outbox.claim(50, now, Duration.ofMinutes(5))).isEmpty();
+		List<MessageRow> again = this.outbox.claim(50, now.plusSeconds(3700), Duration.ofMinutes(5));
+		assertThat(again).filteredOn((one) -> one.person().equals(member))
+			.extracting(MessageRow::method)
+			.containsExactly("REQUEST");
+		this.outbox.finish(theirs.id(), "SENT", null, now, now);
+		assertThat(this.outbox.claim(50, now.plusSeconds(3700), Duration.ofMinutes(5)))
+			.filteredOn((one) -> one.person().equals(member))
+			.extracting(MessageRow::method)
+			.containsExactly("CANCEL");
+		assertThat(mails(workday, member).get(0).body()).as("what was sent loses its link").isEmpty();
+	}
+
+	@Test
+	void withoutAMailServerMailsAreKeptAndTheRoundEnds() {
+		fixed(5);
+		assertThat(this.database.sql("select count(*) from workdays.message where state = 'WAITING'")
+			.query(Long.class)
+			.single()).isEqualTo(1);
+		PostRound round = new PostRound(this.outbox,
+				new StaticListableBeanFactory(Map.of("post", new Refusing())).getBeanProvider(Post.class),
+				Clock.systemUTC());
+		assertThat(round.send(Duration.ofSeconds(5))).isEqualTo(1);
+		assertThat(this.database.sql("select state from workdays.message").query(String.class).single())
+			.isEqualTo("KEPT");
+	}
+
+	private static final class Refusing implements Post {
+
+		@Override
+		public String sender() {
+			return "crew@example.org";
+		}
+
+		@Override
+		public Handed hand(Mail mail) {
+			return new Handed(Outcome.KEPT, "no mail server is set up");
+		}
+
+	}
+
+	@Test
+	void linksJoinUntilTheyAreWithdrawn() {
+		String secret = this.links.make(this.group, this.lead);
+		assertThat(this.links.find(secret)).contains(this.group);
+		assertThat(this.links.find(secret + "x")).isEmpty();
+		this.links.withdraw(this.group, this.links.of(this.group).get(0).id());
+		assertThat(this.links.find(secret)).isEmpty();
+		assertThat(this.database.sql("select count(*) from workdays.invitation where group_id = ?")
+			.param(this.group.value())
+			.query(Long.class)
+			.single()).isZero();
+	}
+
+	@Test
+	void nobodyLeavesAGroupWithoutSomebodyWhoLeads() {
+		PersonId member = member();
+		assertThatThrownBy(() -> this.desk.leave(this.group, this.lead)).isInstanceOf(BadInput.class);
+		this.desk.lead(this.group, member, true);
+		this.desk.leave(this.group, this.lead);
+		this.desk.leave(this.group, member);
+		assertThat(this.groups.find(this.group)).isEmpty();
+	}
+
+	@Test
+	void hoursAreSummedForTheYearAndThanksGoOutOnce() {
+		PersonId member = member();
+		this.saturday = LocalDate.now(ZONE);
+		WorkdayId workday = fixed(5);
+		this.day.hours(workday, Map.of(member, 150, this.lead, 0));
+		this.day.thank(workday);
+		assertThat(mails(workday, member)).last()
+			.matches((one) -> one.kind().equals("thanks") && one.body().contains("2 h 30 min"));
+		assertThat(mails(workday, this.lead)).noneMatch((one) -> one.kind().equals("thanks"));
+		assertThatThrownBy(() -> this.day.thank(workday)).isInstanceOf(BadInput.class);
+		assertThat(this.hours.of(this.group, this.saturday.getYear())).singleElement()
+			.isEqualTo(new HoursReport.Line("Somebody", 1, 150));
+		assertThatThrownBy(() -> this.signUps.worked(workday, member, 1441)).isInstanceOf(BadInput.class);
+	}
+
+}
