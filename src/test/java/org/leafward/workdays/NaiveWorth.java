@@ -61,8 +61,9 @@ public final class NaiveWorth {
 				return OptionalLong.empty();
 			}
 			if (called.add(outing.day())) {
-				points -= costs.workday() + (this.problem.before().isEmpty()
-						|| this.problem.before().containsValue(outing.day()) ? 0 : costs.newDay());
+				points -= costs.workday()
+						+ (this.problem.before().isEmpty() || this.problem.before().containsValue(outing.day()) ? 0
+								: costs.newDay());
 			}
 			points -= costs.team() + (long) costs.travelMinute() * way(outing);
 			Set<String> tools = new HashSet<>();

@@ -44,7 +44,8 @@ class RecordedPlansTests {
 	}
 
 	static Stream<Integer> proved() {
-		return "all".equals(System.getProperty("leafward.plans")) ? IntStream.range(0, 10).boxed() : Stream.of(0, 1, 2, 3);
+		return "all".equals(System.getProperty("leafward.plans")) ? IntStream.range(0, 10).boxed()
+				: Stream.of(0, 1, 2, 3);
 	}
 
 	/** What was recorded is about these problems, and within 5 % of a proof each. */
