@@ -69,8 +69,8 @@ public final class Board {
 			.sorted(Comparator.comparing((Set<String> one) -> one.stream().sorted().toList().toString()))
 			.toList();
 		if (this.kinds.size() > SkillMinutes.KINDS) {
-			throw new IllegalArgumentException("%d combinations of skills are more than %d".formatted(this.kinds.size(),
-					SkillMinutes.KINDS));
+			throw new IllegalArgumentException(
+					"%d combinations of skills are more than %d".formatted(this.kinds.size(), SkillMinutes.KINDS));
 		}
 		this.scarce = problem.rules().tools().keySet().stream().sorted().toList();
 		if (this.scarce.size() > 31) {
