@@ -189,6 +189,10 @@ public final class Watch {
 		boolean holds = compare.least() ? value >= limit - TOLERANCE : value <= limit + TOLERANCE;
 		if (holds) {
 			met.add(new Met(figure(compare, value, limit, day), compare.least()));
+			if (spec.kind() == FigureKind.KILL_MARGIN && day != null && day.minimum() != null) {
+				met.add(new Met(new Figure(FigureKind.LOW.code(), FigureKind.LOW.label(0), day.minimum(),
+						FigureKind.LOW.unit().name(), null, day.day()), false));
+			}
 		}
 		return holds;
 	}
