@@ -2,6 +2,7 @@ package org.leafward.regions;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.leafward.knowledge.BrokenKnowledge;
 import org.leafward.knowledge.KnowledgeFiles;
 import org.leafward.knowledge.KnowledgeReader;
@@ -58,6 +59,23 @@ public class Regions {
 	public Optional<County> countyAt(GeoPoint point) {
 		Position at = new Position(point.longitude(), point.latitude());
 		return this.counties.stream().filter((one) -> one.area().contains(at)).findFirst();
+	}
+
+	/**
+	 * Places that stand for a county: its middle first, then towns of it.
+	 * @param county the county
+	 * @param towns how many towns at most
+	 * @return at the county's typical height
+	 */
+	public List<GeoPoint> placesOf(County county, int towns) {
+		return Stream
+			.concat(Stream.of(county.somewhere()),
+					this.towns.stream()
+						.filter((one) -> county.area().contains(one.at()))
+						.limit(towns)
+						.map((one) -> new GeoPoint(one.at().latitude(), one.at().longitude(),
+								county.elevationMetres())))
+			.toList();
 	}
 
 	/**

@@ -146,6 +146,10 @@ class SecurityConfiguration {
 			}
 			opens.requestMatchers("/workshop", "/workshop/**").hasRole("SPECIALIST");
 			opens
+				.requestMatchers("/advisories/proposals", "/advisories/proposals/**", "/advisories/conditions",
+						"/advisories/conditions/**")
+				.hasRole("SPECIALIST");
+			opens
 				.requestMatchers("/replanning", "/accounts", "/accounts/**", "/audit", "/mail-check", "/mail-check/**",
 						"/post-room", "/post-room/**", "/actuator", "/actuator/**")
 				.hasRole("OPERATOR");

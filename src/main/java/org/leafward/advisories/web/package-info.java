@@ -1,0 +1,7 @@
+/**
+ * Pages of the advisories.
+ */
+@NullMarked
+package org.leafward.advisories.web;
+
+import org.jspecify.annotations.NullMarked;
