@@ -8,6 +8,9 @@ public enum Deed {
 	/** Published a version of a rule pack. */
 	CHANGED_RULES("changed rules"),
 
+	/** Sent an advisory, changed one or called one off. */
+	SENT_ALERT("sent an alert"),
+
 	/** Opened the site of somebody else. */
 	SAW_SITE("opened a site"),
 
