@@ -44,7 +44,7 @@ public class PosterDrawing {
 	 */
 	public Drawn draw(Poster poster, List<County> shapes, Poster.Form form) {
 		List<Drawn.Mark> marks = new ArrayList<>();
-		marks.add(new Patch(List.of(box(0, 0, form.width(), form.height())), this.palette.of("paper"), null, 0));
+		marks.add(new Patch(List.<double[][]>of(box(0, 0, form.width(), form.height())), this.palette.of("paper"), null, 0));
 		boolean wide = form == Poster.Form.WIDE;
 		double column = wide ? 560 : form.width() - 2 * MARGIN;
 		double end = words(marks, poster, MARGIN, MARGIN, column, wide ? form.height() - 2 * MARGIN - 40 : 430);
