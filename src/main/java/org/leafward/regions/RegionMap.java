@@ -2,6 +2,7 @@ package org.leafward.regions;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.GeoPoint;
 import org.leafward.regions.core.Extent;
@@ -14,8 +15,10 @@ import org.leafward.regions.core.MapProjection;
  * @param towns for finding one's way
  * @param width px, {@value #LEAST} to {@value #MOST}
  * @param chosen a place to mark
+ * @param hatched codes of counties that are dotted, as what is watched for is
  */
-public record RegionMap(List<County> counties, List<Town> towns, int width, Optional<GeoPoint> chosen) {
+public record RegionMap(List<County> counties, List<Town> towns, int width, Optional<GeoPoint> chosen,
+		Set<String> dotted) {
 
 	/** Width of the narrowest map, px. */
 	public static final int LEAST = 200;
@@ -39,6 +42,18 @@ public record RegionMap(List<County> counties, List<Town> towns, int width, Opti
 		}
 		counties = List.copyOf(counties);
 		towns = List.copyOf(towns);
+		dotted = Set.copyOf(dotted);
+	}
+
+	/**
+	 * A map on which no county is dotted.
+	 * @param counties what it shows, at least one
+	 * @param towns for finding one's way
+	 * @param width px
+	 * @param chosen a place to mark
+	 */
+	public RegionMap(List<County> counties, List<Town> towns, int width, Optional<GeoPoint> chosen) {
+		this(counties, towns, width, chosen, Set.of());
 	}
 
 	/**
@@ -47,7 +62,16 @@ public record RegionMap(List<County> counties, List<Town> towns, int width, Opti
 	 * @return the map
 	 */
 	public RegionMap marking(GeoPoint place) {
-		return new RegionMap(this.counties, this.towns, this.width, Optional.of(place));
+		return new RegionMap(this.counties, this.towns, this.width, Optional.of(place), this.dotted);
+	}
+
+	/**
+	 * The same map with some counties dotted, which the words of the picture name.
+	 * @param codes codes of the counties
+	 * @return the map
+	 */
+	public RegionMap dotting(Set<String> codes) {
+		return new RegionMap(this.counties, this.towns, this.width, this.chosen, codes);
 	}
 
 	/**

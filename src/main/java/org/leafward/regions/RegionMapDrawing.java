@@ -3,6 +3,7 @@ package org.leafward.regions;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.leafward.measure.GeoPoint;
 import org.leafward.pages.Svg;
 import org.leafward.regions.core.Area;
@@ -24,6 +25,9 @@ final class RegionMapDrawing {
 
 	/** Kilometres of an international mile, exact by definition. */
 	private static final double KM_PER_MILE = 1.609344;
+
+	/** A page has one map with dots at most. */
+	private static final String DOTS = "county-dots";
 
 	private final RegionMap map;
 
@@ -49,6 +53,9 @@ final class RegionMapDrawing {
 		if (!style.isEmpty()) {
 			this.svg.element("style", style);
 		}
+		if (!this.map.dotted().isEmpty()) {
+			dots();
+		}
 		this.map.counties().forEach(this::outline);
 		// Names last, so that no neighbour's line runs over them.
 		this.map.towns().stream().limit(MOST_TOWNS).forEach(this::town);
@@ -60,8 +67,24 @@ final class RegionMapDrawing {
 
 	private String words() {
 		List<String> names = this.map.counties().stream().map(County::name).toList();
-		return (names.size() > 12) ? "Map of %d counties".formatted(names.size())
+		String all = (names.size() > 12) ? "Map of %d counties".formatted(names.size())
 				: "Map of " + String.join(", ", names);
+		return this.map.dotted().isEmpty() ? all
+				: all + ". Dotted: " + this.map.counties()
+					.stream()
+					.filter((one) -> this.map.dotted().contains(one.code()))
+					.map(County::name)
+					.collect(Collectors.joining(", "));
+	}
+
+	/** Dots of a size, whatever the width of the map. */
+	private void dots() {
+		this.svg.open("defs");
+		this.svg.open("pattern", "id", DOTS, "patternUnits", "userSpaceOnUse", "width", 8, "height", 8);
+		this.svg.empty("circle", "class", "county-dot", "cx", 2, "cy", 2, "r", 1.3);
+		this.svg.empty("circle", "class", "county-dot", "cx", 6, "cy", 6, "r", 1.3);
+		this.svg.close();
+		this.svg.close();
 	}
 
 	private void outline(County county) {
@@ -70,6 +93,10 @@ final class RegionMapDrawing {
 		this.svg.open("path", "class", "county", "fill-rule", "evenodd", "d", path.toString());
 		this.svg.element("title", county.name());
 		this.svg.close();
+		if (this.map.dotted().contains(county.code())) {
+			this.svg.empty("path", "class", "county-dotted", "fill", "url(#" + DOTS + ")", "fill-rule", "evenodd", "d",
+					path.toString());
+		}
 	}
 
 	/** Points that the eye can't tell apart from the one before are left out. */

@@ -72,6 +72,9 @@ public enum FigureKind {
 	ICY_DAYS("icy-days", ThresholdUnit.Kind.DAYS, false, "Days of this winter with snow or rain in frost",
 			"Días de este invierno con nieve o lluvia y helada"),
 
+	/** Days since the last of them. */
+	SINCE_ICY("since-icy", ThresholdUnit.Kind.DAYS, false, "Days since the last such day", "Días desde el último de ellos"),
+
 	/** Days until a marker of the season, negative after it. */
 	DAYS_TO("days-to", ThresholdUnit.Kind.DAYS, false, "Days until the usual date", "Días hasta la fecha usual");
 

@@ -1,6 +1,5 @@
 package org.leafward.advisories.core.watch;
 
-import org.leafward.advisories.Bilingual;
 import org.leafward.advisories.Figure;
 import org.leafward.language.Language;
 import org.leafward.measure.DayWords;
@@ -60,9 +59,10 @@ public final class FigureWords {
 	/**
 	 * What a figure says.
 	 * @param figure the figure
+	 * @param least whether it had to be at least its limit, else at most
 	 * @return a sentence in English
 	 */
-	public static String reason(Figure figure) {
+	public static String reason(Figure figure, boolean least) {
 		ThresholdUnit.Kind kind = ThresholdUnit.Kind.valueOf(figure.unit());
 		String value = of(figure.value(), kind, Language.ENGLISH);
 		StringBuilder words = new StringBuilder(figure.label().english());
@@ -71,20 +71,10 @@ public final class FigureWords {
 		}
 		words.append(": ").append(value);
 		if (figure.limit() != null && kind != ThresholdUnit.Kind.YES) {
-			words.append((figure.value() >= figure.limit()) ? ", at least " : ", at most ")
+			words.append(least ? ", at least " : ", at most ")
 				.append(of(figure.limit(), kind, Language.ENGLISH));
 		}
 		return words.append('.').toString();
-	}
-
-	/**
-	 * A label of a figure.
-	 * @param label in both languages
-	 * @param language which
-	 * @return the label
-	 */
-	public static String label(Bilingual label, Language language) {
-		return label.in(language);
 	}
 
 	private static String round(double value) {

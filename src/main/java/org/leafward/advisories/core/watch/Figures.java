@@ -59,6 +59,7 @@ final class Figures {
 			case DULL_DAYS -> dullDays(spec.dull());
 			case COLDEST_SINCE_SUMMER -> coldest();
 			case ICY_DAYS -> icyDays();
+			case SINCE_ICY -> sinceIcy();
 			case DAYS_TO -> daysTo(spec);
 			case LOW, HIGH, WIND, HUMIDITY, RAIN, LIGHT, KILL_MARGIN ->
 				throw new IllegalStateException("a figure of a day: " + spec.kind());
@@ -239,6 +240,23 @@ final class Figures {
 		return (known > 0 && known >= (1 - MISSING_PART) * days) ? coldest : null;
 	}
 
+	private static boolean icy(PlaceDay day) {
+		return day.minimum() != null && day.rain() != null && day.minimum() <= 0 && day.rain() >= 1;
+	}
+
+	private @Nullable Double sinceIcy() {
+		for (int at = observed().size() - 1; at >= 0; at--) {
+			PlaceDay day = observed().get(at);
+			if (day.minimum() == null || day.rain() == null) {
+				return null;
+			}
+			if (icy(day)) {
+				return (double) ChronoUnit.DAYS.between(day.day(), today());
+			}
+		}
+		return (double) observed().size();
+	}
+
 	private @Nullable Double icyDays() {
 		LocalDate from = latest(WINTER);
 		int icy = 0;
@@ -246,7 +264,7 @@ final class Figures {
 		for (PlaceDay day : observed()) {
 			if (!day.day().isBefore(from) && day.minimum() != null && day.rain() != null) {
 				known++;
-				icy += (day.minimum() <= 0 && day.rain() >= 1) ? 1 : 0;
+				icy += icy(day) ? 1 : 0;
 			}
 		}
 		long days = Math.min(observed().size(), ChronoUnit.DAYS.between(from, today()));

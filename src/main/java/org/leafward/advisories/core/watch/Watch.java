@@ -20,6 +20,9 @@ public final class Watch {
 	/** Crops that are named at most. */
 	private static final int MOST_CROPS = 6;
 
+	/** So that 2.54 cm meets an inch. */
+	private static final double TOLERANCE = 0.005;
+
 	private final WatchCondition condition;
 
 	private final Limits limits;
@@ -27,6 +30,10 @@ public final class Watch {
 	private final Scene scene;
 
 	private final Figures figures;
+
+	/** A figure that met its threshold. */
+	private record Met(Figure figure, boolean least) {
+	}
 
 	private Watch(WatchCondition condition, Limits limits, Scene scene) {
 		this.condition = condition;
@@ -60,7 +67,7 @@ public final class Watch {
 		if (!Boolean.TRUE.equals(season)) {
 			return new Outcome(season, null);
 		}
-		List<Figure> met = new ArrayList<>();
+		List<Met> met = new ArrayList<>();
 		Boolean today = all(this.condition.all(), null, met);
 		if (Boolean.FALSE.equals(today)) {
 			return new Outcome(false, null);
@@ -73,12 +80,12 @@ public final class Watch {
 		return onOneDay(oneDay, today, met);
 	}
 
-	private Outcome onOneDay(OneDay oneDay, @Nullable Boolean today, List<Figure> met) {
+	private Outcome onOneDay(OneDay oneDay, @Nullable Boolean today, List<Met> met) {
 		boolean unknown = false;
 		LocalDate first = null;
 		LocalDate last = null;
 		PlaceDay worst = null;
-		List<Figure> ofDay = List.of();
+		List<Met> ofDay = List.of();
 		for (int ahead = oneDay.from(); ahead <= oneDay.to(); ahead++) {
 			LocalDate date = this.scene.today().plusDays(ahead);
 			PlaceDay day = this.scene.now()
@@ -87,7 +94,7 @@ public final class Watch {
 				.filter((one) -> one.day().equals(date))
 				.findFirst()
 				.orElse(null);
-			List<Figure> here = new ArrayList<>();
+			List<Met> here = new ArrayList<>();
 			Boolean holds = (day != null) ? all(oneDay.all(), day, here) : null;
 			if (Boolean.TRUE.equals(holds)) {
 				first = (first != null) ? first : date;
@@ -105,21 +112,20 @@ public final class Watch {
 		if (today == null) {
 			return new Outcome(null, null);
 		}
-		List<Figure> all = new ArrayList<>(ofDay);
+		List<Met> all = new ArrayList<>(ofDay);
 		all.addAll(met);
 		return new Outcome(true, hit(all, Objects.requireNonNull(first).minusDays(oneDay.night() ? 1 : 0),
 				Objects.requireNonNull(last), crops(worst)));
 	}
 
 	/** The first figure of a day decides which of several days is told. */
-	private static boolean worse(List<Figure> one, List<Figure> other) {
+	private static boolean worse(List<Met> one, List<Met> other) {
 		if (one.isEmpty() || other.isEmpty()) {
 			return false;
 		}
-		Figure a = one.get(0);
-		Figure b = other.get(0);
-		boolean least = a.limit() != null && a.value() >= a.limit();
-		return least ? a.value() > b.value() : a.value() < b.value();
+		double a = one.get(0).figure().value();
+		double b = other.get(0).figure().value();
+		return one.get(0).least() ? a > b : a < b;
 	}
 
 	private List<Bilingual> crops(PlaceDay day) {
@@ -145,15 +151,12 @@ public final class Watch {
 			.orElse(0);
 	}
 
-	private Hit hit(List<Figure> met, LocalDate from, LocalDate to, List<Bilingual> crops) {
-		List<String> reasons = new ArrayList<>();
-		for (Figure figure : met) {
-			reasons.add(FigureWords.reason(figure));
-		}
-		return new Hit(from, to, met, reasons, crops);
+	private Hit hit(List<Met> met, LocalDate from, LocalDate to, List<Bilingual> crops) {
+		return new Hit(from, to, met.stream().map(Met::figure).toList(),
+				met.stream().map((one) -> FigureWords.reason(one.figure(), one.least())).toList(), crops);
 	}
 
-	private @Nullable Boolean all(List<Criterion> criteria, @Nullable PlaceDay day, List<Figure> met) {
+	private @Nullable Boolean all(List<Criterion> criteria, @Nullable PlaceDay day, List<Met> met) {
 		boolean unknown = false;
 		for (Criterion one : criteria) {
 			Boolean holds = holds(one, day, met);
@@ -165,7 +168,7 @@ public final class Watch {
 		return unknown ? null : Boolean.TRUE;
 	}
 
-	private @Nullable Boolean holds(Criterion criterion, @Nullable PlaceDay day, List<Figure> met) {
+	private @Nullable Boolean holds(Criterion criterion, @Nullable PlaceDay day, List<Met> met) {
 		if (criterion instanceof Criterion.AnyOf any) {
 			boolean unknown = false;
 			boolean held = false;
@@ -183,15 +186,16 @@ public final class Watch {
 			return null;
 		}
 		double limit = this.limits.counted(compare.threshold());
-		// Half of what records tell apart, so that 2.54 cm meets an inch.
 		boolean holds = compare.least() ? value >= limit - TOLERANCE : value <= limit + TOLERANCE;
 		if (holds) {
-			met.add(figure(compare, value, limit, day));
+			met.add(new Met(figure(compare, value, limit, day), compare.least()));
+			if (spec.kind() == FigureKind.KILL_MARGIN && day != null && day.minimum() != null) {
+				met.add(new Met(new Figure(FigureKind.LOW.code(), FigureKind.LOW.label(0), day.minimum(),
+						FigureKind.LOW.unit().name(), null, day.day()), false));
+			}
 		}
 		return holds;
 	}
-
-	private static final double TOLERANCE = 0.005;
 
 	private static Figure figure(Criterion.Compare compare, double value, double limit, @Nullable PlaceDay day) {
 		FigureSpec spec = compare.figure();
