@@ -11,6 +11,9 @@ public enum Deed {
 	/** Sent an advisory, changed one or called one off. */
 	SENT_ALERT("sent an alert"),
 
+	/** Moved a limit of the watch for a county or a region. */
+	MOVED_WATCH_LIMIT("moved a limit of the watch"),
+
 	/** Opened the site of somebody else. */
 	SAW_SITE("opened a site"),
 

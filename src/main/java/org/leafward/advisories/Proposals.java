@@ -30,6 +30,13 @@ public interface Proposals {
 	Optional<Proposal> find(ProposalId id);
 
 	/**
+	 * What was decided about a proposal.
+	 * @param id which
+	 * @return for the counties that somebody has decided for
+	 */
+	List<Decided> decided(ProposalId id);
+
+	/**
 	 * Notes that no advisory is needed for some counties of a proposal. Counties that are
 	 * decided already stay as they are.
 	 * @param id which

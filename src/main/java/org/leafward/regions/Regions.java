@@ -61,6 +61,15 @@ public class Regions {
 	}
 
 	/**
+	 * The towns of a county.
+	 * @param county the county
+	 * @return in the order of the files
+	 */
+	public List<Town> townsOf(County county) {
+		return this.towns.stream().filter((one) -> county.area().contains(one.at())).toList();
+	}
+
+	/**
 	 * A map of all counties.
 	 * @param width px, {@value RegionMap#LEAST} to {@value RegionMap#MOST}
 	 * @return empty without counties

@@ -62,7 +62,7 @@ class AfterPages {
 		this.clock = clock;
 	}
 
-	@GetMapping("/compose/after/{id}")
+	@GetMapping("/advisories/compose/after/{id}")
 	String after(@PathVariable UUID id, Model model) {
 		AfterReport.After after = this.report.of(this.desk.sent(new AdvisoryId(id)));
 		model.addAttribute("section", "advisories");
@@ -77,7 +77,7 @@ class AfterPages {
 			String state, @Nullable Long people, @Nullable Long mails, @Nullable Long questions) {
 	}
 
-	@GetMapping("/compose/season/{year}")
+	@GetMapping("/advisories/compose/season/{year}")
 	String season(@PathVariable String year, Model model) {
 		int asked = year(year);
 		List<LogLine> lines = chains(asked).stream().map(this::line).toList();
@@ -123,7 +123,7 @@ class AfterPages {
 	private LogLine line(Chain chain) {
 		AfterReport.After after = this.report.of(chain, false);
 		Long mails = (after.sent() != null) ? after.sent().values().stream().mapToLong(Long::longValue).sum() : null;
-		return new LogLine("/compose/after/" + chain.advisory(),
+		return new LogLine("/advisories/compose/after/" + chain.advisory(),
 				DayAndTime.of(after.advisory().first(), after.advisory().zone()), after.advisory().event().english(),
 				after.advisory().english().headline(), counties(after), chain.messages().size(),
 				after.advisory().state().words(), (after.reach() != null) ? after.reach().people() : null, mails,
@@ -138,7 +138,7 @@ class AfterPages {
 			.collect(Collectors.joining(", "));
 	}
 
-	@GetMapping("/compose/season/{year}.csv")
+	@GetMapping("/advisories/compose/season/{year}.csv")
 	ResponseEntity<byte[]> csv(@PathVariable String year) {
 		int asked = year(year);
 		List<List<String>> rows = new ArrayList<>();

@@ -46,7 +46,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 @Controller
 class DeskPages {
 
-	private static final String DESK = "redirect:/compose";
+	private static final String DESK = "redirect:/advisories/compose";
 
 	private final Desk desk;
 
@@ -86,7 +86,7 @@ class DeskPages {
 	record DraftLine(String href, String title, String state, String changed, @Nullable String trouble) {
 	}
 
-	@GetMapping("/compose")
+	@GetMapping("/advisories/compose")
 	String desk(Model model) {
 		Viewer viewer = this.viewers.current();
 		List<Draft> open = this.desk.open();
@@ -117,7 +117,7 @@ class DeskPages {
 		if (sendAt != null) {
 			state += ": " + DayAndTime.of(sendAt, this.form.zone(draft.fields()));
 		}
-		return new DraftLine("/compose/" + draft.id(), title, state,
+		return new DraftLine("/advisories/compose/" + draft.id(), title, state,
 				DayAndTime.of(draft.changedAt(), this.form.zone(draft.fields())) + by(draft.writer()), draft.trouble());
 	}
 
@@ -134,18 +134,18 @@ class DeskPages {
 		};
 	}
 
-	@PostMapping("/compose")
+	@PostMapping("/advisories/compose")
 	String begin(@RequestParam(required = false) @Nullable UUID proposal) {
 		return DESK + "/" + this.desk.begin(proposal).id();
 	}
 
-	@PostMapping("/compose/of/{id}")
+	@PostMapping("/advisories/compose/of/{id}")
 	String follow(@PathVariable UUID id, @RequestParam String type) {
 		MessageType wanted = type.equals("cancel") ? MessageType.CANCEL : MessageType.UPDATE;
 		return DESK + "/" + this.desk.follow(new AdvisoryId(id), wanted).id();
 	}
 
-	@GetMapping("/compose/{id}")
+	@GetMapping("/advisories/compose/{id}")
 	String edit(@PathVariable UUID id, Model model) {
 		show(this.desk.draft(id), Map.of(), false, model);
 		return "advisories/compose";
@@ -188,7 +188,7 @@ class DeskPages {
 		return new DraftFields(values);
 	}
 
-	@PostMapping("/compose/{id}")
+	@PostMapping("/advisories/compose/{id}")
 	String save(@PathVariable UUID id, @RequestParam int version, HttpServletRequest request, Model model,
 			HttpServletResponse response) {
 		return acting(id, model, response, () -> {
@@ -216,7 +216,7 @@ class DeskPages {
 		}
 	}
 
-	@PostMapping("/compose/{id}/ask")
+	@PostMapping("/advisories/compose/{id}/ask")
 	String ask(@PathVariable UUID id, @RequestParam int version, Model model, HttpServletResponse response) {
 		return acting(id, model, response, () -> {
 			this.desk.ask(id, version);
@@ -224,7 +224,7 @@ class DeskPages {
 		});
 	}
 
-	@PostMapping("/compose/{id}/send")
+	@PostMapping("/advisories/compose/{id}/send")
 	String send(@PathVariable UUID id, @RequestParam int version, Model model, HttpServletResponse response,
 			RedirectAttributes flash) {
 		return acting(id, model, response, () -> {
@@ -234,7 +234,7 @@ class DeskPages {
 		});
 	}
 
-	@PostMapping("/compose/{id}/schedule")
+	@PostMapping("/advisories/compose/{id}/schedule")
 	String schedule(@PathVariable UUID id, @RequestParam int version, @RequestParam(defaultValue = "") String sendAt,
 			Model model, HttpServletResponse response) {
 		return acting(id, model, response, () -> {
@@ -243,7 +243,7 @@ class DeskPages {
 		});
 	}
 
-	@PostMapping("/compose/{id}/drop")
+	@PostMapping("/advisories/compose/{id}/drop")
 	String drop(@PathVariable UUID id, @RequestParam int version, Model model, HttpServletResponse response) {
 		return acting(id, model, response, () -> {
 			this.desk.drop(id, version);

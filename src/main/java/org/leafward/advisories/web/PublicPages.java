@@ -102,7 +102,7 @@ class PublicPages {
 
 	private void frame(Model model, HttpServletResponse response) {
 		Viewer viewer = this.viewers.current();
-		model.addAttribute("section", "advisories");
+		model.addAttribute("section", "public-advisories");
 		model.addAttribute("writes", viewer.specialist() || viewer.operator());
 		Caching.page(viewer, response);
 	}

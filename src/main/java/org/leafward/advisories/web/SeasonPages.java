@@ -89,7 +89,7 @@ class SeasonPages {
 	}
 
 	private void frame(Model model, HttpServletResponse response) {
-		model.addAttribute("section", "advisories");
+		model.addAttribute("section", "public-advisories");
 		Caching.page(this.viewers.current(), response);
 	}
 
