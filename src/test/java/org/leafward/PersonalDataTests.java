@@ -161,7 +161,8 @@ class PersonalDataTests {
 					"register.soil_test", "care.task", "care.log", "care.kept_calculation", "care.site_plan",
 					"feeds.feed", "reminders.reminder", "reminders.message", "reminders.wishes", "reminders.wish",
 					"reminders.stopped", "reminders.webhook", "reminders.webhook_trial", "reminders.suppressed",
-					"reminders.push_subscription");
+					"reminders.push_subscription", "advisories.proposal_county", "advisories.threshold_change",
+					"register.site_plants");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
 		this.replanning.tidy();
@@ -261,6 +262,21 @@ class PersonalDataTests {
 				insert into reminders.webhook (person_id, address, secret, created_at)
 				values (?, ?, sha256(?::text::bytea), now())""")
 			.params(id.value(), "https://example.org/" + email, name)
+			.update();
+		UUID proposal = UUID.randomUUID();
+		this.database
+			.sql("insert into advisories.proposal (id, condition, content, made_at) values (?, 'hot', '{}', now())")
+			.param(proposal)
+			.update();
+		this.database.sql("""
+				insert into advisories.proposal_county (proposal, county, name, region, zone, from_day, to_day, figures,
+					reasons, standing, decided_by, decided_person, decided_at, why)
+				values (?, 'c', 'Alder County', 'US-IA', 'UTC', current_date, current_date, '[]', '{}', 'DISMISSED', ?,
+					?, now(), ?)""").params(proposal, name, id.value(), "not at " + siteName).update();
+		this.database.sql("""
+				insert into advisories.threshold_change (condition, threshold, scope, value, note, changed_by,
+					changed_person, changed_at) values ('hot', 'high', 'c', 88, ?, ?, ?, now())""")
+			.params("at " + siteName, name, id.value())
 			.update();
 		this.database.sql("insert into reminders.webhook_trial (person_id, since, trials) values (?, now(), 1)")
 			.param(id.value())

@@ -95,6 +95,10 @@ class CapDocuments {
 					"Part of " + String.join(", ", counties.stream().map(County::name).toList()),
 					content.area().rings()));
 		}
+		if (counties.isEmpty()) {
+			// Their file is gone since the message was written.
+			return content.area().counties().stream().sorted().map((code) -> new CapAlert.Place(code, List.of())).toList();
+		}
 		return counties.stream()
 			.map((one) -> new CapAlert.Place(one.name() + ", " + one.region(),
 					one.area().polygons().stream().map(Polygon::outer).toList()))

@@ -22,6 +22,16 @@ import org.leafward.accounts.Scope;
 import org.leafward.accounts.Secret;
 import org.leafward.accounts.signin.PersonalTokens;
 import org.leafward.accounts.store.TokenTable;
+import org.leafward.advisories.AffectedCounty;
+import org.leafward.advisories.AlertDefaults;
+import org.leafward.advisories.Bilingual;
+import org.leafward.advisories.Condition;
+import org.leafward.advisories.DraftText;
+import org.leafward.advisories.Growth;
+import org.leafward.advisories.PlantChoice;
+import org.leafward.advisories.Proposal;
+import org.leafward.advisories.ProposalId;
+import org.leafward.advisories.store.ProposalTable;
 import org.leafward.amounts.calculator.Calculation;
 import org.leafward.amounts.calculator.Calculations;
 import org.leafward.care.CareLog;
@@ -113,12 +123,14 @@ class AccessThings {
 
 	private final KeptCalculations kept;
 
+	private final ProposalTable proposals;
+
 	private int made;
 
 	AccessThings(Register register, People people, Waterings waterings, SoilTests soilTests, CareLog log,
 			PhenologyLog phenology, TaskCalendar calendar, Feeds feeds, Stations stations, TokenTable tokens,
 			JdbcClient database, Clock clock, PackHistory packs, SignedLinks links, Calculations calculations,
-			KeptCalculations kept) {
+			KeptCalculations kept, ProposalTable proposals) {
 		this.register = register;
 		this.people = people;
 		this.waterings = waterings;
@@ -135,6 +147,7 @@ class AccessThings {
 		this.links = links;
 		this.calculations = calculations;
 		this.kept = kept;
+		this.proposals = proposals;
 	}
 
 	/**
@@ -280,6 +293,22 @@ class AccessThings {
 		return end(this.links.act(reminder, Act.LATER));
 	}
 
+	/** A proposal of the watch about the county. */
+	private UUID proposal() {
+		DraftText text = new DraftText("Hot, dry wind", "Hot", "There.", "Soon.", "Scorch.", "Water.");
+		LocalDate today = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC);
+		ProposalId id = new ProposalId(UUID.randomUUID());
+		this.proposals.add(new Proposal(id,
+				new Condition("hot-dry-wind", new Bilingual("Hot dry wind", "Viento"),
+						new AlertDefaults("Met", "Expected", "Moderate", "Likely", Set.of("Prepare")),
+						PlantChoice.EVERYTHING),
+				this.clock.instant(),
+				List.of(new AffectedCounty("us-ia-alder-county", COUNTY, "US-IA", ZoneId.of("America/Chicago"), today,
+						today, List.of(), List.of(), AffectedCounty.Standing.OPEN)),
+				Growth.NONE, text, text));
+		return id.value();
+	}
+
 	private static String end(String address) {
 		return address.substring(address.lastIndexOf('/') + 1);
 	}
@@ -358,6 +387,8 @@ class AccessThings {
 			case "people", "accounts" -> having.owner().toString();
 			case "stations" -> STATION;
 			case "species" -> "syringa-vulgaris";
+			case "proposals" -> proposal().toString();
+			case "conditions" -> "hot-dry-wind";
 			case "workshop", "packs", "rules" -> "shrubs";
 			case "shrubs" -> "prune-after-bloom";
 			case "versions" -> version();
