@@ -1,5 +1,3 @@
-create schema if not exists advisories;
-
 -- What was sent, a row for each message. Rows are never changed: an update or a cancellation is another row.
 create table advisories.message (
 	seq bigint generated always as identity unique,

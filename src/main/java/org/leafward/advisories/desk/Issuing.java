@@ -19,7 +19,7 @@ import org.leafward.advisories.core.chain.Message;
 import org.leafward.advisories.core.chain.MessageChain;
 import org.leafward.advisories.core.chain.MessageType;
 import org.leafward.advisories.shelf.Chains;
-import org.leafward.advisories.store.MessageTable;
+import org.leafward.advisories.store.SentTable;
 import org.leafward.regions.County;
 import org.leafward.regions.Regions;
 import org.springframework.context.ApplicationEventPublisher;
@@ -39,7 +39,7 @@ public class Issuing {
 	/** A cancellation needn't stand longer. */
 	private static final Duration CANCELLED_FOR = Duration.ofHours(24);
 
-	private final MessageTable table;
+	private final SentTable table;
 
 	private final CapDocuments documents;
 
@@ -55,7 +55,7 @@ public class Issuing {
 
 	private final Clock clock;
 
-	Issuing(MessageTable table, CapDocuments documents, AdvisorySettings settings, Chains chains, Regions regions,
+	Issuing(SentTable table, CapDocuments documents, AdvisorySettings settings, Chains chains, Regions regions,
 			AuditLog audit, ApplicationEventPublisher events, Clock clock) {
 		this.table = table;
 		this.documents = documents;

@@ -4,7 +4,7 @@ import java.time.Clock;
 import java.util.UUID;
 import org.leafward.advisories.core.chain.Message;
 import org.leafward.advisories.shelf.Chains;
-import org.leafward.advisories.store.MessageTable;
+import org.leafward.advisories.store.SentTable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -14,13 +14,13 @@ public class ReachCounting {
 
 	private final Chains chains;
 
-	private final MessageTable table;
+	private final SentTable table;
 
 	private final ReachPreview preview;
 
 	private final Clock clock;
 
-	ReachCounting(Chains chains, MessageTable table, ReachPreview preview, Clock clock) {
+	ReachCounting(Chains chains, SentTable table, ReachPreview preview, Clock clock) {
 		this.chains = chains;
 		this.table = table;
 		this.preview = preview;
@@ -44,7 +44,7 @@ public class ReachCounting {
 	private void count(Message message) {
 		ReachPreview.Reach reach = this.preview.of(message.content().area(), message.content().plants());
 		this.table.reached(message.id(),
-				new MessageTable.Counts(reach.people(), reach.sites(), reach.plantings()), this.clock.instant());
+				new SentTable.Counts(reach.people(), reach.sites(), reach.plantings()), this.clock.instant());
 	}
 
 }

@@ -23,6 +23,8 @@ public class PosterDrawing {
 
 	private static final double MARGIN = 56;
 
+	private static final double SMALL = 20;
+
 	/** Letters of a headline, from the largest that may be to the smallest. */
 	private static final double[] SIZES = { 68, 60, 54, 48, 43, 38, 34, 30 };
 
@@ -48,16 +50,19 @@ public class PosterDrawing {
 		boolean wide = form == Poster.Form.WIDE;
 		double column = wide ? 560 : form.width() - 2 * MARGIN;
 		double end = words(marks, poster, MARGIN, MARGIN, column, wide ? form.height() - 2 * MARGIN - 40 : 430);
-		double foot = form.height() - MARGIN + 14;
-		fit(poster.sources(), 20, form.width() - 2 * MARGIN, 2).lines()
-			.forEach((line) -> marks.add(new Words(line, MARGIN, foot, 20, false, this.palette.of("quiet"), null, false)));
-		marks.add(new Stroke(MARGIN, foot - 34, form.width() - MARGIN, foot - 34, this.palette.of("rule"), 1.5));
+		List<String> sources = fit(poster.sources(), SMALL, form.width() - 2 * MARGIN, 2).lines();
+		double rule = form.height() - MARGIN + 18 - sources.size() * SMALL * 1.35;
+		for (int i = 0; i < sources.size(); i++) {
+			marks.add(new Words(sources.get(i), MARGIN, rule + (i + 1.1) * SMALL * 1.35, SMALL, false,
+					this.palette.of("quiet"), null, false));
+		}
+		marks.add(new Stroke(MARGIN, rule, form.width() - MARGIN, rule, this.palette.of("rule"), 1.5));
 		if (wide) {
 			map(marks, poster, shapes, MARGIN + column + 30, MARGIN - 16, form.width() - MARGIN - (MARGIN + column + 30),
-					foot - 34 - MARGIN);
+					rule - MARGIN);
 		}
 		else {
-			map(marks, poster, shapes, MARGIN, end + 24, form.width() - 2 * MARGIN, foot - 34 - end - 44);
+			map(marks, poster, shapes, MARGIN, end + 24, form.width() - 2 * MARGIN, rule - end - 44);
 		}
 		return new Drawn(form.width(), form.height(), poster.alt(), marks);
 	}
@@ -108,7 +113,7 @@ public class PosterDrawing {
 	private Fitted fit(String text, double size, double width, int most) {
 		List<String> lines = new ArrayList<>();
 		String line = "";
-		for (String word : text.split(" ")) {
+		for (String word : together(text).split(" ")) {
 			String longer = line.isEmpty() ? word : line + " " + word;
 			if (this.lettering.width(longer, size) * 1.03 <= width || line.isEmpty()) {
 				line = longer;
@@ -124,6 +129,11 @@ public class PosterDrawing {
 			lines.set(most - 1, lines.get(most - 1) + " …");
 		}
 		return new Fitted(lines, size);
+	}
+
+	/** A number stays with its unit: a space that doesn't break has the same width. */
+	private static String together(String text) {
+		return text.replaceAll("(\\d) (°|%|mm|cm|in\\b)", "$1\u00a0$2");
 	}
 
 	private void map(List<Drawn.Mark> marks, Poster poster, List<County> shapes, double x, double y, double width,
@@ -178,13 +188,13 @@ public class PosterDrawing {
 		double x = left + on.x(inside.longitude());
 		double y = top + on.y(inside.latitude());
 		boolean meant = shown.weight() > 0;
-		double size = 21;
-		double big = 27;
+		double size = 24;
+		double big = 33;
 		String name = county.name();
 		double room = on.x(county.area().extent().east()) - on.x(county.area().extent().west());
 		double width = Math.max(this.lettering.width(name, size),
 				(shown.label() != null) ? this.lettering.width(shown.label(), big) : 0);
-		double[] spot = { x - width / 2, y - 26, x + width / 2, y + 34 };
+		double[] spot = { x - width / 2, y - 30, x + width / 2, y + 38 };
 		boolean free = taken.stream()
 			.allMatch((one) -> spot[2] <= one[0] || one[2] <= spot[0] || spot[3] <= one[1] || one[3] <= spot[1]);
 		if (!free || width > room * 1.05) {
@@ -196,7 +206,7 @@ public class PosterDrawing {
 		String halo = dark ? null : meant ? this.palette.between("paper", "weather", shown.weight()) : this.palette.of("sink");
 		marks.add(new Words(name, x, (shown.label() != null) ? y - 4 : y + 6, size, false, ink, halo, true));
 		if (shown.label() != null) {
-			marks.add(new Words(shown.label(), x, y + 26, big, true, ink, halo, true));
+			marks.add(new Words(shown.label(), x, y + 30, big, true, ink, halo, true));
 		}
 	}
 

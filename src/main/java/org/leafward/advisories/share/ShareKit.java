@@ -30,7 +30,7 @@ public class ShareKit {
 	/** Least and most that a county is filled by its date. */
 	private static final double LIGHT = 0.12;
 
-	private static final double DARK = 0.78;
+	private static final double DARK = 0.92;
 
 	private final Regions regions;
 

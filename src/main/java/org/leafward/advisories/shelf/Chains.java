@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.leafward.advisories.core.chain.Message;
-import org.leafward.advisories.store.MessageTable;
+import org.leafward.advisories.store.SentTable;
 import org.springframework.stereotype.Component;
 
 /**
@@ -32,13 +32,13 @@ public class Chains {
 
 	private static final Duration AFRESH = Duration.ofMinutes(30);
 
-	private final MessageTable table;
+	private final SentTable table;
 
 	private final Clock clock;
 
 	private volatile Snapshot snapshot = new Snapshot(-1, Instant.EPOCH, Instant.EPOCH, List.of());
 
-	Chains(MessageTable table, Clock clock) {
+	Chains(SentTable table, Clock clock) {
 		this.table = table;
 		this.clock = clock;
 	}

@@ -12,7 +12,7 @@ import org.leafward.advisories.AdvisoryId;
 import org.leafward.advisories.AdvisoryState;
 import org.leafward.advisories.core.chain.Message;
 import org.leafward.advisories.core.chain.MessageChain;
-import org.leafward.advisories.store.MessageTable;
+import org.leafward.advisories.store.SentTable;
 import org.leafward.measure.NotThere;
 import org.springframework.stereotype.Service;
 
@@ -22,9 +22,9 @@ public class Past {
 
 	private final Chains chains;
 
-	private final MessageTable table;
+	private final SentTable table;
 
-	Past(Chains chains, MessageTable table) {
+	Past(Chains chains, SentTable table) {
 		this.chains = chains;
 		this.table = table;
 	}
@@ -93,7 +93,7 @@ public class Past {
 	 * @param message its identifier
 	 * @return empty until they are counted
 	 */
-	public Optional<MessageTable.Counts> reach(UUID message) {
+	public Optional<SentTable.Counts> reach(UUID message) {
 		return this.table.reach(message);
 	}
 

@@ -18,7 +18,7 @@ import org.leafward.advisories.Advisory;
 import org.leafward.advisories.AdvisoryId;
 import org.leafward.advisories.AdvisoryState;
 import org.leafward.advisories.core.chain.Message;
-import org.leafward.advisories.store.MessageTable;
+import org.leafward.advisories.store.SentTable;
 import org.leafward.measure.BadInput;
 import org.leafward.plants.Catalogue;
 import org.leafward.plants.Species;
@@ -43,7 +43,7 @@ class StoredAdvisories implements Advisories {
 
 	private final Chains chains;
 
-	private final MessageTable table;
+	private final SentTable table;
 
 	private final Concerned concerned;
 
@@ -53,7 +53,7 @@ class StoredAdvisories implements Advisories {
 
 	private final Clock clock;
 
-	StoredAdvisories(Chains chains, MessageTable table, Concerned concerned, Register register, Catalogue catalogue,
+	StoredAdvisories(Chains chains, SentTable table, Concerned concerned, Register register, Catalogue catalogue,
 			Clock clock) {
 		this.chains = chains;
 		this.table = table;

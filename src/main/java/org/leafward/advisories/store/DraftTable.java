@@ -127,11 +127,11 @@ public class DraftTable {
 		OffsetDateTime sendAt = row.getObject("send_at", OffsetDateTime.class);
 		return new Draft(row.getObject("id", UUID.class), row.getObject("advisory", UUID.class),
 				MessageType.valueOf(row.getString("type")), row.getObject("proposal", UUID.class),
-				row.getString("condition"), MessageTable.texts(row.getArray("counties")),
+				row.getString("condition"), SentTable.texts(row.getArray("counties")),
 				new DraftFields(this.json.readValue(row.getString("fields"), FIELDS)),
 				Draft.State.valueOf(row.getString("state")), (sendAt != null) ? sendAt.toInstant() : null,
 				row.getObject("written_by", UUID.class), row.getObject("approved_by", UUID.class),
-				row.getInt("version"), MessageTable.instant(row, "changed_at"), row.getString("trouble"),
+				row.getInt("version"), SentTable.instant(row, "changed_at"), row.getString("trouble"),
 				row.getObject("message", UUID.class));
 	}
 

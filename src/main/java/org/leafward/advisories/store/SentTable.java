@@ -22,7 +22,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Messages that were sent. Rows are added and never changed. */
 @Repository
-public class MessageTable {
+public class SentTable {
 
 	private static final String COLUMNS = """
 			select seq, id, advisory, number, type, identifier, sender, sent, sent_at, onset, expires, counties, content,
@@ -33,7 +33,7 @@ public class MessageTable {
 
 	private final JsonMapper json;
 
-	MessageTable(JdbcClient database, JsonMapper json) {
+	SentTable(JdbcClient database, JsonMapper json) {
 		this.database = database;
 		this.json = json;
 	}
