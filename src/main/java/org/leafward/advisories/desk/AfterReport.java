@@ -15,9 +15,9 @@ import org.leafward.advisories.Advisory;
 import org.leafward.advisories.Deliveries;
 import org.leafward.advisories.Questions;
 import org.leafward.advisories.core.chain.Message;
+import org.leafward.advisories.shelf.Counts;
 import org.leafward.advisories.shelf.Chain;
 import org.leafward.advisories.shelf.Past;
-import org.leafward.advisories.store.SentTable;
 import org.leafward.care.WorkShares;
 import org.leafward.measure.DayWindow;
 import org.springframework.beans.factory.ObjectProvider;
@@ -63,7 +63,7 @@ public class AfterReport {
 	 * @param questions questions that came in its counties while it was in force; null
 	 * where nothing tells it
 	 */
-	public record After(Advisory advisory, List<Message> messages, SentTable.@Nullable Counts reach,
+	public record After(Advisory advisory, List<Message> messages, @Nullable Counts reach,
 			@Nullable SortedMap<String, Long> sent, WorkShares.@Nullable Share tasks, @Nullable Long questions) {
 
 		public After {
@@ -90,7 +90,7 @@ public class AfterReport {
 	 */
 	public After of(Chain chain, boolean withTasks) {
 		Advisory advisory = chain.at(this.clock.instant());
-		Optional<SentTable.Counts> reach = this.past.reach(chain.messages().get(0).id());
+		Optional<Counts> reach = this.past.reach(chain.messages().get(0).id());
 		return new After(advisory, chain.messages(), reach.orElse(null), sent(advisory),
 				(withTasks && !advisory.works().isEmpty()) ? tasks(advisory) : null, asked(chain, advisory));
 	}

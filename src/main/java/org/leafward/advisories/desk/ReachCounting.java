@@ -3,6 +3,7 @@ package org.leafward.advisories.desk;
 import java.time.Clock;
 import java.util.UUID;
 import org.leafward.advisories.core.chain.Message;
+import org.leafward.advisories.shelf.Counts;
 import org.leafward.advisories.shelf.Chains;
 import org.leafward.advisories.store.SentTable;
 import org.springframework.stereotype.Service;
@@ -44,7 +45,7 @@ public class ReachCounting {
 	private void count(Message message) {
 		ReachPreview.Reach reach = this.preview.of(message.content().area(), message.content().plants());
 		this.table.reached(message.id(),
-				new SentTable.Counts(reach.people(), reach.sites(), reach.plantings()), this.clock.instant());
+				new Counts(reach.people(), reach.sites(), reach.plantings()), this.clock.instant());
 	}
 
 }

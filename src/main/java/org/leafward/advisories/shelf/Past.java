@@ -93,7 +93,7 @@ public class Past {
 	 * @param message its identifier
 	 * @return empty until they are counted
 	 */
-	public Optional<SentTable.Counts> reach(UUID message) {
+	public Optional<Counts> reach(UUID message) {
 		return this.table.reach(message);
 	}
 

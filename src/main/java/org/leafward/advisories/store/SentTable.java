@@ -16,6 +16,7 @@ import org.leafward.advisories.core.chain.ChainLink;
 import org.leafward.advisories.core.chain.Content;
 import org.leafward.advisories.core.chain.Message;
 import org.leafward.advisories.core.chain.MessageType;
+import org.leafward.advisories.shelf.Counts;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import tools.jackson.databind.json.JsonMapper;
@@ -200,16 +201,6 @@ public class SentTable {
 			.param(message)
 			.query((row, number) -> new Counts(row.getLong(1), row.getLong(2), row.getLong(3)))
 			.optional();
-	}
-
-	/**
-	 * Whom a message concerned.
-	 *
-	 * @param people how many people
-	 * @param sites how many sites
-	 * @param plantings how many plantings
-	 */
-	public record Counts(long people, long sites, long plantings) {
 	}
 
 }

@@ -2,7 +2,6 @@ package org.leafward.advisories.web;
 
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.advisories.Advisory;
 import org.leafward.advisories.AdvisoryState;
@@ -19,8 +18,7 @@ import org.leafward.regions.Regions;
  * @param event what it is
  * @param state where it stands, in words
  * @param current whether people should act on it
- * @param onset when it begins
- * @param expires when it ends
+ * @param when from when to when, a sentence
  * @param sent when its latest message was sent
  * @param counties names of its counties
  * @param facts how bad, how soon, how sure
@@ -29,8 +27,7 @@ import org.leafward.regions.Regions;
  * @param other the words in the other language; null for none
  * @param otherLanguage of the other words
  */
-public record AdvisoryView(String path, String event, String state, boolean current, String onset, String expires,
-		String sent, List<String> counties, String facts, AdvisoryText words, String language,
+public record AdvisoryView(String path, String event, String state, boolean current, String when, String sent, List<String> counties, String facts, AdvisoryText words, String language,
 		@Nullable AdvisoryText other, String otherLanguage) {
 
 	static AdvisoryView of(Advisory advisory, Regions regions, Language language) {
@@ -42,8 +39,7 @@ public record AdvisoryView(String path, String event, String state, boolean curr
 			.map(County::name)
 			.toList();
 		return new AdvisoryView(advisory.path(), spanish ? advisory.event().spanish() : advisory.event().english(),
-				state(advisory.state()), advisory.state().current(), DayAndTime.of(advisory.onset(), advisory.zone()),
-				DayAndTime.of(advisory.expires(), advisory.zone()), DayAndTime.of(advisory.sent(), advisory.zone()),
+				state(advisory.state()), advisory.state().current(), DayAndTime.sentence(advisory), DayAndTime.of(advisory.sent(), advisory.zone()),
 				names, facts(advisory), spanish ? advisory.text(Language.SPANISH) : advisory.english(),
 				spanish ? "es" : "en", spanish ? advisory.english() : advisory.spanish(), spanish ? "en" : "es");
 	}
@@ -58,10 +54,8 @@ public record AdvisoryView(String path, String event, String state, boolean curr
 	}
 
 	private static String facts(Advisory advisory) {
-		return List.of(advisory.facts().severity().words(), advisory.facts().certainty().words(),
-				advisory.facts().urgency().words())
-			.stream()
-			.collect(Collectors.joining("; "));
+		return advisory.facts().severity().words() + "; " + advisory.facts().certainty().words() + "; "
+				+ advisory.facts().urgency().words();
 	}
 
 }

@@ -154,7 +154,7 @@ class DeskPages {
 	private void show(Draft draft, Map<String, String> errors, boolean checked, Model model) {
 		model.addAttribute("section", "advisories");
 		model.addAttribute("draft", draft);
-		model.addAttribute("title", what(draft.type()));
+		model.addAttribute("heading", what(draft.type()));
 		model.addAttribute("cancels", draft.type() == MessageType.CANCEL);
 		model.addAttribute("updates", draft.type() == MessageType.UPDATE);
 		model.addAttribute("closed", !draft.state().open());
@@ -206,7 +206,7 @@ class DeskPages {
 		}
 		catch (BadInput ex) {
 			response.setStatus(HttpStatus.BAD_REQUEST.value());
-			show(this.desk.draft(id), ex.byField(), true, model);
+			show(this.desk.draft(id), inTheForm(ex.byField()), true, model);
 			return "advisories/compose";
 		}
 		catch (Desk.Overtaken ex) {
@@ -214,6 +214,14 @@ class DeskPages {
 			show(this.desk.draft(id), Map.of("draft", String.valueOf(ex.getMessage())), true, model);
 			return "advisories/compose";
 		}
+	}
+
+	/** What is no field of the form is said of the draft as a whole. */
+	private static Map<String, String> inTheForm(Map<String, String> errors) {
+		Map<String, String> known = new LinkedHashMap<>();
+		errors.forEach((field, words) -> known.putIfAbsent(DraftFields.TEXTS.contains(field)
+				|| DraftFields.LISTS.contains(field) || field.equals("send") ? field : "draft", words));
+		return known;
 	}
 
 	@PostMapping("/advisories/compose/{id}/ask")

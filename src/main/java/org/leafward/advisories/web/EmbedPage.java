@@ -65,6 +65,8 @@ class EmbedPage {
 		model.setVariable("current",
 				current.stream().map((one) -> AdvisoryView.of(one, this.regions, language)).toList());
 		model.setVariable("base", this.settings.absolute("").toString());
+		// From this server alone, as the policy of the page says.
+		model.setVariable("css", this.settings.absolute("/css/leafward.css").getPath());
 		model.setVariable("more",
 				this.settings.absolute("/advisories" + ((county != null) ? "/" + county.code() : "")).toString());
 		model.setVariable("invented", this.settings.invented());

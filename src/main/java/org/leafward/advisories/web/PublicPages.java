@@ -204,7 +204,7 @@ class PublicPages {
 		Optional<String> alt = this.kit
 			.picture(advisory, Poster.Form.WIDE, Language.ENGLISH)
 			.map((one) -> one.alt());
-		model.addAttribute("title", advisory.english().headline());
+		model.addAttribute("heading", advisory.english().headline());
 		model.addAttribute("back", advisory.path());
 		model.addAttribute("texts", this.kit.texts(advisory));
 		model.addAttribute("alt", alt.orElse(null));
