@@ -67,16 +67,20 @@ public class ShareKit {
 		String link = this.settings.absolute(advisory.path()).toString();
 		String counties = names(advisory);
 		String span = DayAndTime.span(advisory, language);
-		String said = words.headline() + (words.headline().matches(".*[.!?]$") ? " " : ". ") + counties + ", " + span
+		String said = ended(words.headline()) + " " + counties + ", " + span
 				+ ". ";
 		boolean off = advisory.state() == AdvisoryState.CANCELLED;
-		String brief = (off ? words.headline() + " " : shortened(said, BRIEF - link.length() - 1)) + link;
+		String brief = (off ? ended(words.headline()) + " " : shortened(said, BRIEF - link.length() - 1)) + link;
 		String full = String.join("\n\n", words.headline(), words.what(),
 				(spanish ? "Dónde: " : "Where: ") + words.where(), (spanish ? "Cuándo: " : "When: ") + words.when(),
 				(spanish ? "Qué puede pasar: " : "What it can do: ") + words.impacts(),
 				(spanish ? "Qué hacer: " : "What to do: ") + words.toDo(),
 				(spanish ? "Más y lo más reciente: " : "More, and the latest: ") + link, source(language));
 		return new ShareText(language.code(), brief, full);
+	}
+
+	private static String ended(String sentence) {
+		return sentence.matches(".*[.!?]$") ? sentence : sentence + ".";
 	}
 
 	private static String shortened(String text, int most) {
@@ -120,7 +124,7 @@ public class ShareKit {
 					advisory.area().counties().contains(one.code()) ? DARK : 0))
 			.toList();
 		String event = spanish ? advisory.event().spanish() : advisory.event().english();
-		String alt = event + ": " + words.headline() + " " + names(advisory) + ", "
+		String alt = event + ": " + ended(words.headline()) + " " + names(advisory) + ", "
 				+ DayAndTime.span(advisory, language) + ". "
 				+ (spanish ? "Mapa de los condados: están oscuros aquellos para los que vale."
 						: "Map of the counties: those that it is for are dark.");
