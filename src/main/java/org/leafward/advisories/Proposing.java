@@ -11,7 +11,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.leafward.advisories.conditions.Conditions;
 import org.leafward.advisories.core.watch.CountyHit;
 import org.leafward.advisories.core.watch.Drafts;
@@ -131,7 +130,7 @@ public class Proposing {
 	private void look(List<County> counties, Map<String, List<Moved>> set,
 			Map<String, Map<String, List<Found>>> found) {
 		Map<County, List<GeoPoint>> points = new HashMap<>();
-		counties.forEach((one) -> points.put(one, points(one)));
+		counties.forEach((one) -> points.put(one, this.regions.placesOf(one, MOST_TOWNS)));
 		Surroundings around = this.surroundings.of(points.values().stream().flatMap(List::stream).toList());
 		for (County county : counties) {
 			try {
@@ -141,18 +140,6 @@ public class Proposing {
 				LOG.warn("{} was not looked at; it is tried again", county.name(), ex);
 			}
 		}
-	}
-
-	/** The middle first, which is where the county's model garden lies. */
-	private List<GeoPoint> points(County county) {
-		return Stream
-			.concat(Stream.of(county.somewhere()),
-					this.regions.townsOf(county)
-						.stream()
-						.limit(MOST_TOWNS)
-						.map((town) -> new GeoPoint(town.at().latitude(), town.at().longitude(),
-								county.elevationMetres())))
-			.toList();
 	}
 
 	private void look(County county, List<GeoPoint> points, Surroundings around, Map<String, List<Moved>> set,

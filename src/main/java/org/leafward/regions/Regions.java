@@ -2,6 +2,7 @@ package org.leafward.regions;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.leafward.knowledge.BrokenKnowledge;
 import org.leafward.knowledge.KnowledgeFiles;
 import org.leafward.knowledge.KnowledgeReader;
@@ -61,12 +62,20 @@ public class Regions {
 	}
 
 	/**
-	 * The towns of a county.
+	 * Places that stand for a county: its middle first, then towns of it.
 	 * @param county the county
-	 * @return in the order of the files
+	 * @param towns how many towns at most
+	 * @return at the county's typical height
 	 */
-	public List<Town> townsOf(County county) {
-		return this.towns.stream().filter((one) -> county.area().contains(one.at())).toList();
+	public List<GeoPoint> placesOf(County county, int towns) {
+		return Stream
+			.concat(Stream.of(county.somewhere()),
+					this.towns.stream()
+						.filter((one) -> county.area().contains(one.at()))
+						.limit(towns)
+						.map((one) -> new GeoPoint(one.at().latitude(), one.at().longitude(),
+								county.elevationMetres())))
+			.toList();
 	}
 
 	/**
