@@ -16,6 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.leafward.accounts.AddressConfirmed;
+import org.leafward.advisories.AdvisoryCancelled;
+import org.leafward.advisories.AdvisoryIssued;
+import org.leafward.advisories.AdvisoryUpdated;
 import org.leafward.care.PlanChanged;
 import org.leafward.care.RulePackPublished;
 import org.leafward.climate.ForecastChanged;
@@ -53,7 +56,16 @@ class EventContractTests {
 				new WateringsChanged(SITE), new AddressConfirmed(PERSON), new SoilTestsChanged(SITE),
 				new PlanChanged(SITE, PERSON, 3, 2, 1, Instant.parse("2026-11-25T12:00:00Z")),
 				new RulePackPublished("hedges", 3, Instant.parse("2026-11-25T12:00:00Z")),
-				new FeedExpired(SITE, PERSON));
+				new FeedExpired(SITE, PERSON),
+				new AdvisoryIssued(SITE, PERSON, Instant.parse("2026-11-25T12:00:00Z"),
+						Instant.parse("2026-11-26T06:00:00Z"), Instant.parse("2026-11-27T06:00:00Z"), "Moderate",
+						Set.of("us-ia-alder-county")),
+				new AdvisoryUpdated(SITE, PERSON, Instant.parse("2026-11-25T12:00:00Z"),
+						Instant.parse("2026-11-26T06:00:00Z"), Instant.parse("2026-11-27T06:00:00Z"), "Moderate",
+						Set.of("us-ia-alder-county")),
+				new AdvisoryCancelled(SITE, PERSON, Instant.parse("2026-11-25T12:00:00Z"),
+						Instant.parse("2026-11-26T06:00:00Z"), Instant.parse("2026-11-27T06:00:00Z"), "Moderate",
+						Set.of("us-ia-alder-county")));
 	}
 
 	@ParameterizedTest

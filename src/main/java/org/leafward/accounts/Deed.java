@@ -8,6 +8,9 @@ public enum Deed {
 	/** Published a version of a rule pack. */
 	CHANGED_RULES("changed rules"),
 
+	/** Sent an advisory, changed one or called one off. */
+	SENT_ALERT("sent an alert"),
+
 	/** Moved a limit of the watch for a county or a region. */
 	MOVED_WATCH_LIMIT("moved a limit of the watch"),
 

@@ -20,7 +20,7 @@ import org.leafward.plants.Species;
  * @param number of the message, from 1 for the first
  * @param state where it stands at the moment at which it was read
  * @param condition code of the watched condition that it goes back to; null for none
- * @param event what it is, in a few words, such as "Late freeze"
+ * @param event what it is, in a few words, such as "Late freeze" and "Helada tardía"
  * @param facts how bad, how soon, how sure
  * @param area where
  * @param plants for whose plants
@@ -34,7 +34,7 @@ import org.leafward.plants.Species;
  * @param spanish the words in Spanish; null for none
  */
 public record Advisory(AdvisoryId id, UUID message, int number, AdvisoryState state, @Nullable String condition,
-		String event, AlertFacts facts, Area area, PlantChoice plants, Set<String> works, Instant first,
+		Bilingual event, AlertFacts facts, Area area, PlantChoice plants, Set<String> works, Instant first,
 		Instant sent, Instant onset, Instant expires, ZoneId zone, AdvisoryText english,
 		@Nullable AdvisoryText spanish) {
 

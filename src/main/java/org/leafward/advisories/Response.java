@@ -24,6 +24,9 @@ public enum Response {
 	/** Evaluate the information. */
 	ASSESS("Assess", "look and judge"),
 
+	/** The subject event no longer poses a threat. */
+	ALL_CLEAR("AllClear", "no more need for it"),
+
 	/** No action recommended. */
 	NONE("None", "nothing to do");
 

@@ -58,9 +58,9 @@ class DemoSeed implements ApplicationRunner {
 
 	private final DemoGroup group;
 
-	DemoSeed(People people, Roles roles, DemoWeather weather, Register register, Waterings waterings,
-			SoilTests soilTests, Replanning replanning, DemoCare care, DemoPublication publication,
-			ModelGardens gardens, DemoGroup group) {
+	private final DemoAdvisories advisories;
+
+	DemoSeed(People people, Roles roles, DemoWeather weather, Register register, Waterings waterings, SoilTests soilTests, Replanning replanning, DemoCare care, DemoPublication publication, ModelGardens gardens, DemoGroup group, DemoAdvisories advisories) {
 		this.people = people;
 		this.roles = roles;
 		this.weather = weather;
@@ -72,6 +72,7 @@ class DemoSeed implements ApplicationRunner {
 		this.publication = publication;
 		this.gardens = gardens;
 		this.group = group;
+		this.advisories = advisories;
 	}
 
 	@Override
@@ -108,6 +109,7 @@ class DemoSeed implements ApplicationRunner {
 		this.register.idsAfter(null, MOST_SITES).forEach(this.replanning::derive);
 		this.group.meet(today);
 		this.gardens.tend();
+		this.advisories.send(today);
 		LOG.info("The invented region is ready");
 	}
 

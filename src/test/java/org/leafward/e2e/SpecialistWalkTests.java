@@ -179,6 +179,39 @@ class SpecialistWalkTests {
 		check("replanning");
 	}
 
+	@Test
+	void anAdvisoryIsWrittenLookedAtSentAndPassedOn() {
+		go("/advisories/compose");
+		check("desk");
+		this.browser.press("Write an advisory");
+		this.browser.fill("headline", "Cold wind");
+		this.browser.press("Save, and see whom it reaches");
+		assertThat(alert()).contains("no county is chosen", "write 10 to 140");
+		check("compose-broken");
+		this.page.findElement(By.id("counties-us-ia-merrow-county")).click();
+		for (List<String> one : List.of(List.of("event", "Cold wind"), List.of("headline", "Cold wind tomorrow: screen rhododendrons"),
+				List.of("what", "Gusts of 30 mph at 14 °F over dry ground."), List.of("where", "Merrow County."),
+				List.of("when", "From tomorrow morning on."), List.of("impacts", "Evergreen leaves dry out and turn brown."),
+				List.of("toDo", "Put screens up on the windy side. Mind your back when you drive posts."))) {
+			this.browser.fill(one.get(0), one.get(1));
+		}
+		this.browser.press("Save, and see whom it reaches");
+		assertThat(this.page.findElement(By.cssSelector("main")).getText()).contains("Ready.", "Whom it reaches",
+				"Merrow County");
+		check("compose-ready");
+		this.browser.press("Send now");
+		assertThat(this.page.findElement(By.cssSelector("[role=status]")).getText()).contains("It was sent");
+		assertThat(this.page.findElement(By.tagName("h1")).getText()).contains("screen rhododendrons");
+		check("advisory");
+		this.browser.follow(this.page.findElement(By.partialLinkText("Pass it on")));
+		assertThat(this.page.findElement(By.cssSelector("figure img")).getAttribute("alt")).contains("Merrow County");
+		check("share");
+		go("/advisories/us-ia-merrow-county");
+		check("advisories-county");
+		go("/season-dates/last-freeze");
+		check("season-date");
+	}
+
 	/** The page as it is now, on a phone and at a desk. */
 	private void check(String name) {
 		for (int width : new int[] { DESK, PHONE }) {

@@ -455,6 +455,7 @@ final class PageSamples {
 						choices("any", "whatever is enough")));
 		WorkshopSamples.addTo(all);
 		AdvisorySamples.addTo(all);
+		SentSamples.addTo(all);
 		all.put("error", model("what", "latitude 144.98 is outside -90 to 90", "where", "latitude", "mend",
 				"give latitude in degrees north", "status", 400));
 		return all;

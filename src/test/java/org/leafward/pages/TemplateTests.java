@@ -128,7 +128,7 @@ class TemplateTests {
 		assertThat(mine.select("nav [aria-current=page]").text()).isEqualTo("Sites");
 		assertThat(mine.select(".strip").text()).contains("invented");
 		Document stranger = page("climate/stations", new Viewer(null, "", false, false));
-		assertThat(stranger.select(".masthead nav").text()).isEqualTo("Stations Calculators Sign in");
+		assertThat(stranger.select(".masthead nav").text()).isEqualTo("Stations Advisories Calculators Sign in");
 		assertThat(stranger.select(".strip")).isEmpty();
 		Document signedIn = page("climate/stations", new Viewer(UUID.randomUUID(), "Nora", false, false));
 		assertThat(signedIn.select(".masthead form[method=post][action=/sign-out] button").text())

@@ -34,7 +34,8 @@ public final class DemoVisitor {
 			"/calculators/salt", "/calculators/salt?area=10&walk=true&spray=true&ec=8", "/calculators/soil-test",
 			"/calculators/soil-test?ph=8.8&ec=8&sar=40&cec=20&area=10", "/calculators/soil-test?ph=x",
 			"/calculators/new-tree", "/calculators/new-tree?calliper=50&planted=2027-05-03", "/calculators/cover",
-			"/calculators/cover?forecast=36&hurt=33&unit=fahrenheit");
+			"/calculators/cover?forecast=36&hurt=33&unit=fahrenheit", "/advisories", "/advisories/us-ia-merrow-county",
+			"/season-dates", "/season-dates/last-freeze", "/season-dates/counties/us-ia-alder-county");
 
 	private final HttpClient http = HttpClient.newBuilder()
 		.cookieHandler(new CookieManager())
@@ -100,6 +101,10 @@ public final class DemoVisitor {
 			pages.add(path);
 			pages.add(path + (path.startsWith("/groups/") ? "/me" : "/checklist"));
 		}
+		page("/advisories/us-ia-merrow-county").select(".task-title a").forEach((one) -> {
+			pages.add(one.attr("href"));
+			pages.add(one.attr("href") + "/share");
+		});
 		return pages;
 	}
 

@@ -108,10 +108,36 @@ class SecurityConfiguration {
 	}
 
 	/**
-	 * Links in messages carry their own secret; who follows one is signed in as nobody.
+	 * Advisories for programs and for the pages of others, the same for everybody. They
+	 * say themselves how they may be kept, and one of them may stand in a frame.
 	 */
 	@Bean
 	@Order(3)
+	SecurityFilterChain advisorySecurity(HttpSecurity http) {
+		return http
+			.securityMatcher("/advisories/feed.atom", "/advisories/*/feed.atom", "/advisories/current.json",
+					"/advisories/*/current.json", "/advisories/embed", "/advisories/*/embed", "/advisories/messages/*",
+					"/advisories/*/pictures/*", "/season-dates/*/pictures/*")
+			.authorizeHttpRequests((requests) -> requests.requestMatchers(HttpMethod.GET, "/**")
+				.permitAll()
+				.requestMatchers(HttpMethod.HEAD, "/**")
+				.permitAll()
+				.anyRequest()
+				.denyAll())
+			.sessionManagement((sessions) -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+			.csrf(AbstractHttpConfigurer::disable)
+			.requestCache((cache) -> cache.disable())
+			.headers((headers) -> headers.cacheControl((cache) -> cache.disable())
+				.frameOptions((frames) -> frames.disable())
+				.referrerPolicy(SecurityConfiguration::keptFromOthers))
+			.build();
+	}
+
+	/**
+	 * Links in messages carry their own secret; who follows one is signed in as nobody.
+	 */
+	@Bean
+	@Order(4)
 	SecurityFilterChain linkSecurity(HttpSecurity http, RateLimits limits) {
 		return http.securityMatcher("/r/**", "/u/**", "/w/**")
 			.authorizeHttpRequests((requests) -> requests.anyRequest().permitAll())
@@ -124,7 +150,7 @@ class SecurityConfiguration {
 	}
 
 	@Bean
-	@Order(4)
+	@Order(5)
 	SecurityFilterChain pageSecurity(HttpSecurity http, Arrivals arrivals, LinkProvider links, OneTimeLinks tokens,
 			LinkMail mail, LinkRequests requests, RateLimits limits, Doors doors, OpenIdArrival openId, Clock clock,
 			@Value("${leafward.accounts.longest-session:90d}") Duration longest) {
@@ -147,8 +173,12 @@ class SecurityConfiguration {
 			opens.requestMatchers("/workshop", "/workshop/**").hasRole("SPECIALIST");
 			opens
 				.requestMatchers("/advisories/proposals", "/advisories/proposals/**", "/advisories/conditions",
-						"/advisories/conditions/**")
+						"/advisories/conditions/**", "/advisories/compose", "/advisories/compose/**")
 				.hasRole("SPECIALIST");
+			opens
+				.requestMatchers(HttpMethod.GET, "/advisories", "/advisories/*", "/advisories/*/share", "/season-dates",
+						"/season-dates/**")
+				.permitAll();
 			opens
 				.requestMatchers("/replanning", "/accounts", "/accounts/**", "/audit", "/mail-check", "/mail-check/**",
 						"/post-room", "/post-room/**", "/actuator", "/actuator/**")

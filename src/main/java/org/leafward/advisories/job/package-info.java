@@ -1,5 +1,5 @@
 /**
- * When the watch looks.
+ * What runs by itself.
  */
 @NullMarked
 package org.leafward.advisories.job;

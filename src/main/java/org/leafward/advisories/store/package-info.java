@@ -1,5 +1,5 @@
 /**
- * Tables of the advisories.
+ * Tables of advisories.
  */
 @NullMarked
 package org.leafward.advisories.store;

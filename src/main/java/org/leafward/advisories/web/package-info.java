@@ -1,5 +1,5 @@
 /**
- * Pages of the advisories.
+ * Pages and documents of advisories.
  */
 @NullMarked
 package org.leafward.advisories.web;

@@ -31,6 +31,10 @@ import org.leafward.advisories.Growth;
 import org.leafward.advisories.PlantChoice;
 import org.leafward.advisories.Proposal;
 import org.leafward.advisories.ProposalId;
+import org.leafward.advisories.core.chain.MessageType;
+import org.leafward.advisories.desk.Draft;
+import org.leafward.advisories.desk.DraftFields;
+import org.leafward.advisories.store.DraftTable;
 import org.leafward.advisories.store.ProposalTable;
 import org.leafward.amounts.calculator.Calculation;
 import org.leafward.amounts.calculator.Calculations;
@@ -126,12 +130,14 @@ class AccessThings {
 	private final AccessGroups together;
 	private final ProposalTable proposals;
 
+	private final DraftTable drafts;
+
 	private int made;
 
 	AccessThings(Register register, People people, Waterings waterings, SoilTests soilTests, CareLog log,
 			PhenologyLog phenology, TaskCalendar calendar, Feeds feeds, Stations stations, TokenTable tokens,
 			JdbcClient database, Clock clock, PackHistory packs, SignedLinks links, Calculations calculations,
-			KeptCalculations kept, AccessGroups together, ProposalTable proposals) {
+			KeptCalculations kept, AccessGroups together, ProposalTable proposals, DraftTable drafts) {
 		this.register = register;
 		this.people = people;
 		this.waterings = waterings;
@@ -150,6 +156,7 @@ class AccessThings {
 		this.kept = kept;
 		this.together = together;
 		this.proposals = proposals;
+		this.drafts = drafts;
 	}
 
 	/**
@@ -295,6 +302,14 @@ class AccessThings {
 		return end(this.links.act(reminder, Act.LATER));
 	}
 
+	/** An advisory that is being written. */
+	private UUID draft() {
+		UUID id = UUID.randomUUID();
+		this.drafts.put(new Draft(id, null, MessageType.ALERT, null, null, Set.of("us-ia-alder-county"),
+				new DraftFields(Map.of()), Draft.State.WRITING, null, null, null, 0, this.clock.instant(), null, null));
+		return id;
+	}
+
 	/** A proposal of the watch about the county. */
 	private UUID proposal() {
 		DraftText text = new DraftText("Hot, dry wind", "Hot", "There.", "Soon.", "Scorch.", "Water.");
@@ -392,6 +407,12 @@ class AccessThings {
 			case "people", "accounts" -> having.owner().toString();
 			case "stations" -> STATION;
 			case "species" -> "syringa-vulgaris";
+			case "advisories", "messages", "of", "after" -> new UUID(0, 7).toString();
+			case "compose" -> draft().toString();
+			case "season" -> "2026";
+			case "season-dates" -> "last-freeze";
+			case "pictures" -> "wide.png";
+			case "counties" -> "us-ia-alder-county";
 			case "proposals" -> proposal().toString();
 			case "conditions" -> "hot-dry-wind";
 			case "workshop", "packs", "rules" -> "shrubs";
