@@ -1,5 +1,6 @@
 package org.leafward.lookalikes.core;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -26,8 +27,8 @@ public record Answers(Map<String, Set<String>> given) {
 	public Answers {
 		Map<String, Set<String>> copy = new LinkedHashMap<>();
 		given.forEach((question, ticked) -> copy.put(question,
-				java.util.Collections.unmodifiableSet(new LinkedHashSet<>(ticked))));
-		given = java.util.Collections.unmodifiableMap(copy);
+				Collections.unmodifiableSet(new LinkedHashSet<>(ticked))));
+		given = Collections.unmodifiableMap(copy);
 	}
 
 	/**

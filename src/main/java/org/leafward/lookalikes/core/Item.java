@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -53,8 +54,8 @@ record Item(String words, @Nullable String evidence, @Nullable RecordLine line, 
 		return items;
 	}
 
-	private static void several(Key key, Chances chances, Question question, List<Answer> ticked, boolean none, Set<String> recorded,
-			List<Item> items, Set<String> settled) {
+	private static void several(Key key, Chances chances, Question question, List<Answer> ticked, boolean none,
+			Set<String> recorded, List<Item> items, Set<String> settled) {
 		if (ticked.isEmpty() && !none) {
 			return;
 		}
@@ -81,12 +82,12 @@ record Item(String words, @Nullable String evidence, @Nullable RecordLine line, 
 		}
 		else if (settled.add(evidence)) {
 			key.evidence(evidence)
-				.ifPresent((answer) -> items.add(new Item(line.words(), evidence, line, each(key, (cause) -> line.present()
-						? chances.of(cause, answer) : chances.not(cause, answer, 1)))));
+				.ifPresent((answer) -> items.add(new Item(line.words(), evidence, line, each(key,
+						(cause) -> line.present() ? chances.of(cause, answer) : chances.not(cause, answer, 1)))));
 		}
 	}
 
-	private static double[] each(Key key, java.util.function.ToDoubleFunction<Cause> likely) {
+	private static double[] each(Key key, ToDoubleFunction<Cause> likely) {
 		return key.causes().stream().mapToDouble(likely).toArray();
 	}
 
