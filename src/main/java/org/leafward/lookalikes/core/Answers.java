@@ -26,8 +26,8 @@ public record Answers(Map<String, Set<String>> given) {
 
 	public Answers {
 		Map<String, Set<String>> copy = new LinkedHashMap<>();
-		given.forEach((question, ticked) -> copy.put(question,
-				Collections.unmodifiableSet(new LinkedHashSet<>(ticked))));
+		given.forEach(
+				(question, ticked) -> copy.put(question, Collections.unmodifiableSet(new LinkedHashSet<>(ticked))));
 		given = Collections.unmodifiableMap(copy);
 	}
 
