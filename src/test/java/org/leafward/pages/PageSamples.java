@@ -456,6 +456,7 @@ final class PageSamples {
 		WorkshopSamples.addTo(all);
 		AdvisorySamples.addTo(all);
 		SentSamples.addTo(all);
+		KeySamples.addTo(all);
 		all.put("error", model("what", "latitude 144.98 is outside -90 to 90", "where", "latitude", "mend",
 				"give latitude in degrees north", "status", 400));
 		return all;

@@ -417,6 +417,7 @@ class AccessThings {
 			case "conditions" -> "hot-dry-wind";
 			case "workshop", "packs", "rules" -> "shrubs";
 			case "shrubs" -> "prune-after-bloom";
+			case "look-alikes" -> "pairs.yaml";
 			case "versions" -> version();
 			// Everybody may; there are no counties here.
 			case "c" -> "us-ia-alder-county";
