@@ -1,0 +1,19 @@
+package org.leafward.lookalikes.core;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Something to do, or to leave alone, once a cause is likely.
+ *
+ * @param id unique within its cause, lower case with hyphens
+ * @param title a few words
+ * @param text what to do and why, for the gardener; never names a pesticide
+ * @param holdOff whether it says what to leave alone for that time
+ * @param span when
+ * @param rule {@code pack/rule} of the care rule that asks for the same each year; null
+ * when there is none
+ * @param caution where the work can hurt someone, what to mind; null when it can't
+ */
+public record Remedy(String id, String title, String text, boolean holdOff, Span span, @Nullable String rule,
+		@Nullable String caution) {
+}

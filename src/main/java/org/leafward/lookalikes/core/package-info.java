@@ -1,0 +1,8 @@
+/**
+ * The look-alike key as values: causes, questions, what speaks for what, and the ranking
+ * that follows from answers and the record.
+ */
+@NullMarked
+package org.leafward.lookalikes.core;
+
+import org.jspecify.annotations.NullMarked;
