@@ -11,12 +11,22 @@ import java.util.Optional;
  * @param text the question
  * @param help how to look, a sentence; may be empty
  * @param several whether several answers can be ticked
+ * @param ease the share of people who can answer it, above 0 to 1; a question that few
+ * can answer is asked later
  * @param answers the answers in the order shown
  */
-public record Question(String id, String text, String help, boolean several, List<Answer> answers) {
+public record Question(String id, String text, String help, boolean several, double ease, List<Answer> answers) {
 
 	public Question {
 		answers = List.copyOf(answers);
+	}
+
+	/**
+	 * Whether it is asked with yes and no.
+	 * @return true when it has one answer beside "no" ({@link Answers#NONE})
+	 */
+	public boolean yesOrNo() {
+		return this.several && this.answers.size() == 1;
 	}
 
 	public Optional<Answer> answer(String evidence) {
