@@ -1,6 +1,7 @@
 package org.leafward.regions;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.GeoPoint;
@@ -14,8 +15,10 @@ import org.leafward.regions.core.MapProjection;
  * @param towns for finding one's way
  * @param width px, {@value #LEAST} to {@value #MOST}
  * @param chosen a place to mark
+ * @param figures a few words below the names of counties, by their codes
  */
-public record RegionMap(List<County> counties, List<Town> towns, int width, Optional<GeoPoint> chosen) {
+public record RegionMap(List<County> counties, List<Town> towns, int width, Optional<GeoPoint> chosen,
+		Map<String, String> figures) {
 
 	/** Width of the narrowest map, px. */
 	public static final int LEAST = 200;
@@ -39,6 +42,18 @@ public record RegionMap(List<County> counties, List<Town> towns, int width, Opti
 		}
 		counties = List.copyOf(counties);
 		towns = List.copyOf(towns);
+		figures = Map.copyOf(figures);
+	}
+
+	/**
+	 * A map without figures.
+	 * @param counties what it shows, at least one
+	 * @param towns for finding one's way
+	 * @param width px
+	 * @param chosen a place to mark
+	 */
+	public RegionMap(List<County> counties, List<Town> towns, int width, Optional<GeoPoint> chosen) {
+		this(counties, towns, width, chosen, Map.of());
 	}
 
 	/**
@@ -47,7 +62,16 @@ public record RegionMap(List<County> counties, List<Town> towns, int width, Opti
 	 * @return the map
 	 */
 	public RegionMap marking(GeoPoint place) {
-		return new RegionMap(this.counties, this.towns, this.width, Optional.of(place));
+		return new RegionMap(this.counties, this.towns, this.width, Optional.of(place), this.figures);
+	}
+
+	/**
+	 * The same map with a few words below the names of counties.
+	 * @param words words by the codes of counties
+	 * @return the map, without towns, which would stand in their way
+	 */
+	public RegionMap telling(Map<String, String> words) {
+		return new RegionMap(this.counties, List.of(), this.width, this.chosen, words);
 	}
 
 	/**
