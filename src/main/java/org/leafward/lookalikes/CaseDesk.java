@@ -1,5 +1,6 @@
 package org.leafward.lookalikes;
 
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -94,6 +95,18 @@ public class CaseDesk {
 	public List<PlantCase> inbox(Collection<String> counties, @Nullable PersonId me, boolean closed, int page,
 			int size) {
 		return this.table.desk(counties, me, closed, page, size);
+	}
+
+	/**
+	 * What was found in some counties, whether or not the help desk was asked: numbers
+	 * tell nobody's garden.
+	 * @param counties the counties
+	 * @param since closed on this day or later
+	 * @return the most frequent first
+	 */
+	@Transactional(readOnly = true)
+	public List<FoundCount> counts(Collection<String> counties, LocalDate since) {
+		return this.table.counts(counties, since);
 	}
 
 	/**

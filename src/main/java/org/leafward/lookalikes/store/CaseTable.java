@@ -22,6 +22,7 @@ import org.leafward.accounts.PersonId;
 import org.leafward.lookalikes.Basis;
 import org.leafward.lookalikes.CaseId;
 import org.leafward.lookalikes.CaseState;
+import org.leafward.lookalikes.FoundCount;
 import org.leafward.lookalikes.NewCase;
 import org.leafward.lookalikes.PlantCase;
 import org.leafward.lookalikes.core.Answers;
@@ -47,10 +48,6 @@ public class CaseTable {
 	CaseTable(JdbcClient database, JsonMapper json) {
 		this.database = database;
 		this.json = json;
-	}
-
-	/** How many cases of a county were closed with a cause. */
-	public record Count(String county, String cause, int cases) {
 	}
 
 	public void add(CaseId id, PersonId person, NewCase one, Instant at) {
@@ -146,14 +143,14 @@ public class CaseTable {
 	 * @param since closed on this day or later
 	 * @return the most frequent first
 	 */
-	public List<Count> counts(Collection<String> counties, LocalDate since) {
+	public List<FoundCount> counts(Collection<String> counties, LocalDate since) {
 		return this.database.sql("""
 				select min(county) as county, cause, count(*) as cases from lookalikes.plant_case
 				where state = 'CLOSED' and cause is not null and closed_on >= ? and lower(county) = any(?)
 				group by lower(county), cause order by count(*) desc, 1, 2
 				""")
 			.params(since, lower(counties))
-			.query((row, number) -> new Count(row.getString("county"), row.getString("cause"), row.getInt("cases")))
+			.query((row, number) -> new FoundCount(row.getString("county"), row.getString("cause"), row.getInt("cases")))
 			.list();
 	}
 
