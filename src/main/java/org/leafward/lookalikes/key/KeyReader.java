@@ -86,7 +86,7 @@ public final class KeyReader {
 		String file = files.isEmpty() ? FOLDER : files.get(0).name();
 		if (scale == null) {
 			problems.add(new Problem(file, 0, 0, "", "no file has a scale",
-					"write scale: with typical, possible, unlikely, unticked and damping into one of them"));
+					"write scale: with typical, possible, unlikely, mistaken, unticked and damping into one of them"));
 		}
 		if (questions.isEmpty()) {
 			problems.add(new Problem(file, 0, 0, "", "no file has questions", "write questions: into one of them"));
@@ -111,8 +111,8 @@ public final class KeyReader {
 				sheet.complaints.add("/scale", "the chances are out of order",
 						"make unlikely less than possible, and possible less than typical");
 			}
-			scale = new Key.Scale(draft.typical(), draft.possible(), draft.unlikely(), draft.unticked(),
-					draft.damping());
+			scale = new Key.Scale(draft.typical(), draft.possible(), draft.unlikely(), draft.mistaken(),
+					draft.unticked(), draft.damping());
 		}
 		return scale;
 	}
@@ -153,7 +153,7 @@ public final class KeyReader {
 
 	private void causes(Sheet sheet, Key.@Nullable Scale scale, Set<String> evidences, List<Cause> causes,
 			Set<String> ids) {
-		Key.Scale weights = (scale != null) ? scale : new Key.Scale(0.6, 0.3, 0.02, 0.5, 1);
+		Key.Scale weights = (scale != null) ? scale : new Key.Scale(0.6, 0.3, 0.02, 0, 0.5, 1);
 		CauseReader causeReader = new CauseReader(this.known, evidences, weights, sheet.complaints);
 		List<KeyDraft.CauseDraft> drafts = CauseReader.orEmpty(sheet.draft.causes());
 		for (int i = 0; i < drafts.size(); i++) {
