@@ -16,7 +16,7 @@ create table lookalikes.plant_case (
 	answers json not null,
 	struck text[] not null default '{}',
 	-- the likeliest cause by the answers as they are, for lists
-	leading text,
+	likeliest text,
 	-- what is taken for the cause; null until somebody says so, and when it is none of the key
 	cause text,
 	basis text check (basis in ('ANSWERS', 'HELP_DESK', 'LABORATORY')),

@@ -56,9 +56,11 @@ class DemoSeed implements ApplicationRunner {
 
 	private final ModelGardens gardens;
 
+	private final DemoCases cases;
+
 	DemoSeed(People people, Roles roles, DemoWeather weather, Register register, Waterings waterings,
 			SoilTests soilTests, Replanning replanning, DemoCare care, DemoPublication publication,
-			ModelGardens gardens) {
+			ModelGardens gardens, DemoCases cases) {
 		this.people = people;
 		this.roles = roles;
 		this.weather = weather;
@@ -69,6 +71,7 @@ class DemoSeed implements ApplicationRunner {
 		this.care = care;
 		this.publication = publication;
 		this.gardens = gardens;
+		this.cases = cases;
 	}
 
 	@Override
@@ -104,6 +107,7 @@ class DemoSeed implements ApplicationRunner {
 		this.weather.catchUp();
 		this.register.idsAfter(null, MOST_SITES).forEach(this.replanning::derive);
 		this.gardens.tend();
+		this.cases.open(today);
 		LOG.info("The invented region is ready");
 	}
 

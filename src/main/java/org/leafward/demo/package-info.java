@@ -3,7 +3,7 @@
  */
 @ApplicationModule(displayName = "Demo",
 		allowedDependencies = { "accounts", "climate", "plants", "register", "care", "care :: workshop", "reminders",
-				"feeds", "counties", "measure", "pages" })
+				"feeds", "counties", "lookalikes", "lookalikes :: core", "measure", "pages" })
 @NullMarked
 package org.leafward.demo;
 

@@ -166,7 +166,7 @@ public class CaseTable {
 	public void write(PlantCase one, Instant at) {
 		this.database.sql("""
 				update lookalikes.plant_case set state = :state, answers = cast(:answers as json), struck = :struck,
-					leading = :leading, cause = :cause, basis = :basis, result = nullif(:result, ''), sampled_on = :sampled,
+					likeliest = :leading, cause = :cause, basis = :basis, result = nullif(:result, ''), sampled_on = :sampled,
 					help_wanted_at = :wanted, assigned = :assigned, changed_at = :at, closed_on = :closed
 				where id = :id
 				""")
@@ -204,7 +204,7 @@ public class CaseTable {
 				(planting != null) ? new PlantingId(planting) : null, (species != null) ? new SpeciesId(species) : null,
 				row.getString("plant"), row.getString("county"), ZoneId.of(row.getString("zone")),
 				row.getObject("seen", LocalDate.class), CaseState.valueOf(row.getString("state")),
-				answers(row.getString("answers")), struck(row.getArray("struck")), row.getString("leading"),
+				answers(row.getString("answers")), struck(row.getArray("struck")), row.getString("likeliest"),
 				row.getString("cause"), (basis != null) ? Basis.valueOf(basis) : null, (result != null) ? result : "",
 				row.getObject("sampled_on", LocalDate.class), (wanted != null) ? wanted.toInstant() : null,
 				(assigned != null) ? new PersonId(assigned) : null, (follows != null) ? new CaseId(follows) : null,

@@ -123,13 +123,13 @@ class CaseEndPages {
 	}
 
 	@PostMapping("/cases/{id}/close")
-	String close(@PathVariable UUID id, @RequestParam(defaultValue = "") String cause,
+	String close(@PathVariable UUID id, @RequestParam(defaultValue = "") String found,
 			@RequestParam(defaultValue = "") String result, @RequestParam(defaultValue = "false") boolean laboratory,
 			Model model, HttpServletResponse response) {
 		CaseAccess.Seen seen = this.access.seen(id);
 		Basis basis = laboratory ? Basis.LABORATORY : seen.desk() ? Basis.HELP_DESK : Basis.ANSWERS;
 		try {
-			this.ends.close(seen.plantCase().id(), cause.isBlank() ? null : cause, basis, result);
+			this.ends.close(seen.plantCase().id(), found.isBlank() ? null : found, basis, result);
 			return "redirect:/cases/" + seen.plantCase().id();
 		}
 		catch (BadInput ex) {

@@ -4,9 +4,11 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.People;
@@ -41,6 +43,8 @@ import org.springframework.ui.Model;
 /** The page of a case, for all who write something on it. */
 @Component
 class CasePage {
+
+	private static final Set<String> FIELDS = Set.of("photo", "words", "result", "day", "cause", "helper");
 
 	private final Cases cases;
 
@@ -132,8 +136,15 @@ class CasePage {
 		model.addAttribute("assigned", (assigned != null) ? firstName(assigned) : null);
 		model.addAttribute("helpers", seen.specialist() ? helpers(one) : List.of());
 		model.addAttribute("today", today.toString());
-		model.addAttribute("errors", errors);
+		model.addAttribute("errors", leading(errors));
 		return "lookalikes/case";
+	}
+
+	/** What no field of the page can mend leads to its end, where the case is closed. */
+	private static Map<String, String> leading(Map<String, String> errors) {
+		Map<String, String> led = new LinkedHashMap<>();
+		errors.forEach((field, words) -> led.putIfAbsent(FIELDS.contains(field) ? field : "close", words));
+		return led;
 	}
 
 	Optional<Site> site(PlantCase one) {
