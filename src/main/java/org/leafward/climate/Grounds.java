@@ -1,6 +1,8 @@
 package org.leafward.climate;
 
 import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.leafward.climate.core.LapseRate;
 import org.leafward.climate.core.state.StationGround;
@@ -32,6 +34,36 @@ public class Grounds {
 	 */
 	public Optional<GroundReading> at(GeoPoint place, LocalDate today) {
 		return at(place, this.stations::around, today);
+	}
+
+	/**
+	 * Whether the ground was frozen on each day of a period, from the nearest station that
+	 * knows the last of them.
+	 * @param place the place with its height
+	 * @param from first day
+	 * @param to last day, at most a year later
+	 * @return the days that are known, with true for frozen; empty when none of the six
+	 * nearest stations within 150 km knows
+	 */
+	public Map<LocalDate, Boolean> frozenDays(GeoPoint place, LocalDate from, LocalDate to) {
+		LocalWeather.check(from, to);
+		return OneVersion.of(() -> {
+			Map<LocalDate, Boolean> days = new HashMap<>();
+			this.stations.around(place)
+				.stream()
+				.filter((stored) -> stored.recordVersion() > 0)
+				.limit(MOST_OPENED)
+				.filter((stored) -> read(stored, place, to.plusDays(1)).isPresent())
+				.findFirst()
+				.ifPresent((stored) -> {
+					for (LocalDate day = from; !day.isAfter(to); day = day.plusDays(1)) {
+						LocalDate one = day;
+						read(stored, place, day.plusDays(1))
+							.ifPresent((reading) -> days.put(one, reading.frozen()));
+					}
+				});
+			return days;
+		});
 	}
 
 	Optional<GroundReading> at(GeoPoint place, StationsAround around, LocalDate today) {

@@ -2,11 +2,13 @@ package org.leafward.climate;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.leafward.climate.core.DailyRecord;
+import org.leafward.climate.core.Element;
 import org.leafward.climate.core.water.NearStation;
 import org.leafward.climate.core.water.PlaceWeather;
 import org.leafward.climate.store.StationTable;
@@ -49,6 +51,31 @@ public class LocalWeather {
 	public WeatherSeries at(GeoPoint place, LocalDate from, LocalDate to) {
 		check(from, to);
 		return unchecked(place, from, to);
+	}
+
+	/**
+	 * The wind around a place, from the nearest of the same stations that measured it.
+	 * @param place the place
+	 * @param from first day
+	 * @param to last day
+	 * @return mean speed of the day, m/s, for the days on which one did
+	 * @throws BadInput when the period is no period, or longer than three years
+	 */
+	public Map<LocalDate, Double> windAt(GeoPoint place, LocalDate from, LocalDate to) {
+		check(from, to);
+		return OneVersion.of(() -> {
+			List<NearStation> stations = near(place, from, to);
+			Map<LocalDate, Double> wind = new HashMap<>();
+			for (LocalDate day = from; !day.isAfter(to); day = day.plusDays(1)) {
+				for (NearStation station : stations) {
+					short value = station.climate().record().value(Element.AWND, day);
+					if (value != DailyRecord.MISSING) {
+						wind.putIfAbsent(day, value / 10.0);
+					}
+				}
+			}
+			return wind;
+		});
 	}
 
 	WeatherSeries unchecked(GeoPoint place, LocalDate from, LocalDate to) {
