@@ -175,7 +175,7 @@ public class CaseDesk {
 			return false;
 		}
 		String plant = one.plant().replaceAll("\\s+", " ");
-		open.get().send(new Letter(address, person.map(Person::name).orElse(""), "The help desk on your " + plant, """
+		open.get().send(new Letter(address, person.map(Person::name).orElse(""), "The help desk wrote about your plant", """
 				The help desk of %s wrote about your %s:
 
 				%s

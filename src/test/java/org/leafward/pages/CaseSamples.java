@@ -106,7 +106,7 @@ final class CaseSamples {
 						List.of(new Option("leaf-edge-inward", "Brown from the edge inward",
 								"The middle stays green longest.", Drawings.of("leaf-edge-inward").orElseThrow(),
 								true), new Option("leaf-spots", "Separate spots", "", null, false)),
-						"None of these", "Question 3 of at most 12", "nothing is ticked: tick what you see.", true)));
+						"None of these", "Question 3 of at most 12.", "nothing is ticked: tick what you see.", true)));
 		all.put("lookalikes/case", theCase());
 		all.put("lookalikes/desk", model("section", "cases", "lead", "One case waits.", "cases",
 				List.of(new Waiting("hollies (American holly)", "Tobias in Merrow County, first seen Thu 2 Apr 2026",

@@ -22,13 +22,16 @@ import org.leafward.measure.Season;
 public final class FollowUp {
 
 	/** Key of the look a year on. */
-	public static final String LOOK_AGAIN = "look-again";
+	public static final String LOOK_AGAIN = "look-a-year-on";
 
 	private static final int MOST_WINDOWS = 2;
 
 	private static final int BEFORE_DAYS = 7;
 
 	private static final int AFTER_DAYS = 21;
+
+	/** What comes sooner than that was looked at already. */
+	private static final int SOON_DAYS = 60;
 
 	private FollowUp() {
 	}
@@ -136,19 +139,19 @@ public final class FollowUp {
 			case FIRST_FALL_FREEZE -> "Median first freeze of fall, 32 °F (0 °C)";
 		};
 		return Explanation.of(label, DayWords.of(from))
-			.withDetail("From %s to %s of it; what has begun already begins today.".formatted(offset(span.from()),
+			.withDetail("From %s to %s; what has begun already begins today.".formatted(offset(span.from()),
 					offset(span.to())));
 	}
 
 	private static String offset(int days) {
 		int many = Math.abs(days);
 		String words = many + ((many == 1) ? " day" : " days");
-		return (days == 0) ? "the day" : words + ((days < 0) ? " ahead" : " after");
+		return (days == 0) ? "that day" : words + ((days < 0) ? " before it" : " after it");
 	}
 
 	private static void lookAgain(Cause cause, Facts facts, List<AddedTask> tasks) {
 		LocalDate day = facts.seen().plusYears(1);
-		while (!day.plusDays(AFTER_DAYS).isAfter(facts.found().plusMonths(6))) {
+		while (day.minusDays(BEFORE_DAYS).isBefore(facts.found().plusDays(SOON_DAYS))) {
 			day = day.plusYears(1);
 		}
 		int season = Season.containing(day, facts.hemisphere()).year();

@@ -47,8 +47,9 @@ record AskView(String id, String text, String help, boolean several, List<Option
 							before.contains(one.id())))
 					.toList(),
 				question.several() ? CaseView.none(question) : null,
-				"Question %d of at most %d".formatted(done + 1, Math.max(done + 1, NextQuestion.MOST)), error,
-				!before.isEmpty());
+				before.isEmpty() ? "Question %d of at most %d.".formatted(done + 1, Math.max(done + 1, NextQuestion.MOST))
+						: "Answered before.",
+				error, !before.isEmpty());
 	}
 
 }
