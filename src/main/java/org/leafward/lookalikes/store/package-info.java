@@ -1,4 +1,7 @@
-/** Tables of cases, their notes and photos. */
+/**
+ * Tables of cases, their notes and photos, and of the versions of the key that specialists
+ * published.
+ */
 @NullMarked
 package org.leafward.lookalikes.store;
 
