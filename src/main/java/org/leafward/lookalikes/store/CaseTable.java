@@ -154,6 +154,18 @@ public class CaseTable {
 			.list();
 	}
 
+	/**
+	 * The latest answered cases, those that were closed with a cause first.
+	 * @param most how many at most
+	 * @return never null
+	 */
+	public List<PlantCase> answered(int most) {
+		return this.database.sql("""
+				select * from lookalikes.plant_case where likeliest is not null or (state = 'CLOSED' and cause is not null)
+				order by state = 'CLOSED' and cause is not null desc, changed_at desc, id limit ?
+				""").param(most).query(this::row).list();
+	}
+
 	private static String[] lower(Collection<String> counties) {
 		return counties.stream().map((one) -> one.toLowerCase(Locale.ROOT)).toArray(String[]::new);
 	}

@@ -34,6 +34,8 @@ import org.leafward.pages.Choice;
 import org.leafward.pages.Formats;
 import org.leafward.pages.Mark;
 import org.leafward.pages.print.Paper;
+import org.leafward.regions.County;
+import org.leafward.regions.Regions;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
@@ -60,8 +62,10 @@ class CasePage {
 
 	private final People people;
 
+	private final Regions regions;
+
 	CasePage(Cases cases, CaseEnds ends, CaseDesk desk, CasePhotos photos, Laboratories laboratories,
-			Register register, People people) {
+			Register register, People people, Regions regions) {
 		this.cases = cases;
 		this.ends = ends;
 		this.desk = desk;
@@ -69,6 +73,7 @@ class CasePage {
 		this.laboratories = laboratories;
 		this.register = register;
 		this.people = people;
+		this.regions = regions;
 	}
 
 	/**
@@ -153,7 +158,15 @@ class CasePage {
 	}
 
 	Optional<Laboratory> laboratory(PlantCase one) {
-		return this.laboratories.of(one.county(), site(one).map(Site::region).orElse(""));
+		String region = site(one).map(Site::region)
+			.filter((found) -> !found.isEmpty())
+			.or(() -> this.regions.counties()
+				.stream()
+				.filter((county) -> county.name().equalsIgnoreCase(one.county()))
+				.map(County::region)
+				.findFirst())
+			.orElse("");
+		return this.laboratories.of(one.county(), region);
 	}
 
 	private static List<Choice> allCauses(CaseLook look) {
