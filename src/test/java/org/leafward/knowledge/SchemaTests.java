@@ -22,7 +22,7 @@ class SchemaTests {
 	private static final String POINTER = "# yaml-language-server: $schema=";
 
 	@ParameterizedTest
-	@ValueSource(strings = { "plants-1.json", "rulepack-1.json", "phenology-1.json" })
+	@ValueSource(strings = { "plants-1.json", "rulepack-1.json", "phenology-1.json", "lookalikes-1.json" })
 	void everyEntryIsDescribedAndNothingUnknownIsLetThrough(String name) throws IOException {
 		JsonNode schema = JsonMapper.shared().readTree(Files.readString(SCHEMAS.resolve(name)));
 		List<String> wrong = new ArrayList<>();
@@ -59,7 +59,7 @@ class SchemaTests {
 		List<Path> files;
 		try (Stream<Path> found = Files.walk(Path.of("config"))) {
 			files = found.filter(Files::isRegularFile)
-				.filter((file) -> List.of("plants", "rulepacks", "phenology")
+				.filter((file) -> List.of("plants", "rulepacks", "phenology", "lookalikes")
 					.contains(file.getParent().getFileName().toString()))
 				.toList();
 		}
