@@ -95,6 +95,10 @@ public final class DemoVisitor {
 			page.select("a[href^=/tasks/]").forEach((task) -> tasks.add(task.attr("href")));
 		}
 		pages.addAll(tasks);
+		for (Element one : page("/cases").select(".pick a[href^=/cases/]")) {
+			pages.addAll(List.of("/cases", "/cases/new", one.attr("href"), one.attr("href") + "/ask",
+					one.attr("href") + "/ask/where-in-leaf"));
+		}
 		return pages;
 	}
 
