@@ -40,8 +40,8 @@ import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Tasks that other modules call for, beside those of the rules. They stand in the same
- * table, so calendars, reminders and pages show them like any other, and people do or skip
- * them. Planning leaves them alone; whoever added them says what becomes of them.
+ * table, so calendars, reminders and pages show them like any other, and people do or
+ * skip them. Planning leaves them alone; whoever added them says what becomes of them.
  */
 @Service
 public class AddedTasks {
@@ -156,8 +156,8 @@ public class AddedTasks {
 		withdraw(gone, states, now);
 		int written = added.size() + changed.size() + gone.size();
 		if (written > 0) {
-			this.events.publishEvent(new PlanChanged(siteId.value(), site.owner().value(), added.size(),
-					changed.size(), gone.size(), now));
+			this.events.publishEvent(new PlanChanged(siteId.value(), site.owner().value(), added.size(), changed.size(),
+					gone.size(), now));
 		}
 		return written;
 	}

@@ -37,8 +37,8 @@ public class Grounds {
 	}
 
 	/**
-	 * Whether the ground was frozen on each day of a period, from the nearest station that
-	 * knows the last of them.
+	 * Whether the ground was frozen on each day of a period, from the nearest station
+	 * that knows the last of them.
 	 * @param place the place with its height
 	 * @param from first day
 	 * @param to last day, at most a year later
@@ -58,8 +58,7 @@ public class Grounds {
 				.ifPresent((stored) -> {
 					for (LocalDate day = from; !day.isAfter(to); day = day.plusDays(1)) {
 						LocalDate one = day;
-						read(stored, place, day.plusDays(1))
-							.ifPresent((reading) -> days.put(one, reading.frozen()));
+						read(stored, place, day.plusDays(1)).ifPresent((reading) -> days.put(one, reading.frozen()));
 					}
 				});
 			return days;

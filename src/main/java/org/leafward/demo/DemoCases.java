@@ -63,14 +63,16 @@ class DemoCases {
 	void open(LocalDate today) {
 		LocalDate march = latest(today, Month.MARCH, 14);
 		CaseId hedge = begin("Farrow house", "porch rhododendrons", march);
-		answers(hedge, Map.of("when", Set.of("seen-late-winter"), "where-in-leaf", Set.of("leaf-edge-inward"),
-				"where-in-crown", Set.of("crown-above-snow", "crown-windy-or-sunny-side"), "buds",
-				Set.of("buds-alive"), "neighbors", Set.of(Answers.NONE)));
+		answers(hedge,
+				Map.of("when", Set.of("seen-late-winter"), "where-in-leaf", Set.of("leaf-edge-inward"),
+						"where-in-crown", Set.of("crown-above-snow", "crown-windy-or-sunny-side"), "buds",
+						Set.of("buds-alive"), "neighbors", Set.of(Answers.NONE)));
 		CaseId oaks = begin("Millrace Park", "pin oaks at the pond", latest(today, Month.AUGUST, 9));
-		answers(oaks, Map.of("when", Set.of("seen-high-summer"), "where-in-leaf", Set.of("leaf-edge-inward"), "border",
-				Set.of("border-red-brown"), "where-in-crown", Set.of("crown-branch-then-more"), "which-leaves",
-				Set.of("oldest-leaves-first"), "again", Set.of("every-year-and-more"), "watering",
-				Set.of("water-no-change")));
+		answers(oaks,
+				Map.of("when", Set.of("seen-high-summer"), "where-in-leaf", Set.of("leaf-edge-inward"), "border",
+						Set.of("border-red-brown"), "where-in-crown", Set.of("crown-branch-then-more"), "which-leaves",
+						Set.of("oldest-leaves-first"), "again", Set.of("every-year-and-more"), "watering",
+						Set.of("water-no-change")));
 		this.ends.sampled(oaks, latest(today, Month.SEPTEMBER, 7));
 		CaseId hollies = begin("Tamsin Library garden", "hollies at the door", latest(today, Month.APRIL, 2));
 		answers(hollies, Map.of("when", Set.of("seen-late-winter"), "where-in-leaf", Set.of("leaf-tips-burnt"),
@@ -103,8 +105,9 @@ class DemoCases {
 			.orElseThrow();
 		String species = this.catalogue.find(planting.species()).map(Species::commonName).orElse(label);
 		return this.cases
-			.open(site.owner(), new NewCase(site.id(), planting.id(), planting.species(),
-					"%s (%s)".formatted(label, species), site.county(), site.zone(), seen, null))
+			.open(site.owner(),
+					new NewCase(site.id(), planting.id(), planting.species(), "%s (%s)".formatted(label, species),
+							site.county(), site.zone(), seen, null))
 			.id();
 	}
 

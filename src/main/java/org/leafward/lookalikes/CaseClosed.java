@@ -5,9 +5,9 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * It was said what a plant's injury is taken for. Facts only, and the place no nearer than
- * a tenth of a degree. A result that comes later closes a case once more, under the same
- * identifier; the last one counts.
+ * It was said what a plant's injury is taken for. Facts only, and the place no nearer
+ * than a tenth of a degree. A result that comes later closes a case once more, under the
+ * same identifier; the last one counts.
  *
  * @param plantCase which case
  * @param cause cause of the key; null when it was none of them

@@ -175,17 +175,18 @@ public class CaseDesk {
 			return false;
 		}
 		String plant = one.plant().replaceAll("\\s+", " ");
-		open.get().send(new Letter(address, person.map(Person::name).orElse(""), "The help desk wrote about your plant", """
-				The help desk of %s wrote about your %s:
+		open.get()
+			.send(new Letter(address, person.map(Person::name).orElse(""), "The help desk wrote about your plant", """
+					The help desk of %s wrote about your %s:
 
-				%s
+					%s
 
-				The case with its questions, photos and what to do:
+					The case with its questions, photos and what to do:
 
-				%s/cases/%s
+					%s/cases/%s
 
-				What a case says is never certain. Labels, local codes and licensed practice come before it.
-				""".formatted(one.county(), plant, words, this.baseUrl, one.id())));
+					What a case says is never certain. Labels, local codes and licensed practice come before it.
+					""".formatted(one.county(), plant, words, this.baseUrl, one.id())));
 		return true;
 	}
 

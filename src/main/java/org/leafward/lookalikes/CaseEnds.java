@@ -126,7 +126,8 @@ public class CaseEnds {
 
 	private Span.@Nullable Freezes freezes(Site site, int season) {
 		return this.climate.answer(site.place(), (markers) -> {
-			Optional<LocalDate> spring = markers.on(new MarkerKey(MarkerKind.LAST_SPRING_FREEZE, FREEZE, MEDIAN), season)
+			Optional<LocalDate> spring = markers
+				.on(new MarkerKey(MarkerKind.LAST_SPRING_FREEZE, FREEZE, MEDIAN), season)
 				.map(SeasonMarker::date);
 			Optional<LocalDate> fall = markers.on(new MarkerKey(MarkerKind.FIRST_FALL_FREEZE, FREEZE, MEDIAN), season)
 				.map(SeasonMarker::date);

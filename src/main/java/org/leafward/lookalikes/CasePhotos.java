@@ -14,7 +14,9 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 
-/** Photos of cases. What is sent is drawn anew, so nothing that a file carries is kept. */
+/**
+ * Photos of cases. What is sent is drawn anew, so nothing that a file carries is kept.
+ */
 @Service
 public class CasePhotos {
 

@@ -31,8 +31,8 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
- * Cases: a plant that looks wrong, what was answered, and what it may be. Whose a case is,
- * is asked before anything here is called.
+ * Cases: a plant that looks wrong, what was answered, and what it may be. Whose a case
+ * is, is asked before anything here is called.
  */
 @Service
 public class Cases {

@@ -88,8 +88,8 @@ public class PublishedKeys implements LookalikeKeys {
 				throw ex;
 			}
 			LOG.error("What is stored of the look-alike key can't be used; the files are: {}", ex.getMessage());
-			return new Shelf(this.lenient.read(files(this.files)), Map.copyOf(this.files), String.valueOf(ex.getMessage()),
-					seen);
+			return new Shelf(this.lenient.read(files(this.files)), Map.copyOf(this.files),
+					String.valueOf(ex.getMessage()), seen);
 		}
 	}
 

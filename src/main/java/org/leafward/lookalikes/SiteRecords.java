@@ -136,15 +136,18 @@ class SiteRecords implements RecordReader {
 		return (level != null) ? level.name().toLowerCase(Locale.ROOT) : null;
 	}
 
-	/** Of the planting and of the site as a whole: a bed is fed with all that stands in it. */
+	/**
+	 * Of the planting and of the site as a whole: a bed is fed with all that stands in
+	 * it.
+	 */
 	private List<RecordFacts.Work> works(Planting planting, LocalDate seen) {
 		LocalDate since = seen.minusMonths(LOG_MONTHS);
 		List<RecordFacts.Work> works = new ArrayList<>();
 		for (int page = 0; page < PAGES; page++) {
 			List<LogEntry> entries = this.log.latest(planting.site(), null, page, PAGE);
 			for (LogEntry entry : entries) {
-				if ((entry.planting() == null || entry.planting().equals(planting.id()))
-						&& !entry.day().isBefore(since) && !entry.day().isAfter(seen)) {
+				if ((entry.planting() == null || entry.planting().equals(planting.id())) && !entry.day().isBefore(since)
+						&& !entry.day().isAfter(seen)) {
 					works.add(new RecordFacts.Work(entry.work().code(), entry.day(), entry.insideHoldOff() != null));
 				}
 			}

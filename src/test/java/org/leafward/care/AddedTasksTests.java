@@ -97,14 +97,11 @@ class AddedTasksTests {
 		this.today = LocalDate.ofInstant(this.clock.instant(), ZONE);
 		this.owner = this.people.join("Ada", UUID.randomUUID() + "@example.org", ZONE).id();
 		this.site = this.register
-			.addSite(this.owner,
-					new NewSite("Garden", "", POINT, ZONE, SoilTexture.LOAM, Sun.FULL_SUN,
-							Wind.AVERAGE))
+			.addSite(this.owner, new NewSite("Garden", "", POINT, ZONE, SoilTexture.LOAM, Sun.FULL_SUN, Wind.AVERAGE))
 			.id();
 		this.hedge = this.register
-			.addPlantings(this.site,
-					List.of(new NewPlanting(new SpeciesId("buxus-sempervirens"), "hedge", 3, LocalDate.of(2015, 5, 20),
-							Placement.GROUND, false, false)))
+			.addPlantings(this.site, List.of(new NewPlanting(new SpeciesId("buxus-sempervirens"), "hedge", 3,
+					LocalDate.of(2015, 5, 20), Placement.GROUND, false, false)))
 			.get(0)
 			.id();
 	}
@@ -190,7 +187,8 @@ class AddedTasksTests {
 		assertThat(put(water(3, 12, "Water twice."))).isZero();
 		assertThat(put()).isZero();
 		assertThat(only().state()).isEqualTo(TaskState.DONE);
-		assertThat(this.log.of(only().id())).hasValueSatisfying((entry) -> assertThat(entry.work()).isEqualTo(Work.WATER));
+		assertThat(this.log.of(only().id()))
+			.hasValueSatisfying((entry) -> assertThat(entry.work()).isEqualTo(Work.WATER));
 		this.log.undo(List.of(only().id()), this.owner);
 		assertThat(only().state()).isEqualTo(TaskState.PLANNED);
 	}
@@ -219,8 +217,8 @@ class AddedTasksTests {
 	void whatCantStandIsRefused() {
 		AddedTask twice = water(1, 2, "Soak the roots.");
 		assertThatThrownBy(() -> put(twice, twice)).isInstanceOf(BadInput.class);
-		assertThatThrownBy(() -> this.added.put(this.origin, this.site, new PlantingId(UUID.randomUUID()), List.of(),
-				DROPPED))
+		assertThatThrownBy(
+				() -> this.added.put(this.origin, this.site, new PlantingId(UUID.randomUUID()), List.of(), DROPPED))
 			.isInstanceOf(BadInput.class);
 		assertThatThrownBy(() -> new AddedFor("case", UUID.randomUUID(), "https://elsewhere.example"))
 			.isInstanceOf(BadInput.class);

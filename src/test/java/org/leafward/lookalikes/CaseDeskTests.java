@@ -82,8 +82,8 @@ class CaseDeskTests implements Letters {
 	}
 
 	private PlantCase open(PersonId person, String county) {
-		return this.cases.open(person, new NewCase(null, null, null, "a shrub", county, ZONE,
-				LocalDate.ofInstant(Instant.now(), ZONE), null));
+		return this.cases.open(person,
+				new NewCase(null, null, null, "a shrub", county, ZONE, LocalDate.ofInstant(Instant.now(), ZONE), null));
 	}
 
 	@Test

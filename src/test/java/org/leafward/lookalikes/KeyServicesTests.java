@@ -105,7 +105,8 @@ class KeyServicesTests {
 			.get(0)
 			.id();
 		this.soilTests.keep(site, new NewSoilTest(oak, today.minusDays(40),
-				new SoilFigures(7.9, 5.2, SoilExtract.SATURATED_PASTE, 3.0, null, null), 20, SoilDrainage.SLOW, ""), ada);
+				new SoilFigures(7.9, 5.2, SoilExtract.SATURATED_PASTE, 3.0, null, null), 20, SoilDrainage.SLOW, ""),
+				ada);
 		this.log.log(site, oak, "move", WorkDone.on(today.minusDays(5), "into the sun"), ada);
 		List<RecordLine> lines = this.records.of(oak, today);
 		assertThat(lines).extracting(RecordLine::words)
@@ -155,7 +156,8 @@ class KeyServicesTests {
 
 	@Test
 	void namesOfFilesStayInTheFolder() {
-		assertThatExceptionOfType(BadInput.class).isThrownBy(() -> this.workshop.draft("../plants/oaks.yaml", "title: x"));
+		assertThatExceptionOfType(BadInput.class)
+			.isThrownBy(() -> this.workshop.draft("../plants/oaks.yaml", "title: x"));
 	}
 
 }

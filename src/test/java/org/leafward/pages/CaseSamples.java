@@ -93,19 +93,19 @@ final class CaseSamples {
 		Map<String, Map<String, Object>> all = new LinkedHashMap<>();
 		List<Listed> listed = List.of(new Listed("hedge by the gate (common boxwood)",
 				"first seen Sat 14 Mar 2026, open", "Farrow house", "/cases/" + ID));
-		all.put("lookalikes/cases", model("section", "cases", "cases", listed, "page", 0, "hasNext", true, "desk", true));
-		all.put("lookalikes/new",
-				model("section", "cases", "plantings", listed, "q", "hedge", "page", 0, "hasNext", true, "counties",
-						choices("", "I’d rather not say", "us-ia-alder-county", "Alder County"), "typed",
-						new Stranger("", "", "2026-11-12"), "errors",
-						Map.of("plant", "plant is missing: write a name.")));
-		all.put("lookalikes/since", model("section", "cases", "planting", planting, "species", "common boxwood", "site",
-				site, "seen", "2026-11-12", "errors", Map.of("seen", "2027-01-01 is still to come."), "earlier", listed));
+		all.put("lookalikes/cases",
+				model("section", "cases", "cases", listed, "page", 0, "hasNext", true, "desk", true));
+		all.put("lookalikes/new", model("section", "cases", "plantings", listed, "q", "hedge", "page", 0, "hasNext",
+				true, "counties", choices("", "I’d rather not say", "us-ia-alder-county", "Alder County"), "typed",
+				new Stranger("", "", "2026-11-12"), "errors", Map.of("plant", "plant is missing: write a name.")));
+		all.put("lookalikes/since",
+				model("section", "cases", "planting", planting, "species", "common boxwood", "site", site, "seen",
+						"2026-11-12", "errors", Map.of("seen", "2027-01-01 is still to come."), "earlier", listed));
 		all.put("lookalikes/ask", model("section", "cases", "live", true, "case", plantCase(), "known", true, "ask",
 				new Ask("where-in-leaf", "What does a hurt leaf look like?", "Pick three leaves.", true,
 						List.of(new Option("leaf-edge-inward", "Brown from the edge inward",
-								"The middle stays green longest.", Drawings.of("leaf-edge-inward").orElseThrow(),
-								true), new Option("leaf-spots", "Separate spots", "", null, false)),
+								"The middle stays green longest.", Drawings.of("leaf-edge-inward").orElseThrow(), true),
+								new Option("leaf-spots", "Separate spots", "", null, false)),
 						"None of these", "Question 3 of at most 12.", "nothing is ticked: tick what you see.", true)));
 		all.put("lookalikes/case", theCase());
 		all.put("lookalikes/desk", model("section", "cases", "lead", "One case waits.", "cases",
@@ -137,8 +137,8 @@ final class CaseSamples {
 						null, "Samples from Tuesday on."));
 		model.putAll(model("papers", Paper.values(), "siteName", "Farrow house", "firstSeen", "Sat 14 Mar 2026",
 				"chosen", "winter-desiccation", "causes", choices("winter-desiccation", "Winter desiccation"),
-				"allCauses", choices("", "Something else, as written below", "winter-desiccation", "Winter desiccation"),
-				"coming",
+				"allCauses",
+				choices("", "Something else, as written below", "winter-desiccation", "Winter desiccation"), "coming",
 				List.of(new Coming(Mark.DO, "12 Nov – 3 Dec", "Water deeply", "Soak the roots.", "Mind the hose.")),
 				"onCalendar", List.of("Mulch"), "undated", List.of("Screen"), "remedies", List.of(remedy),
 				"chosenTitle", "Winter desiccation", "photos",

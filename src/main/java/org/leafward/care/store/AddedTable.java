@@ -157,12 +157,13 @@ public class AddedTable {
 	 * @param at when, whole seconds
 	 */
 	public void change(List<Row> rows, Instant at) {
-		this.batches.batchUpdate("""
-				update care.task set plant = ?, kind = ?, work = ?, from_day = ?, to_day = ?, wording = ?, explanation = ?,
-					state = 'PLANNED', withdrawn_because = null, sequence = sequence + 1,
-					changed_at = greatest(?, changed_at + interval '1 second')
-				where id = ? and state in ('PLANNED', 'WITHDRAWN')
-				""",
+		this.batches.batchUpdate(
+				"""
+						update care.task set plant = ?, kind = ?, work = ?, from_day = ?, to_day = ?, wording = ?, explanation = ?,
+							state = 'PLANNED', withdrawn_because = null, sequence = sequence + 1,
+							changed_at = greatest(?, changed_at + interval '1 second')
+						where id = ? and state in ('PLANNED', 'WITHDRAWN')
+						""",
 				rows.stream()
 					.map((row) -> new Object[] { row.plant(), row.task().kind().name(), row.task().work().name(),
 							row.task().window().from(), row.task().window().to(), row.wording(), row.explanation(),

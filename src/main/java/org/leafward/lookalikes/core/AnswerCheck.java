@@ -20,8 +20,9 @@ public final class AnswerCheck {
 	 */
 	public static Set<String> of(Question question, Set<String> ticked) {
 		if (ticked.isEmpty()) {
-			throw new BadInput("nothing is ticked", "answer", question.several()
-					? "tick what you see, or say that you see none of it or can’t tell" : "choose one, or say that you can’t tell");
+			throw new BadInput("nothing is ticked", "answer",
+					question.several() ? "tick what you see, or say that you see none of it or can’t tell"
+							: "choose one, or say that you can’t tell");
 		}
 		if (ticked.contains(Answers.CANNOT_TELL)) {
 			return Set.of(Answers.CANNOT_TELL);

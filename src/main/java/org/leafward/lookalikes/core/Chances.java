@@ -12,8 +12,8 @@ import java.util.Map;
  * to 1. Where several can be ticked each answer stands for itself (Bernoulli); an answer
  * that was not ticked counts by {@link Key.Scale#unticked}, since people overlook things,
  * and fully when they said "none of these" or "no". An evidence that a cause does not
- * name is as likely as {@link Answer#usual}; so is every
- * evidence in the part of the answers that are mistaken ({@link Key.Scale#mistaken}).
+ * name is as likely as {@link Answer#usual}; so is every evidence in the part of the
+ * answers that are mistaken ({@link Key.Scale#mistaken}).
  */
 final class Chances {
 

@@ -88,8 +88,7 @@ public final class Differential {
 		Cause cause = key.causes().get(place);
 		return new Finding(cause, shares[place], Sureness.of(shares[place]),
 				reasonsFor.stream().sorted(strongest).limit(MOST_REASONS).toList(),
-				against.stream().sorted(strongest).limit(MOST_REASONS).toList(),
-				settle(key, shares, order, cause));
+				against.stream().sorted(strongest).limit(MOST_REASONS).toList(), settle(key, shares, order, cause));
 	}
 
 	/** First what parts it from those that are in question too, then what confirms it. */
@@ -98,7 +97,10 @@ public final class Differential {
 		for (int other : order) {
 			String neighbor = key.causes().get(other).id();
 			if (shares[other] >= IN_QUESTION && !neighbor.equals(cause.id())) {
-				key.pairs().stream().filter((pair) -> pair.of(cause.id(), neighbor)).forEach((pair) -> sentences.add(pair.split()));
+				key.pairs()
+					.stream()
+					.filter((pair) -> pair.of(cause.id(), neighbor))
+					.forEach((pair) -> sentences.add(pair.split()));
 			}
 		}
 		sentences.add(cause.confirm());

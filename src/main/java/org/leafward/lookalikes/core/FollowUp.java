@@ -104,8 +104,7 @@ public final class FollowUp {
 		if (cause.kind() != Kind.NORMAL) {
 			lookAgain(cause, facts, tasks);
 		}
-		tasks.sort(Comparator.comparing((AddedTask task) -> task.window().from())
-			.thenComparing(AddedTask::key));
+		tasks.sort(Comparator.comparing((AddedTask task) -> task.window().from()).thenComparing(AddedTask::key));
 		return new Planned(List.copyOf(tasks), List.copyOf(asked), List.copyOf(undated));
 	}
 
@@ -126,8 +125,7 @@ public final class FollowUp {
 				: "What was found is taken for this: " + cause.name() + ".";
 	}
 
-	private static Explanation days(Span span, Span.@Nullable Freezes freezes,
-			LocalDate found) {
+	private static Explanation days(Span span, Span.@Nullable Freezes freezes, LocalDate found) {
 		LocalDate from = switch (span.anchor()) {
 			case FINDING -> found;
 			case LAST_SPRING_FREEZE -> (freezes != null) ? freezes.lastOfSpring() : found;
@@ -155,11 +153,10 @@ public final class FollowUp {
 			day = day.plusYears(1);
 		}
 		int season = Season.containing(day, facts.hemisphere()).year();
-		tasks.add(new AddedTask(LOOK_AGAIN, season, TaskKind.WATCH, Work.SCOUT,
-				new DayWindow(day.minusDays(BEFORE_DAYS), day.plusDays(AFTER_DAYS)),
-				new TaskText("Look at it again",
-						"See whether the same comes again, where in the plant, and on how much more of it. Then open the case and look at it anew.",
-						null, "Whether it comes again tells apart what one season can’t. " + why(cause), null, null),
+		tasks.add(new AddedTask(LOOK_AGAIN, season, TaskKind.WATCH, Work.SCOUT, new DayWindow(day
+			.minusDays(BEFORE_DAYS), day.plusDays(AFTER_DAYS)), new TaskText("Look at it again",
+					"See whether the same comes again, where in the plant, and on how much more of it. Then open the case and look at it anew.",
+					null, "Whether it comes again tells apart what one season can’t. " + why(cause), null, null),
 				Explanation.of("First seen", DayWords.of(facts.seen()))
 					.withDetail("A year on, from a week before that day to three weeks after it.")));
 	}

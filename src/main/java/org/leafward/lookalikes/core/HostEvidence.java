@@ -41,7 +41,10 @@ final class HostEvidence {
 
 	static List<RecordLine> of(Key key, RecordFacts.Plant plant) {
 		List<RecordLine> lines = new ArrayList<>();
-		KINDS.keySet().stream().sorted().filter((kind) -> KINDS.get(kind).stream().anyMatch((one) -> is(plant, one)))
+		KINDS.keySet()
+			.stream()
+			.sorted()
+			.filter((kind) -> KINDS.get(kind).stream().anyMatch((one) -> is(plant, one)))
 			.forEach((kind) -> add(key, kind, lines));
 		if (plant.traits().contains("shade-loving")) {
 			add(key, "plant-shade-loving", lines);

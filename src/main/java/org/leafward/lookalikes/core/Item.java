@@ -53,8 +53,8 @@ record Item(String words, @Nullable String evidence, @Nullable RecordLine line, 
 		return items;
 	}
 
-	private static void several(Key key, Chances chances, Question question, List<Answer> ticked, boolean none, Set<String> recorded,
-			List<Item> items, Set<String> settled) {
+	private static void several(Key key, Chances chances, Question question, List<Answer> ticked, boolean none,
+			Set<String> recorded, List<Item> items, Set<String> settled) {
 		if (ticked.isEmpty() && !none) {
 			return;
 		}
@@ -81,8 +81,8 @@ record Item(String words, @Nullable String evidence, @Nullable RecordLine line, 
 		}
 		else if (settled.add(evidence)) {
 			key.evidence(evidence)
-				.ifPresent((answer) -> items.add(new Item(line.words(), evidence, line, each(key, (cause) -> line.present()
-						? chances.of(cause, answer) : chances.not(cause, answer, 1)))));
+				.ifPresent((answer) -> items.add(new Item(line.words(), evidence, line, each(key,
+						(cause) -> line.present() ? chances.of(cause, answer) : chances.not(cause, answer, 1)))));
 		}
 	}
 

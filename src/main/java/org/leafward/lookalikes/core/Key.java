@@ -20,8 +20,8 @@ public record Key(String version, List<Cause> causes, List<Question> questions, 
 	 * @param typical chance of an evidence that is typical of a cause
 	 * @param possible chance of one that is possible
 	 * @param unlikely chance of one that speaks against it as the only cause
-	 * @param mistaken part of all answers that are mistaken, 0 and above and below 1; these
-	 * are as likely as usual under every cause, so that one slip rules nothing out
+	 * @param mistaken part of all answers that are mistaken, 0 and above and below 1;
+	 * these are as likely as usual under every cause, so that one slip rules nothing out
 	 * @param unticked how much an answer that was not ticked counts beside one that was,
 	 * 0 to 1: people overlook things
 	 * @param damping by what the sum of all evidence is multiplied, above 0 to 1, since
@@ -46,7 +46,9 @@ public record Key(String version, List<Cause> causes, List<Question> questions, 
 	}
 
 	public Optional<Answer> evidence(String id) {
-		return this.questions.stream().flatMap((one) -> one.answers().stream()).filter((one) -> one.id().equals(id))
+		return this.questions.stream()
+			.flatMap((one) -> one.answers().stream())
+			.filter((one) -> one.id().equals(id))
 			.findFirst();
 	}
 

@@ -88,7 +88,8 @@ public final class NextQuestion {
 		for (int i = 0; i < now.length; i++) {
 			int place = i;
 			chances.outcomes(key.causes().get(i), question)
-				.forEach((answer, chance) -> outcomes.computeIfAbsent(answer, (any) -> new double[now.length])[place] = chance);
+				.forEach((answer,
+						chance) -> outcomes.computeIfAbsent(answer, (any) -> new double[now.length])[place] = chance);
 		}
 		double expected = 0;
 		for (double[] likely : outcomes.values()) {

@@ -31,10 +31,7 @@ public record Ranking(List<Finding> findings, List<Pair> unsplit, boolean known)
 	 * @return one to five, the likeliest first
 	 */
 	public List<Finding> shown() {
-		return this.findings.stream()
-			.filter((one) -> one == first() || one.share() >= SHOWN)
-			.limit(5)
-			.toList();
+		return this.findings.stream().filter((one) -> one == first() || one.share() >= SHOWN).limit(5).toList();
 	}
 
 	public Optional<Finding> of(String cause) {

@@ -78,7 +78,8 @@ public final class RecordEvidence {
 	private void late() {
 		latest((work) -> (work.kind().equals("prune") || work.kind().equals("feed")) && tooLate(work))
 			.ifPresent((work) -> add("cut-or-fed-late", RecordLine.Kind.CARE_LOG,
-					"It was %s on %s%s".formatted(work.kind().equals("prune") ? "pruned" : "fed", DayWords.of(work.day()),
+					"It was %s on %s%s".formatted(work.kind().equals("prune") ? "pruned" : "fed",
+							DayWords.of(work.day()),
 							work.heldOff() ? ", when the calendar said to hold off" : ", late in the season"),
 					LOG));
 	}
@@ -93,16 +94,16 @@ public final class RecordEvidence {
 			return work.heldOff();
 		}
 		// The median of another year lies on the same day of the year, within a day.
-		LocalDate freeze = freezes.firstOfFall().plusYears((long) work.day().getYear() - freezes.firstOfFall().getYear());
+		LocalDate freeze = freezes.firstOfFall()
+			.plusYears((long) work.day().getYear() - freezes.firstOfFall().getYear());
 		return !work.day().isBefore(freeze.minusDays(56)) && !work.day().isAfter(freeze.plusDays(14));
 	}
 
 	private void wounded() {
 		latest((work) -> work.kind().equals("prune") && north(work.day()).getValue() >= 4
 				&& north(work.day()).getValue() <= 7)
-			.ifPresent((work) -> add("wounded-april-to-july", RecordLine.Kind.CARE_LOG,
-					"It was pruned on %s%s".formatted(DayWords.of(work.day()),
-							work.heldOff() ? ", when the calendar said to hold off" : ""),
+			.ifPresent((work) -> add("wounded-april-to-july", RecordLine.Kind.CARE_LOG, "It was pruned on %s%s"
+				.formatted(DayWords.of(work.day()), work.heldOff() ? ", when the calendar said to hold off" : ""),
 					LOG));
 	}
 
@@ -112,10 +113,8 @@ public final class RecordEvidence {
 			.filter((work) -> work.kind().equals("feed") && !work.day().isBefore(this.facts.seen().minusDays(35)))
 			.toList();
 		if (fed.size() >= 2) {
-			add("fed-heavily", RecordLine.Kind.CARE_LOG,
-					"It was fed %d times in the five weeks before, last on %s".formatted(fed.size(),
-							DayWords.of(fed.get(0).day())),
-					LOG);
+			add("fed-heavily", RecordLine.Kind.CARE_LOG, "It was fed %d times in the five weeks before, last on %s"
+				.formatted(fed.size(), DayWords.of(fed.get(0).day())), LOG);
 		}
 	}
 
@@ -124,12 +123,12 @@ public final class RecordEvidence {
 		RecordFacts.Stand planting = this.facts.planting();
 		RecordFacts.Hardening hardening = this.facts.hardening();
 		LocalDate since = this.facts.seen().minusDays(21);
-		Optional<RecordFacts.Work> moved = latest(
-				(work) -> work.kind().equals("move") && !work.day().isBefore(since));
+		Optional<RecordFacts.Work> moved = latest((work) -> work.kind().equals("move") && !work.day().isBefore(since));
 		if (hardening.left() > hardening.done()) {
-			add("moved-to-more-light", RecordLine.Kind.CARE_LOG, (hardening.left() == 1)
-					? "1 day of its hardening off was not done"
-					: "%d days of its hardening off were not done".formatted(hardening.left()), "Care calendar");
+			add("moved-to-more-light", RecordLine.Kind.CARE_LOG,
+					(hardening.left() == 1) ? "1 day of its hardening off was not done"
+							: "%d days of its hardening off were not done".formatted(hardening.left()),
+					"Care calendar");
 		}
 		else if (moved.isPresent()) {
 			add("moved-to-more-light", RecordLine.Kind.CARE_LOG, "It was moved on " + DayWords.of(moved.get().day()),
@@ -161,7 +160,8 @@ public final class RecordEvidence {
 			soil("ground-wet", slow ? "The bed drains slowly" : "The bed drains well", from, slow);
 		}
 		Double salt = soil.conductivity();
-		// 4 dS/m is the bound of a saline soil (USDA Handbook 60); below 2 few plants mind.
+		// 4 dS/m is the bound of a saline soil (USDA Handbook 60); below 2 few plants
+		// mind.
 		if (salt != null && (salt >= 4 || salt < 2)) {
 			this.lines.add(new RecordLine("soil-salts", RecordLine.Kind.SOIL_TEST,
 					"The soil has %.1f dS/m in the saturation extract".formatted(salt), from, null, true,
@@ -175,7 +175,10 @@ public final class RecordEvidence {
 	}
 
 	private Optional<RecordFacts.Work> latest(java.util.function.Predicate<RecordFacts.Work> wanted) {
-		return this.facts.works().stream().filter((work) -> !work.day().isAfter(this.facts.seen())).filter(wanted)
+		return this.facts.works()
+			.stream()
+			.filter((work) -> !work.day().isAfter(this.facts.seen()))
+			.filter(wanted)
 			.findFirst();
 	}
 

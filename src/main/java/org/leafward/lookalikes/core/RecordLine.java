@@ -11,8 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param words what it says, a sentence
  * @param from where that comes from, for example "Care log, Sat 12 Sep 2026"
  * @param evidence the evidence that it is; null when it speaks for causes directly
- * @param present whether the evidence is there; false when the record says that it is
- * not
+ * @param present whether the evidence is there; false when the record says that it is not
  * @param causes for causes by identifier how many times as likely each becomes, above 0;
  * empty when it is an evidence
  */

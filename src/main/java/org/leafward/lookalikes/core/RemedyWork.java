@@ -6,8 +6,8 @@ import java.util.regex.Pattern;
 import org.leafward.care.core.rule.Work;
 
 /**
- * The kind of work that a remedy is, for the care log. Where a care rule asks for the same
- * its work counts; this reads the title of the others. Pure.
+ * The kind of work that a remedy is, for the care log. Where a care rule asks for the
+ * same its work counts; this reads the title of the others. Pure.
  */
 public final class RemedyWork {
 

@@ -36,7 +36,10 @@ final class WeatherEvidence {
 	/** A spring day that lets growth go on, °C. */
 	private static final double GROWING = 13;
 
-	/** 31 °F: new leaves are hurt (Penn State Extension gives 28 to 31 °F for buds that open). */
+	/**
+	 * 31 °F: new leaves are hurt (Penn State Extension gives 28 to 31 °F for buds that
+	 * open).
+	 */
 	private static final double HURTS = -0.5;
 
 	/** 60 °F: anthracnose is worst below (widely published). */
@@ -106,10 +109,8 @@ final class WeatherEvidence {
 			.filter((one) -> one.maximum() != null && one.maximum() >= HOT && rainBefore(one.date(), 7) < LITTLE_RAIN)
 			.toList();
 		if (hot.size() >= 2) {
-			add("after-hot-dry-wind",
-					"On %d days up to %s it was 32 °C (90 °F) or more, with hardly any rain".formatted(hot.size(),
-							DayWords.of(hot.get(hot.size() - 1).date())),
-					true);
+			add("after-hot-dry-wind", "On %d days up to %s it was 32 °C (90 °F) or more, with hardly any rain"
+				.formatted(hot.size(), DayWords.of(hot.get(hot.size() - 1).date())), true);
 		}
 		else if (known(late, (one) -> one.maximum() != null)
 				&& late.stream().allMatch((one) -> one.maximum() == null || one.maximum() <= MILD_AT_MOST)) {
@@ -130,10 +131,8 @@ final class WeatherEvidence {
 		}
 		if (worst != null) {
 			double low = number(worst.minimum());
-			add("after-freeze-on-growth",
-					"It froze to %s °C (%s °F) on %s, after warm days".formatted(figure(low), figure(low * 1.8 + 32),
-							DayWords.of(worst.date())),
-					true);
+			add("after-freeze-on-growth", "It froze to %s °C (%s °F) on %s, after warm days".formatted(figure(low),
+					figure(low * 1.8 + 32), DayWords.of(worst.date())), true);
 		}
 		else if (known(late, (one) -> one.minimum() != null)
 				&& late.stream().allMatch((one) -> one.minimum() == null || one.minimum() > 1)) {
@@ -158,10 +157,8 @@ final class WeatherEvidence {
 		long wet = days.stream().filter((one) -> one.rain() != null && one.rain() >= 2.5).count();
 		double mean = mean(days, (one) -> (number(one.minimum()) + number(one.maximum())) / 2);
 		if (wet >= 12 && mean <= COOL) {
-			add("after-cool-wet-spring",
-					"Of the 35 days before %d were wet, with a mean of %s °C (%s °F)".formatted(wet, figure(mean),
-							figure(mean * 1.8 + 32)),
-					true);
+			add("after-cool-wet-spring", "Of the 35 days before %d were wet, with a mean of %s °C (%s °F)"
+				.formatted(wet, figure(mean), figure(mean * 1.8 + 32)), true);
 		}
 		else if (wet <= 6) {
 			add("after-cool-wet-spring", "Of the 35 days before only %d were wet".formatted(wet), false);
@@ -207,7 +204,8 @@ final class WeatherEvidence {
 	}
 
 	private void add(String evidence, String words, boolean present) {
-		this.lines.add(RecordLine.of("weather-" + evidence, RecordLine.Kind.WEATHER, words, WEATHER, evidence, present));
+		this.lines
+			.add(RecordLine.of("weather-" + evidence, RecordLine.Kind.WEATHER, words, WEATHER, evidence, present));
 	}
 
 }

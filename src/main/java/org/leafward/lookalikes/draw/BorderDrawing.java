@@ -30,10 +30,11 @@ record BorderDrawing(BorderDrawing.Border border) {
 		Sheet sheet = new Sheet(this.border.evidence(), 88, 56);
 		sheet.live(FRAME).within(FRAME);
 		switch (this.border) {
-			case YELLOW -> sheet.yellow("M34 0C40 10 30 18 36 28C41 38 31 46 36 56H54C49 46 59 38 54 28C48 18 58 10 52 0Z")
-				.dead(DEAD)
-				.line(EDGE)
-				.line("M52 0C58 10 48 18 54 28C59 38 49 46 54 56");
+			case YELLOW ->
+				sheet.yellow("M34 0C40 10 30 18 36 28C41 38 31 46 36 56H54C49 46 59 38 54 28C48 18 58 10 52 0Z")
+					.dead(DEAD)
+					.line(EDGE)
+					.line("M52 0C58 10 48 18 54 28C59 38 49 46 54 56");
 			case RED_BROWN -> sheet.dead(DEAD).strong("M37 0C43 10 33 18 39 28C44 38 34 46 39 56");
 			case SHARP -> sheet.dead(DEAD).line(EDGE);
 			case FADING -> {

@@ -56,8 +56,8 @@ record LeafDrawing(LeafDrawing.Pattern pattern) {
 				sheet.strong(MIDRIB + VEINS);
 				veins = false;
 			}
-			case ALONG_VEINS -> sheet
-				.dead("M34 72C32 64 34 60 31 56C27 55 24 53 21 49C25 50 28 51 32 52C34 46 30 42 27 40C24 38 21 36 20 34C26 36 30 40 34 42C35 34 33 26 36 16C38 26 36 34 38 44C43 42 48 38 52 33C50 40 44 46 39 49C40 56 40 64 38 72Z");
+			case ALONG_VEINS -> sheet.dead(
+					"M34 72C32 64 34 60 31 56C27 55 24 53 21 49C25 50 28 51 32 52C34 46 30 42 27 40C24 38 21 36 20 34C26 36 30 40 34 42C35 34 33 26 36 16C38 26 36 34 38 44C43 42 48 38 52 33C50 40 44 46 39 49C40 56 40 64 38 72Z");
 			case SPOTS -> sheet.dead(28, 28, 4)
 				.dead(44, 26, 3)
 				.dead(47, 42, 4.5)
@@ -69,7 +69,8 @@ record LeafDrawing(LeafDrawing.Pattern pattern) {
 				.line("M38 16C48 20 55 30 54 40C52 50 44 52 40 46C44 36 36 28 38 16Z");
 			case DOTS -> {
 				for (int i = 0; i < 90; i++) {
-					// A grid that is shaken by a fixed rule, so that the drawing stays the same.
+					// A grid that is shaken by a fixed rule, so that the drawing stays
+					// the same.
 					sheet.fleck(14 + i % 9 * 5.3 + (i * 37 % 7) * 0.5, 8 + i / 9 * 6.4 + (i * 53 % 9) * 0.5, 0.9);
 				}
 			}

@@ -134,9 +134,8 @@ final class CauseReader {
 	}
 
 	private static @Nullable Sample sample(KeyDraft.@Nullable SampleDraft draft) {
-		return (draft == null) ? null
-				: new Sample(draft.what(), draft.when(), orEmpty(draft.months()).stream().map(Month::of).toList(),
-						draft.packing());
+		return (draft == null) ? null : new Sample(draft.what(), draft.when(),
+				orEmpty(draft.months()).stream().map(Month::of).toList(), draft.packing());
 	}
 
 	private static Reference reference(KeyDraft.SourceDraft draft) {

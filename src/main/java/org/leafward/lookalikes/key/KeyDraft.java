@@ -12,7 +12,8 @@ record KeyDraft(String title, @Nullable ScaleDraft scale, @Nullable List<Questio
 		@Nullable List<CauseDraft> causes, @Nullable List<PairDraft> pairs) {
 
 	/** The scale as written. */
-	record ScaleDraft(double typical, double possible, double unlikely, double mistaken, double unticked, double damping) {
+	record ScaleDraft(double typical, double possible, double unlikely, double mistaken, double unticked,
+			double damping) {
 	}
 
 	/** A question as written. */

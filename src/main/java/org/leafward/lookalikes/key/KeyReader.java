@@ -92,8 +92,8 @@ public final class KeyReader {
 			problems.add(new Problem(file, 0, 0, "", "no file has questions", "write questions: into one of them"));
 		}
 		if (causes.size() < 2) {
-			problems.add(new Problem(file, 0, 0, "", "there are fewer than two causes",
-					"write at least two under causes:"));
+			problems.add(
+					new Problem(file, 0, 0, "", "there are fewer than two causes", "write at least two under causes:"));
 		}
 	}
 
@@ -174,8 +174,7 @@ public final class KeyReader {
 			String path = "/pairs/" + i + "/between";
 			for (String id : List.of(one, other)) {
 				if (!causes.contains(id)) {
-					sheet.complaints.add(path, "there is no cause '%s'".formatted(id),
-							"write the ids of two causes");
+					sheet.complaints.add(path, "there is no cause '%s'".formatted(id), "write the ids of two causes");
 				}
 			}
 			if (one.equals(other)) {

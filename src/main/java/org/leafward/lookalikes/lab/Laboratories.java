@@ -70,7 +70,8 @@ public class Laboratories {
 			List<Problem> problems) {
 		if (all.putIfAbsent(key, one) != null) {
 			problems.add(reading.places()
-				.problem(path + "/name", "'%s' has two laboratories".formatted(key), "name the one to which samples go"));
+				.problem(path + "/name", "'%s' has two laboratories".formatted(key),
+						"name the one to which samples go"));
 		}
 	}
 

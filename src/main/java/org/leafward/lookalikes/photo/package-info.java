@@ -1,4 +1,7 @@
-/** Photos as people send them: looked at, turned upright, and drawn anew without what they carry. */
+/**
+ * Photos as people send them: looked at, turned upright, and drawn anew without what they
+ * carry.
+ */
 @NullMarked
 package org.leafward.lookalikes.photo;
 

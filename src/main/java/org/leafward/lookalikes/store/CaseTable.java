@@ -51,11 +51,12 @@ public class CaseTable {
 	}
 
 	public void add(CaseId id, PersonId person, NewCase one, Instant at) {
-		this.database.sql("""
-				insert into lookalikes.plant_case (id, person, site, planting, species, plant, county, zone, seen, state, answers,
-					follows, opened_at, changed_at)
-				values (:id, :person, :site, :planting, :species, :plant, :county, :zone, :seen, 'OPEN', '{}', :follows, :at, :at)
-				""")
+		this.database
+			.sql("""
+					insert into lookalikes.plant_case (id, person, site, planting, species, plant, county, zone, seen, state, answers,
+						follows, opened_at, changed_at)
+					values (:id, :person, :site, :planting, :species, :plant, :county, :zone, :seen, 'OPEN', '{}', :follows, :at, :at)
+					""")
 			.param("id", id.value())
 			.param("person", person.value())
 			.param("site", (one.site() != null) ? one.site().value() : null)
@@ -150,7 +151,8 @@ public class CaseTable {
 				group by lower(county), cause order by count(*) desc, 1, 2
 				""")
 			.params(since, lower(counties))
-			.query((row, number) -> new FoundCount(row.getString("county"), row.getString("cause"), row.getInt("cases")))
+			.query((row, number) -> new FoundCount(row.getString("county"), row.getString("cause"),
+					row.getInt("cases")))
 			.list();
 	}
 
@@ -160,10 +162,14 @@ public class CaseTable {
 	 * @return never null
 	 */
 	public List<PlantCase> answered(int most) {
-		return this.database.sql("""
-				select * from lookalikes.plant_case where likeliest is not null or (state = 'CLOSED' and cause is not null)
-				order by state = 'CLOSED' and cause is not null desc, changed_at desc, id limit ?
-				""").param(most).query(this::row).list();
+		return this.database
+			.sql("""
+					select * from lookalikes.plant_case where likeliest is not null or (state = 'CLOSED' and cause is not null)
+					order by state = 'CLOSED' and cause is not null desc, changed_at desc, id limit ?
+					""")
+			.param(most)
+			.query(this::row)
+			.list();
 	}
 
 	private static String[] lower(Collection<String> counties) {
@@ -176,12 +182,13 @@ public class CaseTable {
 	 * @param at when
 	 */
 	public void write(PlantCase one, Instant at) {
-		this.database.sql("""
-				update lookalikes.plant_case set state = :state, answers = cast(:answers as json), struck = :struck,
-					likeliest = :leading, cause = :cause, basis = :basis, result = nullif(:result, ''), sampled_on = :sampled,
-					help_wanted_at = :wanted, assigned = :assigned, changed_at = :at, closed_on = :closed
-				where id = :id
-				""")
+		this.database
+			.sql("""
+					update lookalikes.plant_case set state = :state, answers = cast(:answers as json), struck = :struck,
+						likeliest = :leading, cause = :cause, basis = :basis, result = nullif(:result, ''), sampled_on = :sampled,
+						help_wanted_at = :wanted, assigned = :assigned, changed_at = :at, closed_on = :closed
+					where id = :id
+					""")
 			.param("state", one.state().name())
 			.param("answers", this.json.writeValueAsString(one.answers().given()))
 			.param("struck", one.struck().stream().sorted().toArray(String[]::new))

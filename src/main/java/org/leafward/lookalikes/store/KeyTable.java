@@ -42,8 +42,7 @@ public class KeyTable {
 	 * @return by name of the file
 	 */
 	public List<KeyVersion> newest() {
-		return this.database
-			.sql("select distinct on (file) * from lookalikes.key_version order by file, version desc")
+		return this.database.sql("select distinct on (file) * from lookalikes.key_version order by file, version desc")
 			.query(KeyTable::version)
 			.list();
 	}

@@ -21,7 +21,8 @@ public class NoteTable {
 	}
 
 	public void add(CaseId id, CaseNote note) {
-		this.database.sql("insert into lookalikes.note (id, plant_case, person, from_desk, words, at) values (?, ?, ?, ?, ?, ?)")
+		this.database
+			.sql("insert into lookalikes.note (id, plant_case, person, from_desk, words, at) values (?, ?, ?, ?, ?, ?)")
 			.params(note.id(), id.value(), (note.person() != null) ? note.person().value() : null, note.fromDesk(),
 					note.words(), note.at().atOffset(ZoneOffset.UTC))
 			.update();

@@ -40,20 +40,18 @@ class OwnCases implements PersonalData {
 			.param(person.value())
 			.query(Rows::plain)
 			.list());
-		all.put("case-notes", this.database.sql("""
-				select note.id, note.plant_case as "case", note.from_desk as "fromDesk", note.words, note.at
-				from lookalikes.note note join lookalikes.plant_case one on one.id = note.plant_case
-				where note.person = ? or one.person = ? order by note.at, note.id""")
-			.params(person.value(), person.value())
-			.query(Rows::plain)
-			.list());
+		all.put("case-notes",
+				this.database.sql("""
+						select note.id, note.plant_case as "case", note.from_desk as "fromDesk", note.words, note.at
+						from lookalikes.note note join lookalikes.plant_case one on one.id = note.plant_case
+						where note.person = ? or one.person = ? order by note.at, note.id""")
+					.params(person.value(), person.value())
+					.query(Rows::plain)
+					.list());
 		all.put("case-photos", this.database.sql("""
 				select photo.id, photo.plant_case as "case", photo.width, photo.height, photo.words, photo.at
 				from lookalikes.photo photo join lookalikes.plant_case one on one.id = photo.plant_case
-				where one.person = ? order by photo.at, photo.id""")
-			.param(person.value())
-			.query(Rows::plain)
-			.list());
+				where one.person = ? order by photo.at, photo.id""").param(person.value()).query(Rows::plain).list());
 		return all;
 	}
 

@@ -21,9 +21,10 @@ public class PhotoTable {
 	}
 
 	public void add(CaseId id, CasePhoto photo, byte[] jpeg) {
-		this.database.sql("""
-				insert into lookalikes.photo (id, plant_case, content, width, height, words, at) values (?, ?, ?, ?, ?, ?, ?)
-				""")
+		this.database
+			.sql("""
+					insert into lookalikes.photo (id, plant_case, content, width, height, words, at) values (?, ?, ?, ?, ?, ?, ?)
+					""")
 			.params(photo.id(), id.value(), jpeg, photo.width(), photo.height(), photo.words(),
 					photo.at().atOffset(ZoneOffset.UTC))
 			.update();
@@ -35,7 +36,8 @@ public class PhotoTable {
 				""")
 			.param(id.value())
 			.query((row, number) -> new CasePhoto(row.getObject("id", UUID.class), row.getInt("width"),
-					row.getInt("height"), row.getString("words"), row.getObject("at", OffsetDateTime.class).toInstant()))
+					row.getInt("height"), row.getString("words"),
+					row.getObject("at", OffsetDateTime.class).toInstant()))
 			.list();
 	}
 

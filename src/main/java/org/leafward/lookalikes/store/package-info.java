@@ -1,6 +1,6 @@
 /**
- * Tables of cases, their notes and photos, and of the versions of the key that specialists
- * published.
+ * Tables of cases, their notes and photos, and of the versions of the key that
+ * specialists published.
  */
 @NullMarked
 package org.leafward.lookalikes.store;

@@ -38,7 +38,13 @@ record AskView(String id, String text, String help, boolean several, List<Option
 
 	static AskView of(CaseLook look, Question question, @Nullable String error) {
 		Set<String> before = look.plantCase().answers().of(question.id());
-		int done = (int) look.plantCase().answers().given().keySet().stream().filter((id) -> !id.equals(question.id())).count();
+		int done = (int) look.plantCase()
+			.answers()
+			.given()
+			.keySet()
+			.stream()
+			.filter((id) -> !id.equals(question.id()))
+			.count();
 		boolean yesOrNo = question.answers().size() == 1;
 		return new AskView(question.id(), question.text(), question.help(), question.several() && !yesOrNo,
 				question.answers()
@@ -47,7 +53,8 @@ record AskView(String id, String text, String help, boolean several, List<Option
 							before.contains(one.id())))
 					.toList(),
 				question.several() ? CaseView.none(question) : null,
-				before.isEmpty() ? "Question %d of at most %d.".formatted(done + 1, Math.max(done + 1, NextQuestion.MOST))
+				before.isEmpty()
+						? "Question %d of at most %d.".formatted(done + 1, Math.max(done + 1, NextQuestion.MOST))
 						: "Answered before.",
 				error, !before.isEmpty());
 	}

@@ -15,8 +15,8 @@ import org.springframework.stereotype.Component;
 
 /**
  * Cases as far as whoever asks may open them: their own; and for the help desk those of
- * its counties of which it was asked, and those that were handed to a coordinator. What is
- * others' is not there.
+ * its counties of which it was asked, and those that were handed to a coordinator. What
+ * is others' is not there.
  */
 @Component
 class CaseAccess {

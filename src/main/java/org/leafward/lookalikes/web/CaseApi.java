@@ -78,8 +78,8 @@ class CaseApi {
 			SiteId site = one.site();
 			PlantingId planting = one.planting();
 			return new CaseRow(one.id().value(), one.plant(), (site != null) ? site.value() : null,
-					(planting != null) ? planting.value() : null, one.seen(), one.state().name().toLowerCase(Locale.ROOT), one.leading(),
-					one.cause(), one.closedOn());
+					(planting != null) ? planting.value() : null, one.seen(),
+					one.state().name().toLowerCase(Locale.ROOT), one.leading(), one.cause(), one.closedOn());
 		}
 
 	}
@@ -93,7 +93,9 @@ class CaseApi {
 
 	}
 
-	/** A question; "cannot-tell" is always an answer, "none" where several can be ticked. */
+	/**
+	 * A question; "cannot-tell" is always an answer, "none" where several can be ticked.
+	 */
 	record Asked(String id, String text, String help, boolean several, List<Tick> answers) {
 
 		static Asked of(Question one) {
@@ -188,7 +190,12 @@ class CaseApi {
 	private CaseAnswer answer(PlantCase one) {
 		CaseLook look = this.cases.look(one);
 		return new CaseAnswer(CaseRow.of(one),
-				one.answers().given().entrySet().stream().map((given) -> new Ticked(given.getKey(), List.copyOf(given.getValue()))).toList(),
+				one.answers()
+					.given()
+					.entrySet()
+					.stream()
+					.map((given) -> new Ticked(given.getKey(), List.copyOf(given.getValue())))
+					.toList(),
 				look.next().map(Asked::of).orElse(null),
 				look.record().stream().map((line) -> recorded(look, line)).toList(),
 				look.ranking()

@@ -39,9 +39,10 @@ final class CaseLead {
 		if (name == null) {
 			return "It was taken for something else on %s, %s.".formatted(when, by);
 		}
-		boolean suspected = basis != Basis.LABORATORY && look.key().cause(String.valueOf(id)).map(Cause::laboratory).orElse(false);
-		return (suspected ? "It is suspected on %s, %s: %s." : "It was taken for this on %s, %s: %s.").formatted(when, by,
-				name);
+		boolean suspected = basis != Basis.LABORATORY
+				&& look.key().cause(String.valueOf(id)).map(Cause::laboratory).orElse(false);
+		return (suspected ? "It is suspected on %s, %s: %s." : "It was taken for this on %s, %s: %s.").formatted(when,
+				by, name);
 	}
 
 	private static String mayBe(CaseLook look) {

@@ -64,8 +64,8 @@ class CasePage {
 
 	private final Regions regions;
 
-	CasePage(Cases cases, CaseEnds ends, CaseDesk desk, CasePhotos photos, Laboratories laboratories,
-			Register register, People people, Regions regions) {
+	CasePage(Cases cases, CaseEnds ends, CaseDesk desk, CasePhotos photos, Laboratories laboratories, Register register,
+			People people, Regions regions) {
 		this.cases = cases;
 		this.ends = ends;
 		this.desk = desk;
@@ -171,11 +171,12 @@ class CasePage {
 
 	private static List<Choice> allCauses(CaseLook look) {
 		return Stream
-			.concat(Stream.of(new Choice("", "Something else, as written below")), look.key()
-				.causes()
-				.stream()
-				.map((cause) -> new Choice(cause.id(), cause.name()))
-				.sorted(Comparator.comparing(Choice::words)))
+			.concat(Stream.of(new Choice("", "Something else, as written below")),
+					look.key()
+						.causes()
+						.stream()
+						.map((cause) -> new Choice(cause.id(), cause.name()))
+						.sorted(Comparator.comparing(Choice::words)))
 			.toList();
 	}
 

@@ -54,9 +54,7 @@ class CasePages {
 	String ask(@PathVariable UUID id, Model model) {
 		PlantCase one = this.access.seen(id).plantCase();
 		CaseLook look = this.cases.look(one);
-		return look.next()
-			.map((question) -> asking(look, question, null, model))
-			.orElse("redirect:/cases/" + one.id());
+		return look.next().map((question) -> asking(look, question, null, model)).orElse("redirect:/cases/" + one.id());
 	}
 
 	@GetMapping("/cases/{id}/ask/{question}")
@@ -144,6 +142,5 @@ class CasePages {
 		this.cases.delete(this.access.own(id).id());
 		return "redirect:/cases";
 	}
-
 
 }

@@ -121,7 +121,6 @@ final class CaseView {
 			.toList();
 	}
 
-
 	static String name(CaseLook look, String cause) {
 		return look.key().cause(cause).map((one) -> one.name()).orElse(cause);
 	}
@@ -132,8 +131,7 @@ final class CaseView {
 			.keySet()
 			.stream()
 			.flatMap((id) -> look.key().question(id).stream())
-			.map((question) -> new Answered(question.id(), question.text(),
-					words(question, answers.of(question.id()))))
+			.map((question) -> new Answered(question.id(), question.text(), words(question, answers.of(question.id()))))
 			.toList();
 	}
 
@@ -162,8 +160,9 @@ final class CaseView {
 	static List<ToSend> samples(CaseLook look, LocalDate today, boolean south) {
 		return look.ranking().shown().stream().flatMap((one) -> {
 			Sample sample = one.cause().sample();
-			return (sample != null) ? Stream.of(new ToSend(one.cause().id(), one.cause().title(),
-					sample, sample.inSeason(today.getMonth(), south))) : Stream.empty();
+			return (sample != null) ? Stream
+				.of(new ToSend(one.cause().id(), one.cause().title(), sample, sample.inSeason(today.getMonth(), south)))
+					: Stream.empty();
 		}).toList();
 	}
 

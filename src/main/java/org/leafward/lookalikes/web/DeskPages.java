@@ -87,8 +87,7 @@ class DeskPages {
 			Model model) {
 		Viewer viewer = this.access.viewer();
 		Collection<String> counties = viewer.operator()
-				? this.regions.counties().stream().map(County::name).collect(Collectors.toSet())
-				: viewer.counties();
+				? this.regions.counties().stream().map(County::name).collect(Collectors.toSet()) : viewer.counties();
 		PersonId handed = this.access.coordinates() ? this.access.me() : null;
 		List<PlantCase> cases = this.desk.inbox(counties, handed, closed, Given.page(page), PAGE + 1);
 		Key key = this.keys.current();
@@ -122,11 +121,13 @@ class DeskPages {
 		PersonId assigned = one.assigned();
 		String more = "%s in %s, first seen %s".formatted(this.page.firstName(one.person()), one.county(),
 				DayWords.of(one.seen()))
-				+ ((assigned != null) ? "; " + this.page.firstName(assigned) + " looks after it" : "; nobody looks after it yet")
+				+ ((assigned != null) ? "; " + this.page.firstName(assigned) + " looks after it"
+						: "; nobody looks after it yet")
 				+ ((one.state() == CaseState.WAITING) ? "; a sample is at a laboratory" : "");
 		String cause = (one.cause() != null) ? one.cause() : one.leading();
 		String name = (cause != null) ? key.cause(cause).map(Cause::title).orElse(cause) : null;
-		String thought = one.closed() ? ((one.cause() != null) ? "Taken for: " + name : "Something else: " + one.result())
+		String thought = one.closed()
+				? ((one.cause() != null) ? "Taken for: " + name : "Something else: " + one.result())
 				: (name != null) ? "By the answers so far: " + name : "Nothing answered yet";
 		return new Waiting(one.plant(), more, thought, "/cases/" + one.id());
 	}
@@ -135,16 +136,23 @@ class DeskPages {
 		Map<String, Map<String, Integer>> byCause = new LinkedHashMap<>();
 		Map<String, Integer> byCounty = new HashMap<>();
 		for (FoundCount one : counts) {
-			byCause.computeIfAbsent(one.cause(), (cause) -> new LinkedHashMap<>()).merge(one.county(), one.cases(), Integer::sum);
+			byCause.computeIfAbsent(one.cause(), (cause) -> new LinkedHashMap<>())
+				.merge(one.county(), one.cases(), Integer::sum);
 			byCounty.merge(one.county().toLowerCase(Locale.ROOT), one.cases(), Integer::sum);
 		}
-		model.addAttribute("found", byCause.entrySet()
-			.stream()
-			.map((entry) -> new Found(key.cause(entry.getKey()).map(Cause::name).orElse(entry.getKey()),
-					entry.getValue().values().stream().mapToInt(Integer::intValue).sum(), String.join(", ",
-							entry.getValue().entrySet().stream().map((one) -> one.getKey() + " " + one.getValue()).toList())))
-			.sorted(Comparator.comparing(Found::all).reversed().thenComparing(Found::cause))
-			.toList());
+		model.addAttribute("found",
+				byCause.entrySet()
+					.stream()
+					.map((entry) -> new Found(key.cause(entry.getKey()).map(Cause::name).orElse(entry.getKey()),
+							entry.getValue().values().stream().mapToInt(Integer::intValue).sum(),
+							String.join(", ",
+									entry.getValue()
+										.entrySet()
+										.stream()
+										.map((one) -> one.getKey() + " " + one.getValue())
+										.toList())))
+					.sorted(Comparator.comparing(Found::all).reversed().thenComparing(Found::cause))
+					.toList());
 		Map<String, String> figures = new HashMap<>();
 		for (County county : this.regions.counties()) {
 			if (counties.stream().anyMatch(county.name()::equalsIgnoreCase)) {

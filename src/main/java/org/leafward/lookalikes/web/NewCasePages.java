@@ -42,7 +42,9 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** The list of somebody's cases, and the two steps to a new one: which plant, since when. */
+/**
+ * The list of somebody's cases, and the two steps to a new one: which plant, since when.
+ */
 @Controller
 class NewCasePages {
 
@@ -144,8 +146,8 @@ class NewCasePages {
 		model.addAttribute("page", page);
 		model.addAttribute("hasNext", found.size() > PAGE);
 		model.addAttribute("counties", counties);
-		model.addAttribute("typed", typed.seen().isEmpty()
-				? new Stranger(typed.plant(), typed.county(), today(zone()).toString()) : typed);
+		model.addAttribute("typed",
+				typed.seen().isEmpty() ? new Stranger(typed.plant(), typed.county(), today(zone()).toString()) : typed);
 		model.addAttribute("errors", errors);
 		return "lookalikes/new";
 	}
@@ -162,11 +164,12 @@ class NewCasePages {
 		model.addAttribute("site", site);
 		model.addAttribute("seen", (seen != null) ? seen : today(site.zone()).toString());
 		model.addAttribute("errors", errors);
-		model.addAttribute("earlier", this.cases.ofPlanting(planting.id(), 5)
-			.stream()
-			.filter((one) -> this.access.viewer().mayOpen(one.person().value()))
-			.map(NewCasePages::listed)
-			.toList());
+		model.addAttribute("earlier",
+				this.cases.ofPlanting(planting.id(), 5)
+					.stream()
+					.filter((one) -> this.access.viewer().mayOpen(one.person().value()))
+					.map(NewCasePages::listed)
+					.toList());
 		return "lookalikes/since";
 	}
 
@@ -206,8 +209,8 @@ class NewCasePages {
 			Optional<County> found = place.get();
 			NameLookup lookup = NameLookup.of(this.catalogue, name.get());
 			SpeciesId species = lookup.sure() ? lookup.fitting().get(0).id() : null;
-			return this.cases.open(me, new NewCase(null, null, species, name.get(),
-					found.map(County::name).orElse(""), found.map(County::zone).orElse(zone()), day.get(), null));
+			return this.cases.open(me, new NewCase(null, null, species, name.get(), found.map(County::name).orElse(""),
+					found.map(County::zone).orElse(zone()), day.get(), null));
 		});
 	}
 

@@ -108,8 +108,8 @@ public class KeyWorkshop {
 	public Drafted draft(String file, String content) {
 		Key key = read(file, clean(content));
 		RecordedCases recorded = this.cases.getIfAvailable();
-		return new Drafted(key, KeyComparison.of(this.keys.current(), key,
-				(recorded != null) ? recorded.latest(TRIED_ON) : List.of()));
+		return new Drafted(key,
+				KeyComparison.of(this.keys.current(), key, (recorded != null) ? recorded.latest(TRIED_ON) : List.of()));
 	}
 
 	private Key read(String file, String content) {
@@ -145,9 +145,10 @@ public class KeyWorkshop {
 	public KeyVersion publish(String file, int base, String content, String note, @Nullable PersonId by) {
 		String said = note.strip();
 		if (said.isEmpty() || said.length() > KeyVersion.LONGEST_NOTE || said.indexOf('\0') >= 0) {
-			throw new BadInput(said.isEmpty() ? "the note is missing"
-					: "the note is longer than %d characters".formatted(KeyVersion.LONGEST_NOTE), "note",
-					"say in a sentence or two what you changed and why");
+			throw new BadInput(
+					said.isEmpty() ? "the note is missing"
+							: "the note is longer than %d characters".formatted(KeyVersion.LONGEST_NOTE),
+					"note", "say in a sentence or two what you changed and why");
 		}
 		String text = clean(content);
 		return Objects.requireNonNull(this.transaction.execute((status) -> {
@@ -165,7 +166,8 @@ public class KeyWorkshop {
 			KeyVersion version = new KeyVersion(file, newest + 1, text, said, by,
 					this.clock.instant().truncatedTo(ChronoUnit.SECONDS));
 			this.table.write(version);
-			this.audit.note(Deed.CHANGED_RULES, null, "look-alike key, %s, version %d".formatted(file, version.version()));
+			this.audit.note(Deed.CHANGED_RULES, null,
+					"look-alike key, %s, version %d".formatted(file, version.version()));
 			return version;
 		}));
 	}

@@ -103,13 +103,11 @@ class DifferentialCalibrationTests {
 
 	/** A species that suffers from the cause, or where none is named, one that may. */
 	private static List<RecordLine> species(Cause cause, Random random) {
-		List<Species> named = CATALOGUE
-			.all()
+		List<Species> named = CATALOGUE.all()
 			.stream()
 			.filter((one) -> one.habits().troubles().contains(cause.hosts().trouble()))
 			.toList();
-		List<Species> may = named.isEmpty() ? CATALOGUE
-			.all()
+		List<Species> may = named.isEmpty() ? CATALOGUE.all()
 			.stream()
 			.filter((one) -> cause.hosts().only().isEmpty()
 					|| one.groups().stream().anyMatch(cause.hosts().only()::contains))
@@ -206,8 +204,9 @@ class DifferentialCalibrationTests {
 	}
 
 	private static String table(int first, int three, int questions, List<String> missed, Map<Sureness, Band> bands) {
-		StringBuilder table = new StringBuilder("%d seeded cases, %.1f questions each: first %.1f %%, first three %.1f %%%n"
-			.formatted(CASES, (double) questions / CASES, 100.0 * first / CASES, 100.0 * three / CASES));
+		StringBuilder table = new StringBuilder(
+				"%d seeded cases, %.1f questions each: first %.1f %%, first three %.1f %%%n".formatted(CASES,
+						(double) questions / CASES, 100.0 * first / CASES, 100.0 * three / CASES));
 		table.append("missed: ").append(missed).append('\n');
 		table.append("%-32s %6s %12s %8s%n".formatted("word", "said", "mean share", "right"));
 		bands.forEach((word, band) -> table.append("%-32s %6d %11.1f%% %7.1f%%%n".formatted(word.words(), band.said,

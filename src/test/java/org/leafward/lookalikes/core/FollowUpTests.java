@@ -107,10 +107,11 @@ class FollowUpTests {
 	/** A pesticide is never recommended, whatever the key says. */
 	@Test
 	void noRemedyNamesASpray() {
-		assertThat(ConfiguredKey.get().causes()).allSatisfy((cause) -> assertThat(cause.remedies()).allSatisfy(
-				(remedy) -> assertThat((remedy.title() + " " + remedy.text()).toLowerCase(java.util.Locale.ROOT))
-					.doesNotContainPattern(
-							"\\b(fungicide|insecticide|miticide|imidacloprid|propiconazole|chlorothalonil|oxytetracycline|copper spray|neem|horticultural oil)\\b")));
+		assertThat(ConfiguredKey.get().causes())
+			.allSatisfy((cause) -> assertThat(cause.remedies()).allSatisfy((remedy) -> assertThat(
+					(remedy.title() + " " + remedy.text()).toLowerCase(java.util.Locale.ROOT))
+				.doesNotContainPattern(
+						"\\b(fungicide|insecticide|miticide|imidacloprid|propiconazole|chlorothalonil|oxytetracycline|copper spray|neem|horticultural oil)\\b")));
 	}
 
 	/** Read from the titles as they are; common practice, no source. */
@@ -120,7 +121,8 @@ class FollowUpTests {
 				"Rake up fallen leaves and twigs", "Lay a ring of mulch", "Have soil and leaves tested",
 				"Wash the salt down before buds break", "Tap again", "Put a screen up before freeze-up",
 				"Feed potassium as the test says, in spring", "Look again in a cool wet spring"))
-			.extracting((title) -> RemedyWork.of(new Remedy("x", title, "x", false, new Span(Span.Anchor.FINDING, 0, 1), null, null)))
+			.extracting((title) -> RemedyWork
+				.of(new Remedy("x", title, "x", false, new Span(Span.Anchor.FINDING, 0, 1), null, null)))
 			.containsExactly(Work.WATER, Work.SAMPLE, Work.PRUNE, Work.CLEAN_UP, Work.MULCH, Work.SOIL, Work.LEACH,
 					Work.SCOUT, Work.SHELTER, Work.FEED, Work.SCOUT);
 	}

@@ -11,7 +11,10 @@ import org.leafward.lookalikes.key.ConfiguredKey;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-/** The question that parts best comes first; no more than twelve; nothing is asked that is known. */
+/**
+ * The question that parts best comes first; no more than twelve; nothing is asked that is
+ * known.
+ */
 class NextQuestionTests {
 
 	private static final Key KEY = ConfiguredKey.get();
@@ -28,7 +31,8 @@ class NextQuestionTests {
 
 	/**
 	 * By hand: of four causes alike, one question halves them for certain (1 bit), the
-	 * other tells nothing (0 bits). Shannon 1948: the entropy of four is 2 bits, of two 1.
+	 * other tells nothing (0 bits). Shannon 1948: the entropy of four is 2 bits, of two
+	 * 1.
 	 */
 	@Test
 	void isWorthWhatShannonSays() {
@@ -44,7 +48,10 @@ class NextQuestionTests {
 		assertThat(NextQuestion.after(key, Answers.EMPTY.with("sharp", Set.of("a")), List.of())).isEmpty();
 	}
 
-	/** By hand: Bayes with one evidence, 0.8 against 0.2, from even shares; 4 % of doubt spread over two. */
+	/**
+	 * By hand: Bayes with one evidence, 0.8 against 0.2, from even shares; 4 % of doubt
+	 * spread over two.
+	 */
 	@Test
 	void ranksByBayes() {
 		Key key = new Key("test",
@@ -76,8 +83,8 @@ class NextQuestionTests {
 	void doesNotAskForTheSpeciesThatTheRegisterKnows() {
 		List<RecordLine> record = RecordEvidence.of(KEY,
 				new RecordFacts(LocalDate.of(2027, 7, 1), false,
-						new RecordFacts.Plant("Quercus", Set.of("oak"), Set.of(), List.of(), null, null), null, List.of(),
-						RecordFacts.Hardening.NONE, List.of(), null, null, null));
+						new RecordFacts.Plant("Quercus", Set.of("oak"), Set.of(), List.of(), null, null), null,
+						List.of(), RecordFacts.Hardening.NONE, List.of(), null, null, null));
 		assertThat(NextQuestion.worth(KEY, Answers.EMPTY, record)).extracting((one) -> one.question().id())
 			.doesNotContain("plant")
 			.hasSize(KEY.questions().size() - 1);
@@ -114,7 +121,8 @@ class NextQuestionTests {
 
 	@Test
 	void comparisonNamesWhatMovesAndWhatFalls() {
-		Key other = new Key("other", KEY.causes(), KEY.questions(), KEY.pairs(), new Scale(0.8, 0.35, 0.02, 0.05, 0.6, 0.05));
+		Key other = new Key("other", KEY.causes(), KEY.questions(), KEY.pairs(),
+				new Scale(0.8, 0.35, 0.02, 0.05, 0.6, 0.05));
 		Answers oak = VignetteTests.Vignette.answers(List.of("seen-early-summer", "crown-top-down-fast", "plant-oak"));
 		List<RecordedCase> cases = List.of(new RecordedCase("an oak", oak, List.of(), "oak-wilt"),
 				new RecordedCase("the same, open", oak, List.of(), null));

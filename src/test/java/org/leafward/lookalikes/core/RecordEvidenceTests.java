@@ -21,8 +21,9 @@ class RecordEvidenceTests {
 
 	private static final Key KEY = ConfiguredKey.get();
 
-	private static final Plant BOXWOOD = new Plant("Buxus", Set.of("boxwood", "broadleaf-evergreen", "evergreen", "woody"),
-			Set.of("winter-burn-prone"), List.of("boxwood-blight", "winter-burn"), "low", null);
+	private static final Plant BOXWOOD = new Plant("Buxus",
+			Set.of("boxwood", "broadleaf-evergreen", "evergreen", "woody"), Set.of("winter-burn-prone"),
+			List.of("boxwood-blight", "winter-burn"), "low", null);
 
 	private static final Plant PIN_OAK = new Plant("Quercus", Set.of("oak", "deciduous-shade-tree", "woody"),
 			Set.of("bacterial-leaf-scorch-host"), List.of("bacterial-leaf-scorch", "oak-wilt", "iron-chlorosis"), "low",
@@ -87,7 +88,8 @@ class RecordEvidenceTests {
 		assertThat(line(with, "cut-or-fed-late").words())
 			.isEqualTo("It was pruned on Sat 12 Sep 2026, when the calendar said to hold off");
 		assertThat(lines(without)).noneMatch((one) -> "cut-or-fed-late".equals(one.evidence()));
-		double before = share(answers, lines(without), "winter-burn") + share(answers, lines(without), "low-temperature");
+		double before = share(answers, lines(without), "winter-burn")
+				+ share(answers, lines(without), "low-temperature");
 		double after = share(answers, lines(with), "winter-burn") + share(answers, lines(with), "low-temperature");
 		assertThat(after).isGreaterThan(before * 1.1);
 		assertThat(share(answers, lines(with), "winter-burn")).isGreaterThan(0.2);
@@ -103,10 +105,14 @@ class RecordEvidenceTests {
 			.isEqualTo("It was fed on Thu 1 Oct 2026, late in the season");
 	}
 
-	/** Shade leaves burn within days in full sun (New Mexico State University Extension, April 2006). */
+	/**
+	 * Shade leaves burn within days in full sun (New Mexico State University Extension,
+	 * April 2006).
+	 */
 	@Test
 	void theMoveOutdoorsLiftsSunscald() {
-		Answers answers = VignetteTests.Vignette.answers(List.of("came-within-days", "border-sharp", "leaf-tips-burnt"));
+		Answers answers = VignetteTests.Vignette
+			.answers(List.of("came-within-days", "border-sharp", "leaf-tips-burnt"));
 		LocalDate may = LocalDate.of(2027, 5, 20);
 		Stand inside = new Stand(LocalDate.of(2024, 1, 1), false, true, false);
 		Plant plant = new Plant("Monstera", Set.of("houseplant"), Set.of(), List.of(), null, null);
@@ -131,11 +137,13 @@ class RecordEvidenceTests {
 	@Test
 	void recurrenceAndNoAnswerToWateringLiftBacterialScorch() {
 		List<RecordLine> record = lines(facts(LocalDate.of(2027, 8, 25), PIN_OAK, standing(), List.of(), List.of()));
-		Answers scorch = VignetteTests.Vignette.answers(List.of("seen-high-summer", "leaf-edge-inward", "after-drought",
-				"after-hot-dry-wind", "border-sharp"));
-		Answers again = VignetteTests.Vignette.answers(List.of("seen-high-summer", "leaf-edge-inward", "after-drought",
-				"after-hot-dry-wind", "border-sharp", "crown-branch-then-more", "every-year-and-more", "water-no-change"));
-		assertThat(Differential.rank(KEY, scorch, record).first().cause().id()).as(top(scorch, record)).isEqualTo("summer-scorch");
+		Answers scorch = VignetteTests.Vignette.answers(
+				List.of("seen-high-summer", "leaf-edge-inward", "after-drought", "after-hot-dry-wind", "border-sharp"));
+		Answers again = VignetteTests.Vignette
+			.answers(List.of("seen-high-summer", "leaf-edge-inward", "after-drought", "after-hot-dry-wind",
+					"border-sharp", "crown-branch-then-more", "every-year-and-more", "water-no-change"));
+		assertThat(Differential.rank(KEY, scorch, record).first().cause().id()).as(top(scorch, record))
+			.isEqualTo("summer-scorch");
 		Ranking ranking = Differential.rank(KEY, again, record);
 		assertThat(ranking.first().cause().id()).isEqualTo("bacterial-scorch");
 		assertThat(ranking.first().cause().title()).startsWith("Suspected");
@@ -164,11 +172,13 @@ class RecordEvidenceTests {
 
 	@Test
 	void dryWindOverFrozenGround() {
-		List<Day> winter = days(APRIL, 120, (day) -> new Day(day, -8.0, -1.0, 0.0, 6.0, day.isBefore(LocalDate.of(2027, 1, 20))));
+		List<Day> winter = days(APRIL, 120,
+				(day) -> new Day(day, -8.0, -1.0, 0.0, 6.0, day.isBefore(LocalDate.of(2027, 1, 20))));
 		RecordLine line = line(facts(APRIL, BOXWOOD, standing(), List.of(), winter), "after-cold-wind-frozen-ground");
 		assertThat(line.present()).isTrue();
 		assertThat(line.words()).startsWith("On ").contains("dry windy days from").endsWith("the ground was frozen");
-		List<Day> calm = days(APRIL, 120, (day) -> new Day(day, -8.0, -1.0, 0.0, 1.0, day.isBefore(LocalDate.of(2027, 1, 20))));
+		List<Day> calm = days(APRIL, 120,
+				(day) -> new Day(day, -8.0, -1.0, 0.0, 1.0, day.isBefore(LocalDate.of(2027, 1, 20))));
 		assertThat(lines(facts(APRIL, BOXWOOD, standing(), List.of(), calm)))
 			.noneMatch((one) -> "after-cold-wind-frozen-ground".equals(one.evidence()));
 		List<Day> open = days(APRIL, 120, (day) -> new Day(day, 2.0, 9.0, 0.0, 6.0, false));
@@ -188,7 +198,8 @@ class RecordEvidenceTests {
 	void aFreezeAfterWarmDaysMetGrowth() {
 		LocalDate seen = LocalDate.of(2027, 5, 2);
 		LocalDate frost = LocalDate.of(2027, 4, 30);
-		List<Day> spring = days(seen, 60, (day) -> new Day(day, day.equals(frost) ? -3.0 : 6.0, 18.0, 0.0, null, false));
+		List<Day> spring = days(seen, 60,
+				(day) -> new Day(day, day.equals(frost) ? -3.0 : 6.0, 18.0, 0.0, null, false));
 		assertThat(line(facts(seen, BOXWOOD, standing(), List.of(), spring), "after-freeze-on-growth").words())
 			.isEqualTo("It froze to \u22123 °C (27 °F) on Fri 30 Apr 2027, after warm days");
 		List<Day> cold = days(seen, 60, (day) -> new Day(day, day.equals(frost) ? -3.0 : 1.0, 6.0, 0.0, null, false));
@@ -209,18 +220,19 @@ class RecordEvidenceTests {
 	@Test
 	void southernSeasonsAreHalfAYearOff() {
 		RecordFacts south = new RecordFacts(LocalDate.of(2027, 10, 6), true, BOXWOOD, standing(),
-				List.of(new Work("prune", LocalDate.of(2027, 3, 12), true)), Hardening.NONE, List.of(), null, null, null);
+				List.of(new Work("prune", LocalDate.of(2027, 3, 12), true)), Hardening.NONE, List.of(), null, null,
+				null);
 		assertThat(line(south, "cut-or-fed-late").present()).isTrue();
 	}
 
 	@Test
 	void soilTestsSpeak() {
-		RecordFacts facts = new RecordFacts(APRIL, false, PIN_OAK, standing(), List.of(), Hardening.NONE, List.of(), null,
-				new RecordFacts.Soil(LocalDate.of(2026, 10, 1), 7.8, 5.0, true), null);
+		RecordFacts facts = new RecordFacts(APRIL, false, PIN_OAK, standing(), List.of(), Hardening.NONE, List.of(),
+				null, new RecordFacts.Soil(LocalDate.of(2026, 10, 1), 7.8, 5.0, true), null);
 		assertThat(line(facts, "soil-limy").words()).isEqualTo("The soil has a pH of 7.8");
 		assertThat(line(facts, "ground-wet").present()).isTrue();
-		RecordFacts salty = new RecordFacts(APRIL, false, PIN_OAK, standing(), List.of(), Hardening.NONE, List.of(), null,
-				new RecordFacts.Soil(LocalDate.of(2026, 10, 1), 6.8, 5.0, null), null);
+		RecordFacts salty = new RecordFacts(APRIL, false, PIN_OAK, standing(), List.of(), Hardening.NONE, List.of(),
+				null, new RecordFacts.Soil(LocalDate.of(2026, 10, 1), 6.8, 5.0, null), null);
 		RecordFacts untested = facts(APRIL, PIN_OAK, standing(), List.of(), List.of());
 		assertThat(share(Answers.EMPTY, lines(salty), "soil-salt"))
 			.isGreaterThan(1.5 * share(Answers.EMPTY, lines(untested), "soil-salt"));
@@ -228,8 +240,8 @@ class RecordEvidenceTests {
 
 	@Test
 	void theGardenerGoesBeforeTheRecordAndNothingCountsTwice() {
-		List<RecordLine> record = new ArrayList<>(
-				lines(facts(APRIL, BOXWOOD, standing(), List.of(new Work("prune", LocalDate.of(2026, 9, 12), true)), List.of())));
+		List<RecordLine> record = new ArrayList<>(lines(facts(APRIL, BOXWOOD, standing(),
+				List.of(new Work("prune", LocalDate.of(2026, 9, 12), true)), List.of())));
 		Answers ticked = VignetteTests.Vignette.answers(List.of("cut-or-fed-late"));
 		Finding finding = Differential.rank(KEY, ticked, record).of("low-temperature").orElseThrow();
 		assertThat(finding.reasonsFor()).filteredOn((one) -> "cut-or-fed-late".equals(one.evidence()))

@@ -23,10 +23,12 @@ class ConfiguredKeyTests {
 
 	private static final Key KEY = ConfiguredKey.get();
 
-	/** Cells that say more than the table does, with the reason beside them in the file. */
+	/**
+	 * Cells that say more than the table does, with the reason beside them in the file.
+	 */
 	private static final Set<String> WEIGHED = Set.of("potassium-shortage oldest-leaves-first",
-			"potassium-shortage leaf-brown-between-veins", "oak-wilt plant-oak",
-			"dutch-elm-disease plant-elm-and-kin", "boxwood-blight plant-broadleaf-evergreen");
+			"potassium-shortage leaf-brown-between-veins", "oak-wilt plant-oak", "dutch-elm-disease plant-elm-and-kin",
+			"boxwood-blight plant-broadleaf-evergreen");
 
 	/** Substances that would make a remedy a recommendation of a pesticide. */
 	private static final List<String> PESTICIDES = List.of("spray it", "fungicide", "insecticide", "miticide",
@@ -79,8 +81,11 @@ class ConfiguredKeyTests {
 
 	@Test
 	void whatALaboratoryMustTellIsSuspectedAndHasASample() {
-		Set<String> suspected = KEY.causes().stream().filter(Cause::laboratory).map(Cause::id).collect(
-				Collectors.toCollection(TreeSet::new));
+		Set<String> suspected = KEY.causes()
+			.stream()
+			.filter(Cause::laboratory)
+			.map(Cause::id)
+			.collect(Collectors.toCollection(TreeSet::new));
 		assertThat(suspected).containsExactly("bacterial-scorch", "boxwood-blight", "dutch-elm-disease",
 				"herbicide-drift", "oak-wilt", "root-rot", "verticillium-wilt");
 		assertThat(KEY.causes()).filteredOn(Cause::laboratory).allSatisfy((cause) -> {
@@ -118,8 +123,8 @@ class ConfiguredKeyTests {
 	void noWordsAreLongerThanAPhoneShowsWell() {
 		assertThat(KEY.questions()).allSatisfy((one) -> {
 			assertThat(one.text()).hasSizeLessThan(110);
-			assertThat(one.answers()).extracting(Answer::words).allSatisfy((words) -> assertThat(words)
-				.hasSizeLessThan(90));
+			assertThat(one.answers()).extracting(Answer::words)
+				.allSatisfy((words) -> assertThat(words).hasSizeLessThan(90));
 		});
 	}
 

@@ -10,7 +10,11 @@ final class EvidenceNames {
 	static final Map<String, String> BY_COLUMN = new LinkedHashMap<>();
 
 	/** In the order of the table's rows. */
-	static final List<String> CAUSES = List.of("winter-burn", "summer-scorch", "leaf-sunscald", "trunk-injury", "bacterial-scorch", "oak-wilt", "anthracnose", "verticillium-wilt", "root-rot", "herbicide-drift", "chlorosis", "potassium-shortage", "fertilizer-burn", "soil-salt", "salt-spray", "spider-mites", "lace-bugs", "late-frost", "low-temperature", "boxwood-blight", "dutch-elm-disease", "root-loss", "natural-shedding");
+	static final List<String> CAUSES = List.of("winter-burn", "summer-scorch", "leaf-sunscald", "trunk-injury",
+			"bacterial-scorch", "oak-wilt", "anthracnose", "verticillium-wilt", "root-rot", "herbicide-drift",
+			"chlorosis", "potassium-shortage", "fertilizer-burn", "soil-salt", "salt-spray", "spider-mites",
+			"lace-bugs", "late-frost", "low-temperature", "boxwood-blight", "dutch-elm-disease", "root-loss",
+			"natural-shedding");
 
 	static {
 		BY_COLUMN.put("season_late_winter_early_spring", "seen-late-winter");

@@ -69,14 +69,15 @@ class PhotoReaderTests {
 	/** The strongest colour at a place that is told in percent. */
 	private static String at(BufferedImage image, int x, int y) {
 		Color color = new Color(image.getRGB(image.getWidth() * x / 100, image.getHeight() * y / 100));
-		return (color.getRed() > 150) ? "red" : (color.getGreen() > 150) ? "green" : (color.getBlue() > 150) ? "blue" : "none";
+		return (color.getRed() > 150) ? "red"
+				: (color.getGreen() > 150) ? "green" : (color.getBlue() > 150) ? "blue" : "none";
 	}
 
 	/**
 	 * Where the first row and the first column of the file are to be seen by Exif 2.32,
-	 * 4.6.4, tag 0x0112: 1 top and left, 2 top and right, 3 bottom and right, 4 bottom and
-	 * left, 5 left and top, 6 right and top, 7 right and bottom, 8 left and bottom. The
-	 * green corner lies where both meet; red is the side of the first row.
+	 * 4.6.4, tag 0x0112: 1 top and left, 2 top and right, 3 bottom and right, 4 bottom
+	 * and left, 5 left and top, 6 right and top, 7 right and bottom, 8 left and bottom.
+	 * The green corner lies where both meet; red is the side of the first row.
 	 */
 	@ParameterizedTest
 	@CsvSource({ "1, 5, 5, 50, 40", "2, 95, 5, 50, 40", "3, 95, 95, 50, 60", "4, 5, 95, 50, 60", "5, 5, 5, 40, 50",
@@ -114,7 +115,9 @@ class PhotoReaderTests {
 		assertThat(at(read(photo), 50, 25)).isEqualTo("red");
 	}
 
-	/** A PNG of a few bytes that says it has 30,000 by 30,000 pixels (RFC 2083, 4.1.1). */
+	/**
+	 * A PNG of a few bytes that says it has 30,000 by 30,000 pixels (RFC 2083, 4.1.1).
+	 */
 	@Test
 	void whatSaysItIsHugeIsRefusedBeforeItIsDecoded() {
 		ByteBuffer png = ByteBuffer.allocate(8 + 25);
@@ -133,7 +136,8 @@ class PhotoReaderTests {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "", "GIF89a1234567890", "%PDF-1.7", "<svg xmlns='http://www.w3.org/2000/svg'/>", "BM1234" })
+	@ValueSource(
+			strings = { "", "GIF89a1234567890", "%PDF-1.7", "<svg xmlns='http://www.w3.org/2000/svg'/>", "BM1234" })
 	void whatIsNoJpegAndNoPngIsRefused(String content) {
 		assertThatThrownBy(() -> PhotoReader.read(content.getBytes(StandardCharsets.ISO_8859_1)))
 			.isInstanceOf(BadInput.class)

@@ -124,9 +124,8 @@ class CasePagesTests {
 		this.site = this.register.addSite(this.owner, new NewSite("Back garden", "Alder County",
 				new GeoPoint(42.07, -91.61, 220), ZONE, SoilTexture.LOAM, Sun.FULL_SUN, Wind.AVERAGE));
 		this.oak = this.register
-			.addPlantings(this.site.id(),
-					List.of(new NewPlanting(new SpeciesId("quercus-palustris"), "oak by the drive", 1,
-							LocalDate.of(1994, 4, 20), Placement.GROUND, false, false)))
+			.addPlantings(this.site.id(), List.of(new NewPlanting(new SpeciesId("quercus-palustris"),
+					"oak by the drive", 1, LocalDate.of(1994, 4, 20), Placement.GROUND, false, false)))
 			.get(0);
 		this.mine = session(this.owner);
 	}
@@ -200,7 +199,8 @@ class CasePagesTests {
 		}
 		assertThat(next).isEqualTo(address);
 		assertThat(asked).isGreaterThan(3);
-		assertThat(page(address, this.mine).select("#answers + dl dd").eachText()).allMatch((text) -> text.startsWith("Can’t tell"));
+		assertThat(page(address, this.mine).select("#answers + dl dd").eachText())
+			.allMatch((text) -> text.startsWith("Can’t tell"));
 	}
 
 	@Test
@@ -269,8 +269,9 @@ class CasePagesTests {
 		assertThat(page(address, this.mine).select(".record .struck")).hasSize(1);
 		call(post(address + "/struck").param("line", line).param("struck", "false"), this.mine);
 		assertThat(read(address).struck()).isEmpty();
-		assertThat(call(post(address + "/struck").param("line", "nothing").param("struck", "true"), this.mine)
-			.getStatus()).isEqualTo(400);
+		assertThat(
+				call(post(address + "/struck").param("line", "nothing").param("struck", "true"), this.mine).getStatus())
+			.isEqualTo(400);
 	}
 
 	@Test
@@ -295,8 +296,7 @@ class CasePagesTests {
 		assertThat(calendar).contains("Look at it again");
 		// Something else takes its place.
 		call(post(address + "/follow-up").param("cause", "summer-scorch"), this.mine);
-		assertThat(this.calendar.find(tasks).values())
-			.filteredOn((one) -> !one.rule().equals("case:look-a-year-on"))
+		assertThat(this.calendar.find(tasks).values()).filteredOn((one) -> !one.rule().equals("case:look-a-year-on"))
 			.allSatisfy((one) -> assertThat(one.state()).isEqualTo(TaskState.WITHDRAWN));
 		call(post(address + "/delete"), this.mine);
 		assertThat(call(get(address), this.mine).getStatus()).isEqualTo(404);
@@ -307,21 +307,23 @@ class CasePagesTests {
 	void aSampleIsSentAndItsResultClosesTheCase() throws Exception {
 		String address = begin();
 		scorch(address);
-		MockHttpServletResponse form = call(get(address + "/sample.pdf").param("cause", "bacterial-scorch").param("paper", "a4"),
-				this.mine);
+		MockHttpServletResponse form = call(
+				get(address + "/sample.pdf").param("cause", "bacterial-scorch").param("paper", "a4"), this.mine);
 		assertThat(form.getContentType()).isEqualTo("application/pdf");
 		try (PDDocument pdf = Loader.loadPDF(form.getContentAsByteArray())) {
 			assertThat(new PDFTextStripper().getText(pdf)).contains("Suspected: Bacterial leaf scorch",
 					"4 Lantern Street", "10 to 15 leaves", "August", "paper", "oak by the drive");
 			assertThat(pdf.getNumberOfPages()).isLessThanOrEqualTo(2);
 		}
-		assertThat(call(post(address + "/sampled").param("day", this.today.plusDays(1).toString()), this.mine).getStatus())
+		assertThat(
+				call(post(address + "/sampled").param("day", this.today.plusDays(1).toString()), this.mine).getStatus())
 			.isEqualTo(400);
 		call(post(address + "/sampled").param("day", this.today.toString()), this.mine);
 		assertThat(page(address, this.mine).select(".lead").text()).startsWith("A sample went to a laboratory on");
 		assertThat(call(post(address + "/close"), this.mine).getStatus()).as("nothing found").isEqualTo(400);
-		call(post(address + "/close").param("found", "bacterial-scorch").param("result", "ELISA positive").param("laboratory", "true"),
-				this.mine);
+		call(post(address + "/close").param("found", "bacterial-scorch")
+			.param("result", "ELISA positive")
+			.param("laboratory", "true"), this.mine);
 		Document closed = page(address, this.mine);
 		assertThat(closed.select(".lead").text()).contains("by a laboratory", "Bacterial leaf scorch")
 			.doesNotContain("suspected");
@@ -375,7 +377,8 @@ class CasePagesTests {
 		assertThat(page(address, this.mine).select(".lead").text()).contains("by the help desk", "alt");
 		assertThat(page("/help-desk?closed=true", desk).select(".pick").text()).contains("Taken for:");
 		assertThat(page("/help-desk", desk).select("table").text()).contains("Alder County");
-		assertThat(page("/help-desk", desk).select("svg.region-map text").eachText()).anyMatch((text) -> text.matches("\\d+ cases?"));
+		assertThat(page("/help-desk", desk).select("svg.region-map text").eachText())
+			.anyMatch((text) -> text.matches("\\d+ cases?"));
 	}
 
 	@Test
@@ -384,7 +387,8 @@ class CasePagesTests {
 		ByteArrayOutputStream png = new ByteArrayOutputStream();
 		ImageIO.write(new BufferedImage(90, 60, BufferedImage.TYPE_INT_RGB), "png", png);
 		MockHttpServletResponse sent = this.web
-			.perform(multipart(address + "/photos").file(new MockMultipartFile("photo", "../leaf.png", "image/png", png.toByteArray()))
+			.perform(multipart(address + "/photos")
+				.file(new MockMultipartFile("photo", "../leaf.png", "image/png", png.toByteArray()))
 				.param("words", "lower branch")
 				.cookie(this.mine)
 				.with(csrf()))
@@ -400,7 +404,8 @@ class CasePagesTests {
 		assertThat(ImageIO.read(new ByteArrayInputStream(jpeg.getContentAsByteArray())).getWidth()).isEqualTo(90);
 		assertThat(call(get(picture), session(person("Otto"))).getStatus()).isEqualTo(404);
 		MockHttpServletResponse wrong = this.web
-			.perform(multipart(address + "/photos").file(new MockMultipartFile("photo", "x.jpg", "image/jpeg", new byte[] { 1, 2 }))
+			.perform(multipart(address + "/photos")
+				.file(new MockMultipartFile("photo", "x.jpg", "image/jpeg", new byte[] { 1, 2 }))
 				.cookie(this.mine)
 				.with(csrf()))
 			.andReturn()
@@ -425,7 +430,8 @@ class CasePagesTests {
 		assertThat(wrong.getStatus()).isEqualTo(400);
 		assertThat(Jsoup.parse(wrong.getContentAsString()).select(".problem li")).isNotEmpty();
 		assertThat(call(post("/cases").param("planting", UUID.randomUUID().toString()).param("seen", "2026-01-01"),
-				this.mine).getStatus()).isEqualTo(404);
+				this.mine)
+			.getStatus()).isEqualTo(404);
 	}
 
 	@Test
@@ -443,8 +449,8 @@ class CasePagesTests {
 	}
 
 	private JsonNode api(MockHttpServletRequestBuilder call, String body) throws Exception {
-		MockHttpServletResponse response = this.web
-			.perform(call.header("Authorization", "Bearer " + TOKEN).contentType(MediaType.APPLICATION_JSON).content(body))
+		MockHttpServletResponse response = this.web.perform(
+				call.header("Authorization", "Bearer " + TOKEN).contentType(MediaType.APPLICATION_JSON).content(body))
 			.andReturn()
 			.getResponse();
 		assertThat(response.getStatus()).isBetween(200, 201);
