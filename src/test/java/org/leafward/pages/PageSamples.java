@@ -454,6 +454,7 @@ final class PageSamples {
 						choices("fahrenheit", "°F"), "skies", choices("unknown", "not known"), "covers",
 						choices("any", "whatever is enough")));
 		WorkshopSamples.addTo(all);
+		KeySamples.addTo(all);
 		all.put("error", model("what", "latitude 144.98 is outside -90 to 90", "where", "latitude", "mend",
 				"give latitude in degrees north", "status", 400));
 		return all;

@@ -1,5 +1,6 @@
 package org.leafward.lookalikes.core;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -25,9 +26,9 @@ public record Answers(Map<String, Set<String>> given) {
 
 	public Answers {
 		Map<String, Set<String>> copy = new LinkedHashMap<>();
-		given.forEach((question, ticked) -> copy.put(question,
-				java.util.Collections.unmodifiableSet(new LinkedHashSet<>(ticked))));
-		given = java.util.Collections.unmodifiableMap(copy);
+		given.forEach(
+				(question, ticked) -> copy.put(question, Collections.unmodifiableSet(new LinkedHashSet<>(ticked))));
+		given = Collections.unmodifiableMap(copy);
 	}
 
 	/**

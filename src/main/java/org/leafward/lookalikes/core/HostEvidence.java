@@ -41,10 +41,11 @@ final class HostEvidence {
 
 	static List<RecordLine> of(Key key, RecordFacts.Plant plant) {
 		List<RecordLine> lines = new ArrayList<>();
-		KINDS.keySet()
+		KINDS.entrySet()
 			.stream()
+			.filter((kind) -> kind.getValue().stream().anyMatch((one) -> is(plant, one)))
+			.map(Map.Entry::getKey)
 			.sorted()
-			.filter((kind) -> KINDS.get(kind).stream().anyMatch((one) -> is(plant, one)))
 			.forEach((kind) -> add(key, kind, lines));
 		if (plant.traits().contains("shade-loving")) {
 			add(key, "plant-shade-loving", lines);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -86,7 +87,7 @@ record Item(String words, @Nullable String evidence, @Nullable RecordLine line, 
 		}
 	}
 
-	private static double[] each(Key key, java.util.function.ToDoubleFunction<Cause> likely) {
+	private static double[] each(Key key, ToDoubleFunction<Cause> likely) {
 		return key.causes().stream().mapToDouble(likely).toArray();
 	}
 

@@ -2,7 +2,6 @@ package org.leafward.lookalikes.core;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -83,7 +82,7 @@ public record KeyComparison(List<Moved> moved, int cases, int settled, int right
 	}
 
 	private static List<String> names(Ranking ranking) {
-		return top(ranking).stream().map((one) -> Objects.requireNonNull(one.cause().id())).toList();
+		return top(ranking).stream().map((one) -> one.cause().id()).toList();
 	}
 
 }

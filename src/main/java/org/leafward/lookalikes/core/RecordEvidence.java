@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.leafward.measure.DayWords;
 
 /**
@@ -174,7 +175,7 @@ public final class RecordEvidence {
 		this.lines.add(RecordLine.of("soil-" + evidence, RecordLine.Kind.SOIL_TEST, words, from, evidence, present));
 	}
 
-	private Optional<RecordFacts.Work> latest(java.util.function.Predicate<RecordFacts.Work> wanted) {
+	private Optional<RecordFacts.Work> latest(Predicate<RecordFacts.Work> wanted) {
 		return this.facts.works()
 			.stream()
 			.filter((work) -> !work.day().isAfter(this.facts.seen()))

@@ -1,4 +1,4 @@
-/** Pages and API of cases and of the help desk. */
+/** Pages and API of cases, of the help desk, and of changing the key. */
 @NullMarked
 package org.leafward.lookalikes.web;
 

@@ -417,6 +417,7 @@ class AccessThings {
 			case "species" -> "syringa-vulgaris";
 			case "workshop", "packs", "rules" -> "shrubs";
 			case "shrubs" -> "prune-after-bloom";
+			case "look-alikes" -> "pairs.yaml";
 			case "versions" -> version();
 			// Everybody may; there are no counties here.
 			case "c" -> "us-ia-alder-county";
