@@ -45,6 +45,11 @@ import org.leafward.feeds.Feeds;
 import org.leafward.language.Language;
 import org.leafward.language.Speech;
 import org.leafward.language.Units;
+import org.leafward.lookalikes.CaseDesk;
+import org.leafward.lookalikes.CaseEnds;
+import org.leafward.lookalikes.CaseId;
+import org.leafward.lookalikes.Cases;
+import org.leafward.lookalikes.NewCase;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.GeoPoint;
@@ -155,6 +160,15 @@ class PersonalDataTests {
 	private KeptCalculations kept;
 
 	@Autowired
+	private Cases cases;
+
+	@Autowired
+	private CaseDesk caseDesk;
+
+	@Autowired
+	private CaseEnds caseEnds;
+
+	@Autowired
 	private Catalogue catalogue;
 
 	@Autowired
@@ -189,9 +203,7 @@ class PersonalDataTests {
 			.containsKeys("accounts.person", "accounts.role", "accounts.audit", "accounts.session",
 					"accounts.one_time_link", "register.site", "register.planting", "register.watering",
 					"register.soil_test", "care.task", "care.log", "care.kept_calculation", "care.site_plan",
-					"feeds.feed", "reminders.reminder", "reminders.message", "reminders.wishes", "reminders.wish",
-					"reminders.stopped", "reminders.webhook", "reminders.webhook_trial", "reminders.suppressed",
-					"reminders.push_subscription", "workdays.member", "workdays.sign_up", "workdays.group_site", "workdays.stop", "workdays.invitation", "workdays.asked", "workdays.message", "workdays.workday_task", "workdays.mark", "advisories.proposal_county", "advisories.threshold_change", "register.site_plants");
+					"feeds.feed", "reminders.reminder", "reminders.message", "reminders.wishes", "reminders.wish", "reminders.stopped", "reminders.webhook", "reminders.webhook_trial", "reminders.suppressed", "reminders.push_subscription", "workdays.member", "workdays.sign_up", "workdays.group_site", "workdays.stop", "workdays.invitation", "workdays.asked", "workdays.message", "workdays.workday_task", "workdays.mark", "advisories.proposal_county", "advisories.threshold_change", "register.site_plants", "lookalikes.plant_case", "lookalikes.note");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
 		this.replanning.tidy();
@@ -298,6 +310,15 @@ class PersonalDataTests {
 		this.kept.keep(this.calculations.of("water", Map.of("what", "bed", "area", "12", "flow", "10")),
 				plantings.get(0).id(), null, id);
 		worksInAGroup(id, site, siteName, plantings.get(0).id(), tasks.get(0));
+		CaseId looksWrong = this.cases
+			.open(id,
+					new NewCase(site.id(), plantings.get(0).id(), new SpeciesId("buxus-sempervirens"),
+							siteName + " hedge", "Alder County", CHICAGO, today.minusDays(3), null))
+			.id();
+		this.caseDesk.write(looksWrong, id, false, "at " + siteName);
+		this.caseDesk.ask(looksWrong);
+		this.caseDesk.assign(looksWrong, null);
+		this.caseEnds.followUp(looksWrong, "winter-burn");
 		this.feeds.createForPerson(id, id, FeedOptions.USUAL);
 		this.feeds.createForSite(site.id(), id, FeedOptions.USUAL);
 		chooses(id);

@@ -1,5 +1,6 @@
 package org.leafward.accounts;
 
+import java.util.List;
 import org.leafward.measure.BadInput;
 
 /** Who may do what. */
@@ -29,5 +30,13 @@ public interface Roles {
 	 * @param county of a specialist; empty for the others
 	 */
 	void withdraw(PersonId person, Role role, String county);
+
+	/**
+	 * Who can be asked to help with something in a county: its specialists, and all
+	 * coordinators.
+	 * @param county its name; case doesn't matter
+	 * @return at most 200, specialists first
+	 */
+	List<PersonId> serving(String county);
 
 }

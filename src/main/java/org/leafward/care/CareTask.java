@@ -20,7 +20,8 @@ import org.leafward.register.SiteId;
  * @param site where
  * @param siteName what readers call the site
  * @param person whose site it is
- * @param rule the rule it comes from, {@code pack/rule}
+ * @param rule the rule it comes from, {@code pack/rule}; for one that another module
+ * added what it was added for, {@code case:key}
  * @param season year of the season
  * @param occurrence 0 for a single window, else the number of the repeat or the ramp day,
  * counted from 1; the day of the year for a single day that the weather picked; a
@@ -76,6 +77,14 @@ public record CareTask(TaskId id, @Nullable PlantingId planting, String plant, S
 	 */
 	public UUID subject() {
 		return (this.planting != null) ? this.planting.value() : this.site.value();
+	}
+
+	/**
+	 * Whether another module added it.
+	 * @return false for tasks of rules
+	 */
+	public boolean added() {
+		return this.rule.indexOf('/') < 0;
 	}
 
 }

@@ -60,7 +60,9 @@ class DemoSeed implements ApplicationRunner {
 
 	private final DemoAdvisories advisories;
 
-	DemoSeed(People people, Roles roles, DemoWeather weather, Register register, Waterings waterings, SoilTests soilTests, Replanning replanning, DemoCare care, DemoPublication publication, ModelGardens gardens, DemoGroup group, DemoAdvisories advisories) {
+	private final DemoCases cases;
+
+	DemoSeed(People people, Roles roles, DemoWeather weather, Register register, Waterings waterings, SoilTests soilTests, Replanning replanning, DemoCare care, DemoPublication publication, ModelGardens gardens, DemoGroup group, DemoAdvisories advisories, DemoCases cases) {
 		this.people = people;
 		this.roles = roles;
 		this.weather = weather;
@@ -73,6 +75,7 @@ class DemoSeed implements ApplicationRunner {
 		this.gardens = gardens;
 		this.group = group;
 		this.advisories = advisories;
+		this.cases = cases;
 	}
 
 	@Override
@@ -110,6 +113,7 @@ class DemoSeed implements ApplicationRunner {
 		this.group.meet(today);
 		this.gardens.tend();
 		this.advisories.send(today);
+		this.cases.open(today);
 		LOG.info("The invented region is ready");
 	}
 

@@ -1,6 +1,7 @@
 package org.leafward.regions;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.leafward.measure.BadInput;
@@ -15,10 +16,11 @@ import org.leafward.regions.core.MapProjection;
  * @param towns for finding one's way
  * @param width px, {@value #LEAST} to {@value #MOST}
  * @param chosen a place to mark
- * @param hatched codes of counties that are dotted, as what is watched for is
+ * @param dotted codes of counties that are dotted, as what is watched for is
+ * @param figures a few words below the names of counties, by their codes
  */
 public record RegionMap(List<County> counties, List<Town> towns, int width, Optional<GeoPoint> chosen,
-		Set<String> dotted) {
+		Set<String> dotted, Map<String, String> figures) {
 
 	/** Width of the narrowest map, px. */
 	public static final int LEAST = 200;
@@ -43,17 +45,18 @@ public record RegionMap(List<County> counties, List<Town> towns, int width, Opti
 		counties = List.copyOf(counties);
 		towns = List.copyOf(towns);
 		dotted = Set.copyOf(dotted);
+		figures = Map.copyOf(figures);
 	}
 
 	/**
-	 * A map on which no county is dotted.
+	 * A map on which no county is dotted or has figures.
 	 * @param counties what it shows, at least one
 	 * @param towns for finding one's way
 	 * @param width px
 	 * @param chosen a place to mark
 	 */
 	public RegionMap(List<County> counties, List<Town> towns, int width, Optional<GeoPoint> chosen) {
-		this(counties, towns, width, chosen, Set.of());
+		this(counties, towns, width, chosen, Set.of(), Map.of());
 	}
 
 	/**
@@ -62,7 +65,7 @@ public record RegionMap(List<County> counties, List<Town> towns, int width, Opti
 	 * @return the map
 	 */
 	public RegionMap marking(GeoPoint place) {
-		return new RegionMap(this.counties, this.towns, this.width, Optional.of(place), this.dotted);
+		return new RegionMap(this.counties, this.towns, this.width, Optional.of(place), this.dotted, this.figures);
 	}
 
 	/**
@@ -71,7 +74,16 @@ public record RegionMap(List<County> counties, List<Town> towns, int width, Opti
 	 * @return the map
 	 */
 	public RegionMap dotting(Set<String> codes) {
-		return new RegionMap(this.counties, this.towns, this.width, this.chosen, codes);
+		return new RegionMap(this.counties, this.towns, this.width, this.chosen, codes, this.figures);
+	}
+
+	/**
+	 * The same map with a few words below the names of counties.
+	 * @param words words by the codes of counties
+	 * @return the map, without towns, which would stand in their way
+	 */
+	public RegionMap telling(Map<String, String> words) {
+		return new RegionMap(this.counties, List.of(), this.width, this.chosen, this.dotted, words);
 	}
 
 	/**

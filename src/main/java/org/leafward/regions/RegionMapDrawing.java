@@ -91,7 +91,8 @@ final class RegionMapDrawing {
 		StringBuilder path = new StringBuilder();
 		county.area().polygons().stream().flatMap(Area.Polygon::rings).forEach((ring) -> line(ring, path));
 		this.svg.open("path", "class", "county", "fill-rule", "evenodd", "d", path.toString());
-		this.svg.element("title", county.name());
+		String figure = this.map.figures().get(county.code());
+		this.svg.element("title", (figure != null) ? county.name() + ": " + figure : county.name());
 		this.svg.close();
 		if (this.map.dotted().contains(county.code())) {
 			this.svg.empty("path", "class", "county-dotted", "fill", "url(#" + DOTS + ")", "fill-rule", "evenodd", "d",
@@ -130,6 +131,10 @@ final class RegionMapDrawing {
 					16)) {
 				this.svg.element("text", county.name(), "class", "county-name", "x", x, "y", y, "text-anchor",
 						"middle");
+				String figure = this.map.figures().get(county.code());
+				if (figure != null) {
+					this.svg.element("text", figure, "x", x, "y", y + 18, "text-anchor", "middle");
+				}
 				return;
 			}
 		}

@@ -156,7 +156,7 @@ class ReplanningTests {
 	}
 
 	/** Twenty years with a freeze-free summer, made up. */
-	private static byte[] record(StationId station) {
+	static byte[] record(StationId station) {
 		StringBuilder lines = new StringBuilder();
 		Random random = new Random(7);
 		for (LocalDate day = LocalDate.of(2004, 1, 1); day.getYear() < 2026; day = day.plusDays(1)) {

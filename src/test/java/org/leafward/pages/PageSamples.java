@@ -358,6 +358,7 @@ final class PageSamples {
 		all.putAll(ListSamples.all(SITE));
 		all.putAll(ReviewSamples.all(SITE));
 		all.putAll(LinkSamples.all());
+		all.putAll(CaseSamples.all(SITE));
 		all.putAll(WishesSamples.all());
 		MessageRow mail = new MessageRow(ID, "Thu 12 Nov: Water deeply: hedge by the gate (common boxwood)",
 				"Leafward <reminders@example.org>", "Nora Field <nora@example.org>",

@@ -44,7 +44,8 @@ class TemplateTests {
 	private static final Viewer VIEWER = new Viewer(UUID.randomUUID(), "Nora Field", false, true);
 
 	/** Pages that change in place where script runs. */
-	private static final Set<String> LIVE = Set.of("care/home", "care/site", "register/planting-form");
+	private static final Set<String> LIVE = Set.of("care/home", "care/site", "register/planting-form",
+			"lookalikes/ask");
 
 	private static final ThymeleafViewResolver VIEWS = views();
 

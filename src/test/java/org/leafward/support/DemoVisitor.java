@@ -105,6 +105,10 @@ public final class DemoVisitor {
 			pages.add(one.attr("href"));
 			pages.add(one.attr("href") + "/share");
 		});
+		for (Element one : page("/cases").select(".pick a[href^=/cases/]")) {
+			pages.addAll(List.of("/cases", "/cases/new", one.attr("href"), one.attr("href") + "/ask",
+					one.attr("href") + "/ask/where-in-leaf"));
+		}
 		return pages;
 	}
 

@@ -105,7 +105,7 @@ public class PersonalArchive {
 	public Brought unpack(byte[] octets) {
 		if (octets.length > MOST) {
 			throw new BadInput("The file is larger than 2 MB", "file",
-					"take out what need not come back, such as mails");
+					"take out what need not come back, such as photos and mails");
 		}
 		Map<String, String> files = read(octets);
 		Map<String, List<Brought.Row>> tables = new LinkedHashMap<>();

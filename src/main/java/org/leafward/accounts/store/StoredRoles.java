@@ -3,8 +3,10 @@ package org.leafward.accounts.store;
 import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.UUID;
 import org.leafward.accounts.Granted;
 import org.leafward.accounts.PersonId;
 import org.leafward.accounts.Role;
@@ -59,6 +61,18 @@ class StoredRoles implements Roles {
 		this.database.sql("delete from accounts.role where person = ? and role = ? and lower(county) = lower(?)")
 			.params(person.value(), role.name(), county.strip())
 			.update();
+	}
+
+	@Override
+	public List<PersonId> serving(String county) {
+		return this.database.sql("""
+				select person, min(case role when 'SPECIALIST' then 0 else 1 end) as place from accounts.role
+				where (role = 'SPECIALIST' and lower(county) = lower(?)) or role = 'COORDINATOR'
+				group by person order by place, person limit 200
+				""")
+			.param(county.strip())
+			.query((row, number) -> new PersonId(row.getObject("person", UUID.class)))
+			.list();
 	}
 
 	private static String county(Role role, String county) {

@@ -1,6 +1,7 @@
 package org.leafward.care.on;
 
 import java.time.Duration;
+import org.leafward.care.AddedTasks;
 import org.leafward.care.KeptCalculations;
 import org.leafward.care.Replanning;
 import org.leafward.care.RulePackPublished;
@@ -31,10 +32,13 @@ class ReplanListeners {
 
 	private final KeptCalculations kept;
 
-	ReplanListeners(Replanning replanning, Register register, KeptCalculations kept) {
+	private final AddedTasks added;
+
+	ReplanListeners(Replanning replanning, Register register, KeptCalculations kept, AddedTasks added) {
 		this.replanning = replanning;
 		this.register = register;
 		this.kept = kept;
+		this.added = added;
 	}
 
 	/*
@@ -57,6 +61,7 @@ class ReplanListeners {
 	void on(PlantingsChanged event) {
 		this.replanning.derive(new SiteId(event.site()));
 		this.kept.tidy(new SiteId(event.site()));
+		this.added.tidy(new SiteId(event.site()));
 	}
 
 	@TransactionalEventListener(id = "care.waterings-changed")

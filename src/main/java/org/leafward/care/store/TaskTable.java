@@ -41,10 +41,10 @@ public class TaskTable {
 	/**
 	 * The tasks of a site for comparing.
 	 * @param site the site
-	 * @return all of them
+	 * @return all that come from rules
 	 */
 	public List<StoredTask> stored(SiteId site) {
-		return this.database.sql("select * from care.task where site = ?")
+		return this.database.sql("select * from care.task where site = ? and added_for is null")
 			.param(site.value())
 			.query(TaskRows::stored)
 			.list();

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.leafward.care.TaskLines;
+import org.leafward.care.AddedTasks;
 import org.leafward.care.CareLog;
 import org.leafward.care.CareTask;
 import org.leafward.care.RampPictures;
@@ -35,13 +36,17 @@ class TaskPage {
 
 	private final RampPictures ramps;
 
-	TaskPage(TaskCalendar calendar, TaskStates states, CareLog log, LogWords words, Mine mine, RampPictures ramps) {
+	private final AddedTasks added;
+
+	TaskPage(TaskCalendar calendar, TaskStates states, CareLog log, LogWords words, Mine mine, RampPictures ramps,
+			AddedTasks added) {
 		this.calendar = calendar;
 		this.states = states;
 		this.log = log;
 		this.words = words;
 		this.mine = mine;
 		this.ramps = ramps;
+		this.added = added;
 	}
 
 	@GetMapping("/tasks/{id}")
@@ -56,6 +61,7 @@ class TaskPage {
 		LocalDate today = this.words.today(site);
 		model.addAttribute("section", "week");
 		model.addAttribute("task", task);
+		model.addAttribute("link", this.added.link(task.id()).orElse(null));
 		model.addAttribute("mark", TaskLines.mark(task.kind()));
 		model.addAttribute("seen", seen);
 		// It names distances from the place to stations.

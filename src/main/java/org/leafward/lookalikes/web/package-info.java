@@ -1,6 +1,4 @@
-/**
- * Pages of look-alikes.
- */
+/** Pages and API of cases, of the help desk, and of changing the key. */
 @NullMarked
 package org.leafward.lookalikes.web;
 

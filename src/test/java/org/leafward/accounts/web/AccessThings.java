@@ -1,5 +1,9 @@
 package org.leafward.accounts.web;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -7,6 +11,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,6 +19,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
@@ -52,6 +58,11 @@ import org.leafward.climate.Stations;
 import org.leafward.feeds.FeedOptions;
 import org.leafward.feeds.Feeds;
 import org.leafward.feeds.NewFeed;
+import org.leafward.lookalikes.CaseDesk;
+import org.leafward.lookalikes.CaseId;
+import org.leafward.lookalikes.CasePhotos;
+import org.leafward.lookalikes.Cases;
+import org.leafward.lookalikes.NewCase;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.GeoPoint;
 import org.leafward.plants.SpeciesId;
@@ -132,12 +143,20 @@ class AccessThings {
 
 	private final DraftTable drafts;
 
+	private final Cases cases;
+
+	private final CaseDesk desk;
+
+	private final CasePhotos photos;
+
+	private final Map<SiteId, CaseId> opened = new HashMap<>();
+
 	private int made;
 
 	AccessThings(Register register, People people, Waterings waterings, SoilTests soilTests, CareLog log,
 			PhenologyLog phenology, TaskCalendar calendar, Feeds feeds, Stations stations, TokenTable tokens,
 			JdbcClient database, Clock clock, PackHistory packs, SignedLinks links, Calculations calculations,
-			KeptCalculations kept, AccessGroups together, ProposalTable proposals, DraftTable drafts) {
+			KeptCalculations kept, AccessGroups together, ProposalTable proposals, DraftTable drafts, Cases cases, CaseDesk desk, CasePhotos photos) {
 		this.register = register;
 		this.people = people;
 		this.waterings = waterings;
@@ -157,6 +176,9 @@ class AccessThings {
 		this.together = together;
 		this.proposals = proposals;
 		this.drafts = drafts;
+		this.cases = cases;
+		this.desk = desk;
+		this.photos = photos;
 	}
 
 	/**
@@ -241,6 +263,38 @@ class AccessThings {
 			.findFirst()
 			.orElseThrow()
 			.id();
+	}
+
+	/** An open case of which the help desk was asked. */
+	private CaseId plantCase(Having having) {
+		CaseId known = this.opened.get(having.site());
+		if (known != null && this.cases.find(known).filter((one) -> !one.closed()).isPresent()) {
+			return known;
+		}
+		LocalDate seen = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC).minusDays(3);
+		CaseId id = this.cases
+			.open(having.owner(),
+					new NewCase(having.site(), new PlantingId(having.planting()), new SpeciesId("syringa-vulgaris"),
+							"lilac", COUNTY, ZoneId.of("America/Chicago"), seen, null))
+			.id();
+		this.desk.ask(id);
+		this.opened.put(having.site(), id);
+		return id;
+	}
+
+	private UUID photo(Having having) {
+		CaseId id = plantCase(having);
+		if (!this.photos.of(id).isEmpty()) {
+			return this.photos.of(id).get(0).id();
+		}
+		try {
+			ByteArrayOutputStream out = new ByteArrayOutputStream();
+			ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png", out);
+			return this.photos.add(id, out.toByteArray(), "").id();
+		}
+		catch (IOException ex) {
+			throw new UncheckedIOException(ex);
+		}
 	}
 
 	private UUID watering(SiteId site) {
@@ -385,6 +439,9 @@ class AccessThings {
 			case "sites" -> having.site().toString();
 			case "plantings" -> (ends ? planting(having.site()) : having.planting()).toString();
 			case "tasks" -> having.task().toString();
+			case "cases" -> plantCase(having).toString();
+			case "photos" -> photo(having).toString();
+			case "ask", "answers" -> "when";
 			case "review" -> "2026";
 			case "waterings" -> (ends ? watering(having.site()) : having.watering()).toString();
 			case "soil-tests" -> soilTest(having.site()).toString();
