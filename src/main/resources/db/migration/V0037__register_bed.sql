@@ -18,18 +18,3 @@ alter table register.planting
 	add constraint planting_bed foreign key (bed, site) references register.bed (id, site) on delete set null (bed);
 
 create index planting_bed on register.planting (bed) where bed is not null;
-
--- Water and samples of a bed as a whole; neither bed nor planting stands for the whole site.
-alter table register.watering
-	add column bed uuid,
-	add constraint watering_bed foreign key (bed, site) references register.bed (id, site) on delete cascade,
-	add constraint watering_place check (bed is null or planting is null);
-
-create index watering_bed on register.watering (bed) where bed is not null;
-
-alter table register.soil_test
-	add column bed uuid,
-	add constraint soil_test_bed foreign key (bed, site) references register.bed (id, site) on delete cascade,
-	add constraint soil_test_place check (bed is null or planting is null);
-
-create index soil_test_bed on register.soil_test (bed) where bed is not null;

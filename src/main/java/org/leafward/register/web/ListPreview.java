@@ -150,7 +150,7 @@ final class ListPreview {
 		PlantingRequest request = new PlantingRequest(species.map((one) -> one.id().value()).orElse("unknown"),
 				field("label", number, line.label()), SiteRequest.or(field("count", number, line.count()), "1"),
 				((day != null) ? day : this.today).toString(), field("placement", number, usualRoots), false, false,
-				field("area", number, line.area()), null, null, null, null, null);
+				field("area", number, line.area()), null, null, null, null, null, null);
 		try {
 			NewPlanting planting = request.toPlanting();
 			if (errors.isEmpty() && !left) {
