@@ -263,10 +263,12 @@ class AmountsInTasksTests {
 	}
 
 	private static int minutes(String amount) {
-		Matcher minutes = Pattern.compile("(?:(\\d+) h(?:ours?)? ?)?(\\d+) min").matcher(amount);
-		assertThat(minutes.find()).as(amount).isTrue();
-		return ((minutes.group(1) != null) ? 60 * Integer.parseInt(minutes.group(1)) : 0)
-				+ Integer.parseInt(minutes.group(2));
+		Matcher hours = Pattern.compile("(\\d+) hours?").matcher(amount);
+		Matcher minutes = Pattern.compile("(\\d+) minutes?").matcher(amount);
+		int found = (hours.find() ? 60 * Integer.parseInt(hours.group(1)) : 0)
+				+ (minutes.find() ? Integer.parseInt(minutes.group(1)) : 0);
+		assertThat(found).as(amount).isPositive();
+		return found;
 	}
 
 	private String amount() {
