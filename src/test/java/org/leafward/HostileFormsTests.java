@@ -55,8 +55,8 @@ class HostileFormsTests {
 	private static final List<String> NEVER = List.of(LONG, "bell\u0007 and \u0000 nothing", "\u202e\u0001");
 
 	/** In a field for a number, a date, an identifier or a choice neither. */
-	private static final List<String> NO_FIGURE = List.of("-1", "NaN", "Infinity", "1e309", "-0.0000001", "1,2,3", "0x1F",
-			"12 parsecs", "1700-02-30", "9999-12-31", "+999999999-01-01", "0001-01-01", "not-a-uuid",
+	private static final List<String> NO_FIGURE = List.of("-1", "NaN", "Infinity", "1e309", "-0.0000001", "1,2,3",
+			"0x1F", "12 parsecs", "1700-02-30", "9999-12-31", "+999999999-01-01", "0001-01-01", "not-a-uuid",
 			"00000000-0000-0000-0000-000000000000", "true' or 1=1", "<b>", "\ud83d\udca7", "٣");
 
 	@Autowired
@@ -205,8 +205,12 @@ class HostileFormsTests {
 		List<String> all = new ArrayList<>();
 		for (String table : List.of("register.planting", "register.bed", "register.watering", "register.soil_test",
 				"care.log", "care.observation")) {
-			all.add(this.database.sql("select count(*) || ' ' || coalesce(md5(string_agg(t::text, ',' order by t::text)), '') "
-					+ "from " + table + " t where site = ?").param(site.id().value()).query(String.class).single());
+			all.add(this.database
+				.sql("select count(*) || ' ' || coalesce(md5(string_agg(t::text, ',' order by t::text)), '') " + "from "
+						+ table + " t where site = ?")
+				.param(site.id().value())
+				.query(String.class)
+				.single());
 		}
 		all.add(this.database.sql("select md5(s::text) from register.site s where id = ?")
 			.param(site.id().value())
@@ -221,45 +225,43 @@ class HostileFormsTests {
 		String day = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC).minusDays(3).toString();
 		List<Form> forms = new ArrayList<>();
 		forms.add(new Form(at + "/plantings/new",
-				map("species", "buxus-sempervirens", "label", "box", "count", "2", "plantedOn", "2020-05-01", "placement",
-						"ground", "area", "2", "calliper", "20", "pot", "5", "raisedIn", "lamps", "lampMicromoles", "100",
-						"lampHours", "12", "bed", bed.toString()),
+				map("species", "buxus-sempervirens", "label", "box", "count", "2", "plantedOn", "2020-05-01",
+						"placement", "ground", "area", "2", "calliper", "20", "pot", "5", "raisedIn", "lamps",
+						"lampMicromoles", "100", "lampHours", "12", "bed", bed.toString()),
 				Set.of("label", "species"), Set.of()));
-		forms.add(new Form("/plantings/" + planting.id() + "/size",
-				map("area", "2", "calliper", "20", "pot", "5", "raisedIn", "lamps", "lampMicromoles", "100", "lampHours",
-						"12"),
-				Set.of(), Set.of()));
+		forms.add(new Form("/plantings/" + planting.id() + "/size", map("area", "2", "calliper", "20", "pot", "5",
+				"raisedIn", "lamps", "lampMicromoles", "100", "lampHours", "12"), Set.of(), Set.of()));
 		forms.add(new Form(at + "/waterings",
 				map("planting", planting.id().toString(), "day", day, "amount", "1", "unit", "litres", "area", "20",
 						"note", "can", "rootDepthMetres", "0.45", "plantFactor", "0.7"),
 				Set.of("note"), Set.of("rootDepthMetres", "plantFactor")));
 		forms.add(new Form(at + "/soil-tests",
-				map("planting", planting.id().toString(), "day", day, "ph", "7", "ec", "1", "extract", "saturated-paste",
-						"sar", "2", "cec", "12", "depth", "15", "drainage", "good", "note", "laboratory"),
+				map("planting", planting.id().toString(), "day", day, "ph", "7", "ec", "1", "extract",
+						"saturated-paste", "sar", "2", "cec", "12", "depth", "15", "drainage", "good", "note",
+						"laboratory"),
 				Set.of("note"), Set.of()));
-		forms.add(new Form(at + "/beds/new", map("name", "bed " + this.asked, "sun", "shade", "wind", "sheltered", "flow",
-				"4"), Set.of("name"), Set.of()));
+		forms.add(new Form(at + "/beds/new",
+				map("name", "bed " + this.asked, "sun", "shade", "wind", "sheltered", "flow", "4"), Set.of("name"),
+				Set.of()));
 		forms.add(new Form("/beds/" + bed, map("name", "first", "sun", "shade", "wind", "sheltered", "flow", "4"),
 				Set.of("name"), Set.of()));
 		forms.add(new Form(at + "/place",
 				map("latitude", "" + site.point().latitude(), "longitude", "" + site.point().longitude(),
-						"elevationMetres", "200", "lie", "flat", "measuredOffsetCelsius", "1", "region", "", "flow", "12",
-						"county", site.county(), "zone", site.zone().getId(), "soil", "loam"),
+						"elevationMetres", "200", "lie", "flat", "measuredOffsetCelsius", "1", "region", "", "flow",
+						"12", "county", site.county(), "zone", site.zone().getId(), "soil", "loam"),
 				Set.of("county"), Set.of()));
 		forms.add(new Form("/sites/new",
 				map("name", "Another", "county", site.county(), "latitude", "" + site.point().latitude(), "longitude",
 						"" + site.point().longitude(), "elevationMetres", "200", "zone", site.zone().getId(), "soil",
-						"loam", "sun", "shade", "wind", "exposed", "lie", "flat", "measuredOffsetCelsius", "1", "region",
-						"", "flow", "12"),
+						"loam", "sun", "shade", "wind", "exposed", "lie", "flat", "measuredOffsetCelsius", "1",
+						"region", "", "flow", "12"),
 				Set.of("name", "county"), Set.of()));
-		forms.add(new Form(at + "/log",
-				map("planting", planting.id().toString(), "work", "mulch", "day", day, "amount", "2", "unit", "litres",
-						"area", "3", "note", "done"),
-				Set.of("note"), Set.of("area")));
+		forms.add(new Form(at + "/log", map("planting", planting.id().toString(), "work", "mulch", "day", day, "amount",
+				"2", "unit", "litres", "area", "3", "note", "done"), Set.of("note"), Set.of("area")));
 		forms.add(new Form(at + "/observations",
 				map("what", "phase:bloom-end", "planting", planting.id().toString(), "day", day), Set.of(), Set.of()));
-		forms.add(new Form(at + "/thermometer", map("go", "compare", "readings", day + " 2.5", "unit", "C"),
-				Set.of(), Set.of("unit")));
+		forms.add(new Form(at + "/thermometer", map("go", "compare", "readings", day + " 2.5", "unit", "C"), Set.of(),
+				Set.of("unit")));
 		forms.add(new Form(at + "/plantings/several",
 				map("go", "look", "text", "12 common boxwood, hedge, 2019-05-01", "usual", "2020", "order", "day-first",
 						"count-1", "3", "label-1", "box", "planted-1", "2019", "placement-1", "ground", "area-1", "2"),

@@ -77,9 +77,9 @@ class InputReader {
 			LocalDate today = LocalDate.ofInstant(now, site.zone());
 			WateredDepths given = waterings.getOrDefault(site.id(), WateredDepths.NONE)
 				.between(today.minusDays(WATERED), today);
-			inputs.add(new SiteInputs(site, beds.getOrDefault(site.id(), List.of()), plantings.getOrDefault(site.id(), List.of()),
-					observed.getOrDefault(site.id(), Observed.NOTHING), given, tests.getOrDefault(site.id(), List.of()),
-					surroundings, today));
+			inputs.add(new SiteInputs(site, beds.getOrDefault(site.id(), List.of()),
+					plantings.getOrDefault(site.id(), List.of()), observed.getOrDefault(site.id(), Observed.NOTHING),
+					given, tests.getOrDefault(site.id(), List.of()), surroundings, today));
 		}
 		return inputs;
 	}

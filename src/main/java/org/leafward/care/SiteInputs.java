@@ -37,8 +37,8 @@ record SiteInputs(Site site, List<Bed> beds, List<Planting> plantings, Observed 
 		Site now = this.site;
 		Site then = new Site(now.id(), now.owner(), now.name(), now.county(), now.point(), now.zone(), now.soil(),
 				now.sun(), now.wind(), nights, now.region(), now.features(), now.litresPerMinute());
-		return new SiteInputs(then, this.beds, this.plantings, this.observed, this.waterings, this.soilTests, this.surroundings,
-				this.today);
+		return new SiteInputs(then, this.beds, this.plantings, this.observed, this.waterings, this.soilTests,
+				this.surroundings, this.today);
 	}
 
 }

@@ -96,8 +96,10 @@ class SitePlanner {
 		SiteFacts ground = new SiteFacts(site.region(), site.county(), site.soil(), site.features());
 		WeatherOutlook outlook = this.weather.outlook(inputs);
 		WeatherAnswers answers = this.weather.at(inputs, outlook);
-		SiteFigures figures = new SiteFigures(new PlantLight(inputs.ground()), new PlantWater(inputs.ground(), today, inputs.waterings(),
-				(roots, given) -> this.weather.water(inputs, roots, given), this.limits.of(site.county()).orElse(null)),
+		SiteFigures figures = new SiteFigures(new PlantLight(inputs.ground()),
+				new PlantWater(inputs.ground(), today, inputs.waterings(),
+						(roots, given) -> this.weather.water(inputs, roots, given),
+						this.limits.of(site.county()).orElse(null)),
 				new PlantCover(outlook::lowest), new PlantSoil(site.soil(), inputs.soilTests(), inputs.plantings()));
 		List<Season> seasons = List.of(current.previous(), current, current.next());
 		// All markers of a plan come from one version of each record.

@@ -46,8 +46,8 @@ public class StoredTasks implements TaskCalendar {
 	@Override
 	public List<CareTask> ofBed(BedId bed, DayWindow window) {
 		List<Planting> plantings = this.beds.plantingsIn(bed);
-		return plantings.isEmpty() ? List.of()
-				: this.tasks.ofPlantings(plantings.get(0).site(), plantings.stream().map(Planting::id).toList(), window);
+		return plantings.isEmpty() ? List.of() : this.tasks.ofPlantings(plantings.get(0).site(),
+				plantings.stream().map(Planting::id).toList(), window);
 	}
 
 	@Override

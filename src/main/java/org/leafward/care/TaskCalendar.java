@@ -22,8 +22,8 @@ public interface TaskCalendar {
 	List<CareTask> ofSite(SiteId site, DayWindow window);
 
 	/**
-	 * Tasks of the plantings that stand in a bed now, in the order of {@link #ofSite}; what
-	 * is for a site as a whole is not among them.
+	 * Tasks of the plantings that stand in a bed now, in the order of {@link #ofSite};
+	 * what is for a site as a whole is not among them.
 	 * @param bed the bed
 	 * @param window tasks that overlap these days
 	 * @return never null, at most 20,000; empty when there is no such bed

@@ -60,8 +60,8 @@ class DemoSeed implements ApplicationRunner {
 
 	private final ModelGardens gardens;
 
-	DemoSeed(People people, Roles roles, DemoWeather weather, Register register, Waterings waterings,
-			Beds beds, SoilTests soilTests, Replanning replanning, DemoCare care, DemoPublication publication,
+	DemoSeed(People people, Roles roles, DemoWeather weather, Register register, Waterings waterings, Beds beds,
+			SoilTests soilTests, Replanning replanning, DemoCare care, DemoPublication publication,
 			ModelGardens gardens) {
 		this.people = people;
 		this.roles = roles;

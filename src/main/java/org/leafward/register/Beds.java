@@ -221,8 +221,7 @@ public class Beds {
 	 */
 	void check(SiteId site, @Nullable BedId bed) {
 		if (bed != null && find(bed).filter((one) -> one.site().equals(site)).isEmpty()) {
-			throw new BadInput("%s is not a bed of this site".formatted(bed), "bed",
-					"choose one of its beds, or none");
+			throw new BadInput("%s is not a bed of this site".formatted(bed), "bed", "choose one of its beds, or none");
 		}
 	}
 

@@ -36,7 +36,8 @@ public record NewPlanting(SpeciesId species, String label, int count, LocalDate 
 	 */
 	public NewPlanting(SpeciesId species, String label, int count, LocalDate plantedOn, Placement placement,
 			boolean wintersIndoors, boolean saltExposed) {
-		this(species, label, count, plantedOn, placement, wintersIndoors, saltExposed, PlantingSize.UNKNOWN, null, null);
+		this(species, label, count, plantedOn, placement, wintersIndoors, saltExposed, PlantingSize.UNKNOWN, null,
+				null);
 	}
 
 	/**

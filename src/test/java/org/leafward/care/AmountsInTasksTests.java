@@ -234,10 +234,10 @@ class AmountsInTasksTests {
 
 	@Test
 	void aBedsOwnHoseGoesBeforeThatOfTheSite() {
-		Planting planting = this.register
-			.addPlantings(this.site, List.of(new NewPlanting(new SpeciesId("asparagus-officinalis"), "asparagus", 30,
-					LocalDate.of(2020, 5, 1), Placement.GROUND, false, false, new PlantingSize(20.0, null, null),
-					null)))
+		Planting planting = this.register.addPlantings(this.site,
+				List.of(new NewPlanting(new SpeciesId("asparagus-officinalis"), "asparagus", 30,
+						LocalDate.of(2020, 5, 1), Placement.GROUND, false, false, new PlantingSize(20.0, null, null),
+						null)))
 			.get(0);
 		day(FIRST, 200, 200);
 		this.register.change(this.site, (now) -> new SiteSetting(now.place(), now.region(), now.features(), 10.0));

@@ -25,9 +25,10 @@ final class BedSamples {
 
 	/** A bed, an empty one, and what stands in none. */
 	static List<Part> parts(Object first, Object second) {
-		return List.of(new Part(ID, "bed along the fence", List.of("part shade", "hose or line: 4.0 l a minute"),
-				List.of(first)), new Part(ID, "new bed", List.of(), List.of()),
-				new Part(null, null, List.of(), List.of(second)));
+		return List.of(
+				new Part(ID, "bed along the fence", List.of("part shade", "hose or line: 4.0 l a minute"),
+						List.of(first)),
+				new Part(ID, "new bed", List.of(), List.of()), new Part(null, null, List.of(), List.of(second)));
 	}
 
 	static Map<String, Map<String, Object>> all(Site site) {

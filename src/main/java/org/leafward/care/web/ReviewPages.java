@@ -63,8 +63,7 @@ class ReviewPages {
 	private final Clock clock;
 
 	ReviewPages(SiteYears years, Register register, Mine mine, PdfPrinter printer, PaperSpeech speech,
-			ITemplateEngine templates,
-			Clock clock) {
+			ITemplateEngine templates, Clock clock) {
 		this.years = years;
 		this.register = register;
 		this.mine = mine;
@@ -143,7 +142,8 @@ class ReviewPages {
 				ReviewWords.of(this.years.review(site, asked), this.years.weather(site, asked).orElse(null), today));
 		model.setVariable("printed", DayWords.of(today));
 		byte[] printed = this.printer.print(
-				this.speech.say(this.templates.process("care/review-print", model), request), size, this.clock.instant(), site.zone());
+				this.speech.say(this.templates.process("care/review-print", model), request), size,
+				this.clock.instant(), site.zone());
 		return file("application/pdf", "leafward-review-%d.pdf".formatted(asked), printed);
 	}
 

@@ -33,10 +33,7 @@ final class SiteParts {
 			parts.add(new Part(bed.id().value(), bed.name(), own(bed),
 					plantings.stream().filter((one) -> bed.id().equals(one.bed())).map(listed).toList()));
 		}
-		List<SitePage.Listed> rest = plantings.stream()
-			.filter((one) -> ground.of(one).isEmpty())
-			.map(listed)
-			.toList();
+		List<SitePage.Listed> rest = plantings.stream().filter((one) -> ground.of(one).isEmpty()).map(listed).toList();
 		if (!rest.isEmpty()) {
 			parts.add(new Part(null, null, List.of(), rest));
 		}

@@ -69,9 +69,11 @@ class ThermometerApi {
 	 * @param readings a date and degrees on each line
 	 * @param unit of lines without their own; Celsius when left out
 	 */
-	record Readings(@Schema(requiredMode = RequiredMode.REQUIRED,
-			example = "2026-11-03 -2.5\n2026-11-04 27 F") @Nullable String readings,
-			@Schema(allowableValues = { "celsius", "fahrenheit" }) @Nullable String unit) {
+	record Readings(
+			@Schema(requiredMode = RequiredMode.REQUIRED,
+					example = "2026-11-03 -2.5\n2026-11-04 27 F") @Nullable String readings,
+			@Schema(allowableValues = {
+					"celsius", "fahrenheit" }) @Nullable String unit){
 	}
 
 	/**
@@ -153,14 +155,15 @@ class ThermometerApi {
 	record Used(@Nullable Double offsetCelsius) {
 	}
 
-	@Operation(summary = "Compare up to 120 readings with the estimate and see which dates would move; nothing is changed")
+	@Operation(
+			summary = "Compare up to 120 readings with the estimate and see which dates would move; nothing is changed")
 	@PostMapping("/compared")
 	Compared compare(@PathVariable UUID id, @RequestBody Readings request) {
 		Site site = this.mine.site(id);
 		MinimumComparison compared = compared(site, request);
 		Double offset = compared.offset();
-		return Compared.of(compared, (offset == null) ? null
-				: this.previews.of(site.id(), site.microclimate().measuring(offset)));
+		return Compared.of(compared,
+				(offset == null) ? null : this.previews.of(site.id(), site.microclimate().measuring(offset)));
 	}
 
 	@Operation(summary = "Shift the site's nights by these readings; its tasks have moved when this answers")

@@ -29,9 +29,10 @@ import org.leafward.register.Wind;
  * @param flow what its own hose or line gives, l/min or with its unit
  */
 record BedForm(@Schema(requiredMode = RequiredMode.REQUIRED, maxLength = NewBed.LONGEST_NAME) @Nullable String name,
-		@Schema(allowableValues = { "full-sun", "part-shade", "shade" }) @Nullable String sun,
-		@Schema(allowableValues = { "sheltered", "average", "exposed" }) @Nullable String wind, @Schema(types = {
-				"number", "string" }, example = "3 gal/min") @Nullable String flow){
+		@Schema(allowableValues = {
+				"full-sun", "part-shade", "shade" }) @Nullable String sun,
+		@Schema(allowableValues = { "sheltered", "average", "exposed" }) @Nullable String wind,
+		@Schema(types = { "number", "string" }, example = "3 gal/min") @Nullable String flow){
 
 	static final BedForm EMPTY = new BedForm("", "", "", "");
 

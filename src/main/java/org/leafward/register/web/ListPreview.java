@@ -91,8 +91,7 @@ final class ListPreview {
 	 */
 	record Row(int line, String written, boolean left, String name, List<Choice> species, String chosen, String found,
 			String count, String label, String planted, String placement, String area, String bed,
-			Map<String, String> errors,
-			List<String> remarks) {
+			Map<String, String> errors, List<String> remarks) {
 
 		/** Whether it keeps the list from being added. */
 		public boolean open() {
@@ -111,9 +110,8 @@ final class ListPreview {
 	 * @param order what comes first in 3/4/2021
 	 * @param usual when plants were planted of which no line tells; null when nobody said
 	 */
-	ListPreview(PlantList list, Map<String, String> given, Catalogue catalogue, Collection<String> beds, LocalDate today,
-			DayOrder order,
-			@Nullable PlantedDay usual) {
+	ListPreview(PlantList list, Map<String, String> given, Catalogue catalogue, Collection<String> beds,
+			LocalDate today, DayOrder order, @Nullable PlantedDay usual) {
 		this.given = given;
 		this.catalogue = catalogue;
 		this.beds = beds.stream().map(Beds::key).collect(Collectors.toSet());
@@ -201,7 +199,8 @@ final class ListPreview {
 		try {
 			String clean = NewBed.named(name).name();
 			if (!left && !this.beds.contains(Beds.key(clean))) {
-				remarks.add("There is no bed “%s” yet: it is made. Write another, or nothing, for none.".formatted(clean));
+				remarks
+					.add("There is no bed “%s” yet: it is made. Write another, or nothing, for none.".formatted(clean));
 			}
 			return clean;
 		}

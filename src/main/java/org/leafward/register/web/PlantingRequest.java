@@ -39,8 +39,7 @@ record PlantingRequest(@Schema(requiredMode = RequiredMode.REQUIRED) @Nullable S
 				"number", "string" }, example = "130 sq ft") @Nullable String area,
 		@Schema(types = { "number", "string" }, example = "2 in") @Nullable String calliper,
 		@Schema(types = { "number", "string" }, example = "5 gal") @Nullable String pot, @Nullable String raisedIn,
-		@Schema(types = "number") @Nullable String lampMicromoles,
-		@Schema(types = "number") @Nullable String lampHours,
+		@Schema(types = "number") @Nullable String lampMicromoles, @Schema(types = "number") @Nullable String lampHours,
 		@Schema(types = "string", format = "uuid") @Nullable String bed){
 
 	/** The same of another species. */

@@ -105,9 +105,8 @@ class RegisterPages {
 
 	@GetMapping("/sites/{id}/plantings/new")
 	String plantingForm(@PathVariable UUID id, Model model) {
-		return plantingForm(this.sites.own(id),
-				new PlantingRequest(null, null, "1", null, "ground", null, null, null, null, null, null, null, null, null),
-				null, Map.of(), model);
+		return plantingForm(this.sites.own(id), new PlantingRequest(null, null, "1", null, "ground", null, null, null,
+				null, null, null, null, null, null), null, Map.of(), model);
 	}
 
 	/**

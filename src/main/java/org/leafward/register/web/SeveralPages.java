@@ -120,8 +120,9 @@ class SeveralPages {
 	private ListPreview lay(Site site, PlantList list, Map<String, String> settings, Map<String, String> given) {
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
 		DayOrder order = order(settings);
-		return new ListPreview(list, given, this.catalogue, this.beds.ofSite(site.id()).stream().map(Bed::name).toList(),
-				today, order, usual(settings, order, today));
+		return new ListPreview(list, given, this.catalogue,
+				this.beds.ofSite(site.id()).stream().map(Bed::name).toList(), today, order,
+				usual(settings, order, today));
 	}
 
 	private static DayOrder order(Map<String, String> settings) {
@@ -212,7 +213,8 @@ class SeveralPages {
 		try {
 			ListPreview preview = lay(site, list, given, given);
 			if (preview.open().isEmpty() && !preview.ready().isEmpty()) {
-				boolean now = this.register.together(() -> this.register.addList(site.id(), key(given), inBeds(site, preview.ready())));
+				boolean now = this.register
+					.together(() -> this.register.addList(site.id(), key(given), inBeds(site, preview.ready())));
 				flash.addFlashAttribute("remarks", List.of(added(preview, now)));
 				return "redirect:/sites/" + site.id();
 			}
@@ -232,10 +234,8 @@ class SeveralPages {
 		Map<String, BedId> known = new HashMap<>();
 		List<NewPlanting> all = new ArrayList<>();
 		for (ListPreview.Ready one : ready) {
-			all.add(one.bed().isEmpty() ? one.planting()
-					: one.planting()
-						.in(known.computeIfAbsent(Beds.key(one.bed()),
-								(key) -> this.beds.named(site.id(), one.bed()).id())));
+			all.add(one.bed().isEmpty() ? one.planting() : one.planting()
+				.in(known.computeIfAbsent(Beds.key(one.bed()), (key) -> this.beds.named(site.id(), one.bed()).id())));
 		}
 		return all;
 	}

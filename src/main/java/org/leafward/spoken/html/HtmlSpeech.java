@@ -107,8 +107,7 @@ public final class HtmlSpeech {
 
 	/** Line by line; what somebody wrote into it is theirs. */
 	private void example(Element area) {
-		area.attr("placeholder",
-				area.attr("placeholder").lines().map(this::words).collect(Collectors.joining("\n")));
+		area.attr("placeholder", area.attr("placeholder").lines().map(this::words).collect(Collectors.joining("\n")));
 	}
 
 	private void title(Element title) {

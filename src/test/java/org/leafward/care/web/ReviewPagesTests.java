@@ -221,11 +221,8 @@ class ReviewPagesTests {
 
 	@Test
 	void thePaperIsInTheReadersLanguageAndUnits() throws Exception {
-		MockHttpServletResponse answer = this.web
-			.perform(get(address(this.today.getYear()) + ".pdf?paper=a4")
-				.cookie(this.mine, new Cookie("reading", "es.metric")))
-			.andReturn()
-			.getResponse();
+		MockHttpServletResponse answer = this.web.perform(get(address(this.today.getYear()) + ".pdf?paper=a4")
+			.cookie(this.mine, new Cookie("reading", "es.metric"))).andReturn().getResponse();
 		assertThat(answer.getStatus()).isEqualTo(200);
 		Files.write(preview().resolve("review-es.pdf"), answer.getContentAsByteArray());
 		try (PDDocument pdf = Loader.loadPDF(answer.getContentAsByteArray())) {

@@ -70,8 +70,8 @@ public record PlantLight(SiteBeds ground) {
 			return Optional.empty();
 		}
 		try {
-			return Optional.of(HardeningRamp.plan(site().point(), site().zone(), first, days,
-					start(planting.raised()), goal(planting, species), RampLimits.forNights(lowest.celsius())));
+			return Optional.of(HardeningRamp.plan(site().point(), site().zone(), first, days, start(planting.raised()),
+					goal(planting, species), RampLimits.forNights(lowest.celsius())));
 		}
 		catch (BadInput ex) {
 			// No day of the season has light, or the clock doesn't fit the place.
@@ -101,11 +101,11 @@ public record PlantLight(SiteBeds ground) {
 					.stream()
 					.map(EmergencyShade.Day::amount)
 					.toList();
-				case IN -> MovingHouseplants
-					.in(site().point(), first, days, goal(planting, species), start(planting.raised()))
-					.stream()
-					.map(MovingHouseplants.DayIn::amount)
-					.toList();
+				case IN ->
+					MovingHouseplants.in(site().point(), first, days, goal(planting, species), start(planting.raised()))
+						.stream()
+						.map(MovingHouseplants.DayIn::amount)
+						.toList();
 				case OUT -> List.of();
 			};
 		}

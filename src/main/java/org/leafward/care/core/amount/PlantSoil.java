@@ -97,7 +97,9 @@ public final class PlantSoil {
 			.map((test) -> this.known.computeIfAbsent(new Tested(test, planting.size().squareMetres()), this::answer));
 	}
 
-	/** How near a sample was taken: 2 here, 1 in the same bed, 0 somewhere; -1 elsewhere. */
+	/**
+	 * How near a sample was taken: 2 here, 1 in the same bed, 0 somewhere; -1 elsewhere.
+	 */
 	private int near(KeptSoilTest test, Planting planting) {
 		PlantingId from = test.planting();
 		if (from == null) {

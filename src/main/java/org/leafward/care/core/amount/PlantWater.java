@@ -102,15 +102,14 @@ public final class PlantWater {
 		long weeks = (computes == Computes.YOUNG_TREE)
 				? Math.max(0, ChronoUnit.WEEKS.between(planting.plantedOn(), window.from())) : 0;
 		Asked asked = new Asked(computes, planting.size(), bed(planting, species), planting.count(), soon(window),
-				this.ground.around(planting).litresPerMinute(),
-				Math.min(weeks, GROWN_UP));
+				this.ground.around(planting).litresPerMinute(), Math.min(weeks, GROWN_UP));
 		Optional<Amount> amount = this.amounts.computeIfAbsent(asked, this::work);
 		return (computes == Computes.FLUSH_POT) ? amount : amount.map((one) -> limited(one, window));
 	}
 
 	/** What an amount goes by; the turns of a task, and plantings alike, share one. */
-	private record Asked(Computes computes, PlantingSize size, WateredBed bed, int count, boolean soon, @Nullable Double flow,
-			long weeks) {
+	private record Asked(Computes computes, PlantingSize size, WateredBed bed, int count, boolean soon,
+			@Nullable Double flow, long weeks) {
 
 		Roots roots() {
 			return this.bed.roots;
@@ -136,15 +135,13 @@ public final class PlantWater {
 			case REFILL -> Optional.of(refill(asked));
 			case YOUNG_TREE -> young(asked);
 			case TREE -> Optional.ofNullable(size.calliperMillimetres())
-				.map((trunk) -> TreeWatering.grown(trunk, dryDays(asked), this.soil, asked.count(), asked.flow()).amount());
+				.map((trunk) -> TreeWatering.grown(trunk, dryDays(asked), this.soil, asked.count(), asked.flow())
+					.amount());
 			case POT -> Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.usual(pot).amount());
 			case FLUSH_POT -> Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.flush(pot).amount());
-			case LEACHING ->
-				Optional.of(
-						Leaching
-							.half(SaltedBed.ofSoil(size.squareMetres(), asked.roots().depthMetres(),
-									this.soil.words(), SaltedBed.Cause.DE_ICING))
-							.amount());
+			case LEACHING -> Optional.of(Leaching.half(SaltedBed.ofSoil(size.squareMetres(),
+					asked.roots().depthMetres(), this.soil.words(), SaltedBed.Cause.DE_ICING))
+				.amount());
 			case COVER, GYPSUM, TESTED_LEACHING -> Optional.empty();
 		};
 	}
@@ -153,7 +150,8 @@ public final class PlantWater {
 		PlantingSize size = asked.size();
 		if (size.calliperMillimetres() != null) {
 			return Optional
-				.of(TreeWatering.young(size.calliperMillimetres(), asked.weeks(), asked.count(), asked.flow()).amount());
+				.of(TreeWatering.young(size.calliperMillimetres(), asked.weeks(), asked.count(), asked.flow())
+					.amount());
 		}
 		return Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.youngShrub(pot, asked.flow()).amount());
 	}

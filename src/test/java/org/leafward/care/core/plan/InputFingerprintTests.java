@@ -82,8 +82,8 @@ class InputFingerprintTests {
 		KeptSoilTest test = new KeptSoilTest(new SoilTestId(new UUID(4, 4)), SITE, null, DAY, figures, 15,
 				SoilDrainage.GOOD, "", null, Instant.EPOCH);
 		all.add(HexFormat.of()
-			.formatHex(InputFingerprint.of(SiteBeds.none(site), one, new Logged(""), new WateredDepths(WATER, Map.of()), List.of(test),
-					"weather", "rules", DAY)));
+			.formatHex(InputFingerprint.of(SiteBeds.none(site), one, new Logged(""), new WateredDepths(WATER, Map.of()),
+					List.of(test), "weather", "rules", DAY)));
 		assertThat(all).hasSize(18);
 	}
 
@@ -112,8 +112,8 @@ class InputFingerprintTests {
 	private static String of(Site site, List<Planting> plantings, String log, Map<LocalDate, Double> waterings,
 			String weather, String knowledge, LocalDate today) {
 		return HexFormat.of()
-			.formatHex(InputFingerprint.of(SiteBeds.none(site), plantings, new Logged(log), new WateredDepths(waterings, Map.of()),
-					List.of(), weather, knowledge, today));
+			.formatHex(InputFingerprint.of(SiteBeds.none(site), plantings, new Logged(log),
+					new WateredDepths(waterings, Map.of()), List.of(), weather, knowledge, today));
 	}
 
 	private static Site site(GeoPoint point, SoilTexture soil, Microclimate microclimate, String region,
