@@ -12,6 +12,8 @@ import org.leafward.care.store.SeenTable;
 import org.leafward.climate.Surroundings;
 import org.leafward.climate.SurroundingsReader;
 import org.leafward.climate.WaterBalance;
+import org.leafward.register.Bed;
+import org.leafward.register.Beds;
 import org.leafward.register.KeptSoilTest;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
@@ -33,6 +35,8 @@ class InputReader {
 
 	private final Register register;
 
+	private final Beds beds;
+
 	private final SeenTable seen;
 
 	private final Waterings waterings;
@@ -41,9 +45,10 @@ class InputReader {
 
 	private final SurroundingsReader surroundings;
 
-	InputReader(Register register, SeenTable seen, Waterings waterings, SoilTests soilTests,
+	InputReader(Register register, Beds beds, SeenTable seen, Waterings waterings, SoilTests soilTests,
 			SurroundingsReader surroundings) {
 		this.register = register;
+		this.beds = beds;
 		this.seen = seen;
 		this.waterings = waterings;
 		this.soilTests = soilTests;
@@ -59,6 +64,7 @@ class InputReader {
 	List<SiteInputs> of(List<SiteId> ids, Instant now) {
 		List<Site> sites = this.register.find(ids);
 		Map<SiteId, List<Planting>> plantings = this.register.plantingsOf(ids);
+		Map<SiteId, List<Bed>> beds = this.beds.ofSites(ids);
 		// Somewhere it is still yesterday, elsewhere tomorrow.
 		LocalDate around = LocalDate.ofInstant(now, ZoneOffset.UTC);
 		Map<SiteId, Observed> observed = this.seen.of(ids, around);
@@ -71,9 +77,9 @@ class InputReader {
 			LocalDate today = LocalDate.ofInstant(now, site.zone());
 			WateredDepths given = waterings.getOrDefault(site.id(), WateredDepths.NONE)
 				.between(today.minusDays(WATERED), today);
-			inputs.add(new SiteInputs(site, plantings.getOrDefault(site.id(), List.of()),
-					observed.getOrDefault(site.id(), Observed.NOTHING), given, tests.getOrDefault(site.id(), List.of()),
-					surroundings, today));
+			inputs.add(new SiteInputs(site, beds.getOrDefault(site.id(), List.of()),
+					plantings.getOrDefault(site.id(), List.of()), observed.getOrDefault(site.id(), Observed.NOTHING),
+					given, tests.getOrDefault(site.id(), List.of()), surroundings, today));
 		}
 		return inputs;
 	}

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -15,11 +16,15 @@ import org.leafward.care.store.KeptTable;
 import org.leafward.care.store.SitePlanTable;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
+import org.leafward.register.Bed;
+import org.leafward.register.Beds;
+import org.leafward.register.NewBed;
 import org.leafward.register.NewSoilTest;
 import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
+import org.leafward.register.SiteBeds;
 import org.leafward.register.SiteId;
 import org.leafward.register.SiteSetting;
 import org.leafward.register.SoilTests;
@@ -46,17 +51,20 @@ public class KeptCalculations {
 
 	private final Register register;
 
+	private final Beds beds;
+
 	private final SoilTests soilTests;
 
 	private final SitePlanTable plans;
 
 	private final Clock clock;
 
-	KeptCalculations(Calculations calculations, KeptTable table, Register register, SoilTests soilTests,
+	KeptCalculations(Calculations calculations, KeptTable table, Register register, Beds beds, SoilTests soilTests,
 			SitePlanTable plans, Clock clock) {
 		this.calculations = calculations;
 		this.table = table;
 		this.register = register;
+		this.beds = beds;
 		this.soilTests = soilTests;
 		this.plans = plans;
 		this.clock = clock;
@@ -73,7 +81,7 @@ public class KeptCalculations {
 	 */
 	public Keeping look(Calculation calculation, PlantingId id, @Nullable LocalDate sampled) {
 		Planting planting = planting(id);
-		Site site = this.register.require(planting.site());
+		Site site = this.beds.with(this.register.require(planting.site())).around(planting);
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
 		return Keeping.of(calculation, planting, site, today, (sampled != null) ? sampled : today);
 	}
@@ -100,11 +108,16 @@ public class KeptCalculations {
 			// there.
 			this.plans.lock(List.of(site.id()));
 			Planting planting = planting(id);
-			Keeping keeping = Keeping.of(calculation, planting, this.register.require(site.id()), today,
+			SiteBeds ground = this.beds.with(this.register.require(site.id()));
+			Keeping keeping = Keeping.of(calculation, planting, ground.around(planting), today,
 					(sampled != null) ? sampled : today);
 			this.register.changeFigures(id, (now) -> keeping.figures());
 			Double flow = keeping.litresPerMinute();
-			if (flow != null) {
+			Optional<Bed> bed = ground.of(planting).filter((one) -> one.litresPerMinute() != null);
+			if (flow != null && bed.isPresent()) {
+				this.beds.change(bed.get().id(), (now) -> new NewBed(now.name(), now.sun(), now.wind(), flow));
+			}
+			else if (flow != null) {
 				this.register.change(site.id(),
 						(now) -> new SiteSetting(now.place(), now.region(), now.features(), flow));
 			}

@@ -14,6 +14,7 @@ import org.leafward.care.store.TaskTable;
 import org.leafward.pages.LightRampPicture;
 import org.leafward.plants.Catalogue;
 import org.leafward.plants.Species;
+import org.leafward.register.Beds;
 import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
@@ -30,12 +31,15 @@ public class RampPictures {
 
 	private final Register register;
 
+	private final Beds beds;
+
 	private final Catalogue catalogue;
 
-	RampPictures(TaskTable tasks, RulePacks packs, Register register, Catalogue catalogue) {
+	RampPictures(TaskTable tasks, RulePacks packs, Register register, Beds beds, Catalogue catalogue) {
 		this.tasks = tasks;
 		this.packs = packs;
 		this.register = register;
+		this.beds = beds;
 		this.catalogue = catalogue;
 	}
 
@@ -70,7 +74,7 @@ public class RampPictures {
 			return Optional.empty();
 		}
 		RampDay first = days.get(0);
-		return new PlantLight(site).ramp(light, Subject.of(planting, species),
+		return new PlantLight(this.beds.with(site)).ramp(light, Subject.of(planting, species),
 				first.day().minusDays(first.number() - 1L), ramp.days());
 	}
 

@@ -74,7 +74,7 @@ class SitePlanner {
 
 	/** A fingerprint of all that a plan with some rules is made from. */
 	byte[] fingerprint(SiteInputs inputs, Ready rules) {
-		return InputFingerprint.of(inputs.site(), inputs.plantings(), inputs.observed(), inputs.waterings(),
+		return InputFingerprint.of(inputs.ground(), inputs.plantings(), inputs.observed(), inputs.waterings(),
 				inputs.soilTests(), inputs.surroundings().fingerprint(inputs.site().point()),
 				rules.fingerprint() + this.catalogue.fingerprint() + this.limits.fingerprint(), inputs.today());
 	}
@@ -96,9 +96,11 @@ class SitePlanner {
 		SiteFacts ground = new SiteFacts(site.region(), site.county(), site.soil(), site.features());
 		WeatherOutlook outlook = this.weather.outlook(inputs);
 		WeatherAnswers answers = this.weather.at(inputs, outlook);
-		SiteFigures figures = new SiteFigures(new PlantLight(site), new PlantWater(site, today, inputs.waterings(),
-				(roots, given) -> this.weather.water(inputs, roots, given), this.limits.of(site.county()).orElse(null)),
-				new PlantCover(outlook::lowest), new PlantSoil(site.soil(), inputs.soilTests()));
+		SiteFigures figures = new SiteFigures(new PlantLight(inputs.ground()),
+				new PlantWater(inputs.ground(), today, inputs.waterings(),
+						(roots, given) -> this.weather.water(inputs, roots, given),
+						this.limits.of(site.county()).orElse(null)),
+				new PlantCover(outlook::lowest), new PlantSoil(site.soil(), inputs.soilTests(), inputs.plantings()));
 		List<Season> seasons = List.of(current.previous(), current, current.next());
 		// All markers of a plan come from one version of each record.
 		return this.climate.answer(site.place(), inputs.surroundings(), (markers) -> {

@@ -11,6 +11,9 @@ import org.leafward.care.store.GapTable;
 import org.leafward.care.store.TaskTable;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.Explanation;
+import org.leafward.register.BedId;
+import org.leafward.register.Beds;
+import org.leafward.register.Planting;
 import org.leafward.register.SiteId;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -26,15 +29,25 @@ public class StoredTasks implements TaskCalendar {
 
 	private final GapTable gaps;
 
-	StoredTasks(TaskTable tasks, ExplanationTable explanations, GapTable gaps) {
+	private final Beds beds;
+
+	StoredTasks(TaskTable tasks, ExplanationTable explanations, GapTable gaps, Beds beds) {
 		this.tasks = tasks;
 		this.gaps = gaps;
+		this.beds = beds;
 		this.explanations = explanations;
 	}
 
 	@Override
 	public List<CareTask> ofSite(SiteId site, DayWindow window) {
 		return this.tasks.ofSite(site, window);
+	}
+
+	@Override
+	public List<CareTask> ofBed(BedId bed, DayWindow window) {
+		List<Planting> plantings = this.beds.plantingsIn(bed);
+		return plantings.isEmpty() ? List.of() : this.tasks.ofPlantings(plantings.get(0).site(),
+				plantings.stream().map(Planting::id).toList(), window);
 	}
 
 	@Override

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.leafward.accounts.PersonId;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.Explanation;
+import org.leafward.register.BedId;
 import org.leafward.register.SiteId;
 
 /** The dated tasks, for those who show or send them. */
@@ -19,6 +20,15 @@ public interface TaskCalendar {
 	 * @return never null, at most 20,000
 	 */
 	List<CareTask> ofSite(SiteId site, DayWindow window);
+
+	/**
+	 * Tasks of the plantings that stand in a bed now, in the order of {@link #ofSite};
+	 * what is for a site as a whole is not among them.
+	 * @param bed the bed
+	 * @param window tasks that overlap these days
+	 * @return never null, at most 20,000; empty when there is no such bed
+	 */
+	List<CareTask> ofBed(BedId bed, DayWindow window);
 
 	/**
 	 * Tasks of all sites of a person, in the order of {@link #ofSite}.

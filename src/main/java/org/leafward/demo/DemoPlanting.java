@@ -47,7 +47,7 @@ final class DemoPlanting {
 
 	private static NewPlanting sized(NewPlanting one, PlantingSize size) {
 		return new NewPlanting(one.species(), one.label(), one.count(), one.plantedOn(), one.placement(),
-				one.wintersIndoors(), one.saltExposed(), size, one.raised());
+				one.wintersIndoors(), one.saltExposed(), size, one.raised(), one.bed());
 	}
 
 }

@@ -9,6 +9,8 @@ import org.leafward.accounts.Role;
 import org.leafward.accounts.Roles;
 import org.leafward.care.Replanning;
 import org.leafward.counties.ModelGardens;
+import org.leafward.register.Bed;
+import org.leafward.register.Beds;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
@@ -46,6 +48,8 @@ class DemoSeed implements ApplicationRunner {
 
 	private final Waterings waterings;
 
+	private final Beds beds;
+
 	private final SoilTests soilTests;
 
 	private final Replanning replanning;
@@ -62,12 +66,13 @@ class DemoSeed implements ApplicationRunner {
 
 	private final DemoCases cases;
 
-	DemoSeed(People people, Roles roles, DemoWeather weather, Register register, Waterings waterings, SoilTests soilTests, Replanning replanning, DemoCare care, DemoPublication publication, ModelGardens gardens, DemoGroup group, DemoAdvisories advisories, DemoCases cases) {
+	DemoSeed(People people, Roles roles, DemoWeather weather, Register register, Waterings waterings, SoilTests soilTests, Replanning replanning, DemoCare care, DemoPublication publication, ModelGardens gardens, DemoGroup group, DemoAdvisories advisories, DemoCases cases, Beds beds) {
 		this.people = people;
 		this.roles = roles;
 		this.weather = weather;
 		this.register = register;
 		this.waterings = waterings;
+		this.beds = beds;
 		this.soilTests = soilTests;
 		this.replanning = replanning;
 		this.care = care;
@@ -99,6 +104,12 @@ class DemoSeed implements ApplicationRunner {
 			for (DemoRegion.DemoSite place : one.sites()) {
 				Site site = this.register.addSite(person, place.site());
 				List<Planting> plantings = this.register.addPlantings(site.id(), place.plantings());
+				for (DemoBeds.DemoBed part : DemoBeds.of(site.name())) {
+					Bed bed = this.beds.add(site.id(), part.bed());
+					plantings.stream()
+						.filter((planting) -> part.labels().contains(planting.label()))
+						.forEach((planting) -> this.beds.put(planting.id(), bed.id()));
+				}
 				DemoWaterings.of(site.name(), plantings, today)
 					.forEach((watering) -> this.waterings.record(site.id(), watering, person));
 				DemoSoilTests.of(site.name(), plantings, today)

@@ -19,9 +19,10 @@ import org.leafward.plants.SpeciesId;
  * @param saltExposed whether de-icing salt reaches it
  * @param size how large it is, as far as anyone told
  * @param raised where it stands before it goes out; null when nobody told
+ * @param bed the bed of the site in which it stands; null for none
  */
 public record NewPlanting(SpeciesId species, String label, int count, LocalDate plantedOn, Placement placement,
-		boolean wintersIndoors, boolean saltExposed, PlantingSize size, @Nullable Raised raised) {
+		boolean wintersIndoors, boolean saltExposed, PlantingSize size, @Nullable Raised raised, @Nullable BedId bed) {
 
 	/**
 	 * A planting of which no more is known.
@@ -35,7 +36,35 @@ public record NewPlanting(SpeciesId species, String label, int count, LocalDate 
 	 */
 	public NewPlanting(SpeciesId species, String label, int count, LocalDate plantedOn, Placement placement,
 			boolean wintersIndoors, boolean saltExposed) {
-		this(species, label, count, plantedOn, placement, wintersIndoors, saltExposed, PlantingSize.UNKNOWN, null);
+		this(species, label, count, plantedOn, placement, wintersIndoors, saltExposed, PlantingSize.UNKNOWN, null,
+				null);
+	}
+
+	/**
+	 * A planting that stands in no bed.
+	 * @param species species of the catalogue
+	 * @param label what its people call it, 1 to 100 characters
+	 * @param count number of plants, 1 to 100,000
+	 * @param plantedOn day it was or will be planted, 1700 to 2199
+	 * @param placement in the ground or in a container
+	 * @param wintersIndoors whether it is kept indoors in winter
+	 * @param saltExposed whether de-icing salt reaches it
+	 * @param size how large it is, as far as anyone told
+	 * @param raised where it stands before it goes out; null when nobody told
+	 */
+	public NewPlanting(SpeciesId species, String label, int count, LocalDate plantedOn, Placement placement,
+			boolean wintersIndoors, boolean saltExposed, PlantingSize size, @Nullable Raised raised) {
+		this(species, label, count, plantedOn, placement, wintersIndoors, saltExposed, size, raised, null);
+	}
+
+	/**
+	 * The same in a bed.
+	 * @param chosen a bed of the site, or null
+	 * @return the planting
+	 */
+	public NewPlanting in(@Nullable BedId chosen) {
+		return new NewPlanting(this.species, this.label, this.count, this.plantedOn, this.placement,
+				this.wintersIndoors, this.saltExposed, this.size, this.raised, chosen);
 	}
 
 	public NewPlanting {

@@ -18,12 +18,15 @@ public class OpenSites {
 
 	private final Register register;
 
+	private final Beds beds;
+
 	private final Viewers viewers;
 
 	private final SeenSites seen;
 
-	OpenSites(Register register, Viewers viewers, SeenSites seen) {
+	OpenSites(Register register, Beds beds, Viewers viewers, SeenSites seen) {
 		this.register = register;
+		this.beds = beds;
 		this.viewers = viewers;
 		this.seen = seen;
 	}
@@ -68,6 +71,18 @@ public class OpenSites {
 		return this.register.find(new PlantingId(id))
 			.filter((found) -> this.register.find(found.site()).filter(this::mine).isPresent())
 			.orElseThrow(() -> new NotThere("There is no planting " + id));
+	}
+
+	/**
+	 * A bed that they may change.
+	 * @param id the bed
+	 * @return the bed
+	 * @throws NotThere when there is no such bed for them
+	 */
+	public Bed bed(UUID id) {
+		return this.beds.find(new BedId(id))
+			.filter((found) -> this.register.find(found.site()).filter(this::mine).isPresent())
+			.orElseThrow(() -> new NotThere("There is no bed " + id));
 	}
 
 	/**

@@ -1,8 +1,5 @@
 package org.leafward.register;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Collection;
@@ -23,7 +20,6 @@ import org.leafward.measure.BadInput;
 import org.leafward.measure.GeoPoint;
 import org.leafward.measure.NotThere;
 import org.leafward.plants.Catalogue;
-import org.leafward.register.store.AddedListTable;
 import org.leafward.register.store.PlantingEntity;
 import org.leafward.register.store.PlantingRepository;
 import org.leafward.register.store.SiteEntity;
@@ -39,8 +35,6 @@ public class Register {
 
 	/** More sites than one person can look after; a bound against scripts. */
 	private static final int MOST_SITES = 500;
-
-	private static final int MOST_PLANTINGS = 1000;
 
 	/**
 	 * Length of one degree of latitude, km, rounded down so that boxes come out too
@@ -62,13 +56,13 @@ public class Register {
 
 	private final Turns turns;
 
-	private final AddedListTable lists;
+	private final PlantingCommands commands;
 
-	Register(SiteRepository sites, PlantingRepository plantings, AddedListTable lists, People people,
+	Register(SiteRepository sites, PlantingRepository plantings, PlantingCommands commands, People people,
 			Catalogue catalogue, ApplicationEventPublisher events, Clock clock, Turns turns) {
 		this.sites = sites;
 		this.plantings = plantings;
-		this.lists = lists;
+		this.commands = commands;
 		this.people = people;
 		this.catalogue = catalogue;
 		this.events = events;
@@ -177,31 +171,14 @@ public class Register {
 	 * @param added the plantings, at least one
 	 * @return the plantings in the same order
 	 * @throws NotThere when there is no such site
-	 * @throws BadInput when a species is not in the catalogue or the site has too many
-	 * plantings
+	 * @throws BadInput when a species is not in the catalogue, a bed is none of the
+	 * site's, or the site has too many plantings
 	 */
 	public List<Planting> addPlantings(SiteId site, List<NewPlanting> added) {
-		return this.turns.change(() -> add(site, added));
-	}
-
-	private List<Planting> add(SiteId site, List<NewPlanting> added) {
-		require(site);
-		for (NewPlanting planting : added) {
-			if (this.catalogue.find(planting.species()).isEmpty()) {
-				throw new BadInput("species '%s' is not in the catalogue".formatted(planting.species().value()),
-						"species", "look it up with GET /api/v1/species?search=");
-			}
-		}
-		if (this.plantings.countBySite(site.value()) + added.size() > MOST_PLANTINGS) {
-			throw new BadInput("one site has at most %d plantings".formatted(MOST_PLANTINGS), "plantings",
-					"put plants of one species that are cared for alike into one planting");
-		}
-		List<Planting> saved = added.stream()
-			.map((planting) -> new PlantingEntity(UUID.randomUUID(), site, planting, this.clock.instant()))
-			.map((row) -> this.plantings.save(row).toPlanting())
-			.toList();
-		this.events.publishEvent(new PlantingsChanged(site.value()));
-		return saved;
+		return this.turns.change(() -> {
+			require(site);
+			return this.commands.add(site, added);
+		});
 	}
 
 	/**
@@ -218,27 +195,8 @@ public class Register {
 	public boolean addList(SiteId site, UUID key, List<NewPlanting> added) {
 		return this.turns.change(() -> {
 			require(site);
-			byte[] digest = digest(added);
-			if (!this.lists.claim(site, key, digest, this.clock.instant())) {
-				if (!this.lists.isOf(site, key, digest)) {
-					throw new BadInput("A list was added from this form before, and this one differs from it", "key",
-							"look at the site first; what is new here can be added once you left out what is there");
-				}
-				return false;
-			}
-			add(site, added);
-			return true;
+			return this.commands.addList(site, key, added);
 		});
-	}
-
-	/** What tells one list from another; records write all that they hold. */
-	private static byte[] digest(List<NewPlanting> added) {
-		try {
-			return MessageDigest.getInstance("SHA-256").digest(added.toString().getBytes(StandardCharsets.UTF_8));
-		}
-		catch (NoSuchAlgorithmException ex) {
-			throw new IllegalStateException("every Java has SHA-256", ex);
-		}
 	}
 
 	/**
@@ -263,18 +221,7 @@ public class Register {
 	 * @throws NotThere when there is no such planting
 	 */
 	public Planting changeFigures(PlantingId planting, UnaryOperator<PlantingFigures> change) {
-		return this.turns.change(() -> {
-			PlantingEntity row = this.plantings.findById(planting.value())
-				.orElseThrow(() -> new NotThere("There is no planting " + planting));
-			PlantingFigures now = PlantingFigures.of(row.toPlanting());
-			PlantingFigures next = change.apply(now);
-			if (!next.equals(now)) {
-				row.put(next);
-				this.plantings.save(row);
-				this.events.publishEvent(new PlantingsChanged(row.toPlanting().site().value()));
-			}
-			return row.toPlanting();
-		});
+		return this.turns.change(() -> this.commands.changeFigures(planting, change));
 	}
 
 	/**
@@ -283,13 +230,7 @@ public class Register {
 	 * @throws NotThere when there is no such planting
 	 */
 	public void removePlanting(PlantingId planting) {
-		this.turns.change(() -> {
-			PlantingEntity row = this.plantings.findById(planting.value())
-				.orElseThrow(() -> new NotThere("There is no planting " + planting));
-			this.plantings.delete(row);
-			this.events.publishEvent(new PlantingsChanged(row.toPlanting().site().value()));
-			return planting;
-		});
+		this.turns.change(() -> this.commands.remove(planting));
 	}
 
 	@Transactional(readOnly = true)
@@ -427,7 +368,7 @@ public class Register {
 	/**
 	 * Plantings of a site by label.
 	 * @param site the site
-	 * @return at most {@value #MOST_PLANTINGS}
+	 * @return at most 1,000
 	 */
 	@Transactional(readOnly = true)
 	public List<Planting> plantingsOf(SiteId site) {

@@ -37,12 +37,16 @@ public record SiteSetting(Place place, String region, Set<SiteFeature> features,
 	 * out of its bounds
 	 */
 	public SiteSetting {
+		checkFlow(litresPerMinute);
+		region = region(region);
+		features = Set.copyOf(features);
+	}
+
+	static void checkFlow(@Nullable Double litresPerMinute) {
 		if (litresPerMinute != null && !(litresPerMinute >= 0.1 && litresPerMinute <= 1000)) {
 			throw new BadInput("a flow of %s l/min is outside 0.1 to 1,000".formatted(litresPerMinute), "flow",
 					"see how long the hose takes to fill a bucket, or leave it empty");
 		}
-		region = region(region);
-		features = Set.copyOf(features);
 	}
 
 	/**

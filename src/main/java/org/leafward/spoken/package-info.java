@@ -3,7 +3,7 @@
  * said again, sentence by sentence, from a phrasebook. Templates and controllers know
  * nothing of it.
  */
-@ApplicationModule(displayName = "Spoken", allowedDependencies = { "language", "measure", "pages" })
+@ApplicationModule(displayName = "Spoken", allowedDependencies = { "language", "measure", "pages", "pages :: print" })
 @NullMarked
 package org.leafward.spoken;
 

@@ -6,6 +6,8 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.leafward.accounts.People;
@@ -19,6 +21,9 @@ import org.leafward.climate.Stations;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.GeoPoint;
 import org.leafward.plants.SpeciesId;
+import org.leafward.register.Bed;
+import org.leafward.register.Beds;
+import org.leafward.register.NewBed;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.NewSite;
 import org.leafward.register.NewWatering;
@@ -65,6 +70,9 @@ class AmountsInTasksTests {
 
 	@Autowired
 	private Register register;
+
+	@Autowired
+	private Beds beds;
 
 	@Autowired
 	private People people;
@@ -222,6 +230,45 @@ class AmountsInTasksTests {
 		CareTask task = tasks("edibles/water-lasting-crops").get(0);
 		assertThat(this.calendar.explain(task.id()).orElseThrow().toString()).contains("Local limit")
 			.contains("FAO Irrigation and Drainage Paper 56");
+	}
+
+	@Test
+	void aBedsOwnHoseGoesBeforeThatOfTheSite() {
+		Planting planting = this.register.addPlantings(this.site,
+				List.of(new NewPlanting(new SpeciesId("asparagus-officinalis"), "asparagus", 30,
+						LocalDate.of(2020, 5, 1), Placement.GROUND, false, false, new PlantingSize(20.0, null, null),
+						null)))
+			.get(0);
+		day(FIRST, 200, 200);
+		this.register.change(this.site, (now) -> new SiteSetting(now.place(), now.region(), now.features(), 10.0));
+		String slow = amount();
+		Bed bed = this.beds.add(this.site, new NewBed("drip line", null, null, 40.0));
+		assertThat(amount()).as("an empty bed").isEqualTo(slow);
+		this.beds.put(planting.id(), bed.id());
+		// Four times the water takes a quarter of the time.
+		assertThat(minutes(amount())).isBetween(minutes(slow) / 4 - 2, minutes(slow) / 4 + 2);
+		List<CareTask> ofBed = this.calendar.ofBed(bed.id(), new DayWindow(FIRST, FIRST.plusDays(300)));
+		assertThat(ofBed).isNotEmpty()
+			.isEqualTo(this.calendar.ofSite(this.site, new DayWindow(FIRST, FIRST.plusDays(300)))
+				.stream()
+				.filter((task) -> planting.id().equals(task.planting()))
+				.toList());
+		this.beds.change(bed.id(), (now) -> new NewBed("drip line", null, null, null));
+		assertThat(amount()).as("as at the site again").isEqualTo(slow);
+		this.beds.change(bed.id(), (now) -> new NewBed("drip line", null, null, 40.0));
+		this.beds.remove(bed.id());
+		assertThat(amount()).as("the bed is gone").isEqualTo(slow);
+		assertThat(this.register.find(planting.id()).orElseThrow().bed()).isNull();
+		assertThat(this.calendar.ofBed(bed.id(), new DayWindow(FIRST, FIRST.plusDays(300)))).isEmpty();
+	}
+
+	private static int minutes(String amount) {
+		Matcher hours = Pattern.compile("(\\d+) hours?").matcher(amount);
+		Matcher minutes = Pattern.compile("(\\d+) minutes?").matcher(amount);
+		int found = (hours.find() ? 60 * Integer.parseInt(hours.group(1)) : 0)
+				+ (minutes.find() ? Integer.parseInt(minutes.group(1)) : 0);
+		assertThat(found).as(amount).isPositive();
+		return found;
 	}
 
 	private String amount() {

@@ -21,6 +21,9 @@ import org.leafward.climate.StationId;
 import org.leafward.climate.Stations;
 import org.leafward.measure.GeoPoint;
 import org.leafward.plants.SpeciesId;
+import org.leafward.register.Bed;
+import org.leafward.register.Beds;
+import org.leafward.register.NewBed;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.NewSite;
 import org.leafward.register.NewSoilTest;
@@ -72,6 +75,9 @@ class PlanInputsTests {
 
 	@Autowired
 	private Register register;
+
+	@Autowired
+	private Beds beds;
 
 	@Autowired
 	private People people;
@@ -226,6 +232,22 @@ class PlanInputsTests {
 				values (gen_random_uuid(), ?, 'EVENT', 'made-up', ?, 2026, now())
 				""").params(this.site.value(), TODAY).update();
 		assertSeen("something was seen");
+	}
+
+	@Test
+	void bedsAreSeen() {
+		spoil();
+		Bed bed = this.beds.add(this.site, NewBed.named("front"));
+		assertSeen("a bed");
+		spoil();
+		this.beds.put(this.register.plantingsOf(this.site).get(0).id(), bed.id());
+		assertSeen("a planting in a bed");
+		spoil();
+		this.beds.change(bed.id(), (now) -> new NewBed(now.name(), Sun.SHADE, null, null));
+		assertSeen("other light in a bed");
+		spoil();
+		this.beds.remove(bed.id());
+		assertSeen("no bed");
 	}
 
 	@Test

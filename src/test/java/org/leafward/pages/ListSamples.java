@@ -15,8 +15,8 @@ final class ListSamples {
 	}
 
 	record Row(int line, String written, boolean left, String name, List<Choice> species, String chosen, String found,
-			String count, String label, String planted, String placement, String area, Map<String, String> errors,
-			List<String> remarks) {
+			String count, String label, String planted, String placement, String area, String bed,
+			Map<String, String> errors, List<String> remarks) {
 
 		public boolean open() {
 			return !this.left && !this.errors.isEmpty();
@@ -33,23 +33,24 @@ final class ListSamples {
 								"“soon” can’t be read as a date: write it like 2019-05-01, May 2019, or 2019.")));
 		String which = "“rose” can be several plants: choose yours.";
 		String day = "“3/4/2021” is Thu 4 Mar 2021 or Sat 3 Apr 2021: say above whether the month or the day comes first, or write it like 2021-03-04.";
-		all.put("register/several-check", model("section", "sites", "site", site, "key", "1", "text",
-				"12 lilac, <b>front</b>\nrose, 3/4/2021\nfrumious", "usual", "", "order", "", "orders",
-				choices("", "Nobody said yet", "month-first", "The month: 3/4/2021 is 4 March 2021"), "asked", true,
-				"header", true, "unused", List.of("Price", "Shop"), "areas", true, "wanted", 2L, "open",
-				Map.of("species-2", "Line 2: " + which), "further", 3, "errors",
-				Map.of("lines", "Some lines can’t be added yet: mend them, or leave them out."), "placements",
-				choices("ground", "in the ground", "container", "in a container"), "rows",
-				List.of(new Row(1, "12 lilac, <b>front</b>", false, "lilac", List.of(), "syringa-vulgaris",
-						"common lilac, Syringa vulgaris", "12", "<b>front</b>", "2019", "ground", "130 sq ft", Map.of(),
-						List.of("Only the year is told: Wed 1 May 2019 is taken.")),
-						new Row(2, "rose, 3/4/2021", false, "rose",
-								List.of(new Choice("rosa-hybrid-tea", "hybrid tea rose, Rosa hybrid tea"),
-										new Choice("rosa-rugosa", "rugosa rose, Rosa rugosa")),
-								"", "", "1", "rose", "3/4/2021", "container", "",
-								Map.of("species-2", which, "planted-2", day), List.of()),
-						new Row(3, "frumious", true, "frumious", List.of(), "", "", "1", "frumious", "", "ground", "",
-								Map.of(), List.of("Not taken over: “more”.")))));
+		all.put("register/several-check",
+				model("section", "sites", "site", site, "key", "1", "text",
+						"12 lilac, <b>front</b>\nrose, 3/4/2021\nfrumious", "usual", "", "order", "", "orders",
+						choices("", "Nobody said yet", "month-first", "The month: 3/4/2021 is 4 March 2021"), "asked",
+						true, "header", true, "unused", List.of("Price", "Shop"), "areas", true, "bedded", true,
+						"wanted", 2L, "open", Map.of("species-2", "Line 2: " + which), "further", 3, "errors",
+						Map.of("lines", "Some lines can’t be added yet: mend them, or leave them out."), "placements",
+						choices("ground", "in the ground", "container", "in a container"), "rows",
+						List.of(new Row(1, "12 lilac, <b>front</b>", false, "lilac", List.of(), "syringa-vulgaris",
+								"common lilac, Syringa vulgaris", "12", "<b>front</b>", "2019", "ground", "130 sq ft",
+								"front bed", Map.of(), List.of("Only the year is told: Wed 1 May 2019 is taken.")),
+								new Row(2, "rose, 3/4/2021", false, "rose",
+										List.of(new Choice("rosa-hybrid-tea", "hybrid tea rose, Rosa hybrid tea"),
+												new Choice("rosa-rugosa", "rugosa rose, Rosa rugosa")),
+										"", "", "1", "rose", "3/4/2021", "container", "", "",
+										Map.of("species-2", which, "planted-2", day), List.of()),
+								new Row(3, "frumious", true, "frumious", List.of(), "", "", "1", "frumious", "",
+										"ground", "", "", Map.of(), List.of("Not taken over: “more”.")))));
 		return all;
 	}
 

@@ -143,7 +143,7 @@ final class PageSamples {
 
 	record PlantingForm(String species, String label, String count, String plantedOn, String placement,
 			boolean wintersIndoors, boolean saltExposed, String area, String calliper, String pot, String raisedIn,
-			String lampMicromoles, String lampHours) {
+			String lampMicromoles, String lampHours, String bed) {
 	}
 
 	record WaterForm(String what, String soil, String area, String flow, String depth, String missing, String rain,
@@ -261,16 +261,16 @@ final class PageSamples {
 						List.of(new Listed(ID, "Alder Street schoolyard", "Elm County, 8 plantings"),
 								new Listed(ID, "Home", "Elm County, 3 plantings")),
 						"page", 0, "hasNext", true, "mayAdd", true));
-		all.put("care/site",
-				model("section", "sites", "live", true, "site", SITE, "lead",
-						"Water the hedge until the ground freezes, about Tue 24 Nov.", "strip", Samples.strip("year"),
-						"now", Samples.acting(), "tasks", Samples.todo(), "lately", Samples.acted(), "plantings",
-						List.of(new PlantingLine(ID, "hedge by the gate", "common boxwood", "Buxus sempervirens",
-								"12 plants", "in the ground since 4 May 2019"),
-								new PlantingLine(ID, "young maple", "red maple", "Acer rubrum", "1 plant",
-										"in the ground since 20 Oct 2024, salt reaches it")),
-						"markers", List.of(Samples.explanation()), "seen", SEEN, "undated",
-						List.of("Prune in late winter, hedge: no station is near enough.")));
+		all.put("care/site", model("section", "sites", "live", true, "site", SITE, "lead",
+				"Water the hedge until the ground freezes, about Tue 24 Nov.", "strip", Samples.strip("year"), "now",
+				Samples.acting(), "tasks", Samples.todo(), "lately", Samples.acted(), "beds", true, "parts",
+				BedSamples.parts(
+						new PlantingLine(ID, "hedge by the gate", "common boxwood", "Buxus sempervirens", "12 plants",
+								"in the ground since 4 May 2019"),
+						new PlantingLine(ID, "young maple", "red maple", "Acer rubrum", "1 plant",
+								"in the ground since 20 Oct 2024, salt reaches it")),
+				"markers", List.of(Samples.explanation()), "seen", SEEN, "undated",
+				List.of("Prune in late winter, hedge: no station is near enough.")));
 		all.put("register/weather", model("section", "sites", "site", SITE, "seen", SEEN, "lead",
 				"320 degree-days so far, 26 days ahead of normal. A bed here is dry: 0 of 70 mm of water are left for plants.",
 				"heatMissing", null, "heat", Samples.degreeDays("degree-days"), "goals",
@@ -336,8 +336,8 @@ final class PageSamples {
 				List.of(new Period("latest-30", "the latest 30 seasons", "1995 to 2024, 1 station", true, "16 May",
 						"2 May", "1 Oct", "19 Sep", "150 days"))));
 		all.put("register/planting-form", model("section", "sites", "site", SITE, "form",
-				new PlantingForm("box", null, "12", null, null, false, true, null, null, null, null, null, null),
-				"errors",
+				new PlantingForm("box", null, "12", null, null, false, true, null, null, null, null, null, null, null),
+				"beds", choices("", "no bed of its own", ID.toString(), "bed along the fence"), "errors",
 				Map.of("species", "“box” is not one plant’s name without doubt: pick one of the list below it."),
 				"raisedIn", choices("", "It doesn’t", "lamps", "under lamps"), "live", true, "searched", "box",
 				"picked", "buxus-sempervirens", "found",
@@ -354,6 +354,7 @@ final class PageSamples {
 		all.putAll(CalculatorSamples.all());
 		all.putAll(KeptSamples.all(SITE));
 		all.putAll(WorkdaySamples.all());
+		all.putAll(BedSamples.all(SITE));
 		all.putAll(QuickSamples.all());
 		all.putAll(ListSamples.all(SITE));
 		all.putAll(ReviewSamples.all(SITE));

@@ -9,6 +9,7 @@ import org.leafward.climate.ForecastChanged;
 import org.leafward.climate.LocalClimate;
 import org.leafward.climate.ObservationsLoaded;
 import org.leafward.measure.GeoPoint;
+import org.leafward.register.BedsChanged;
 import org.leafward.register.PlantingsChanged;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
@@ -42,7 +43,7 @@ class ReplanListeners {
 	}
 
 	/*
-	 * The first five run in the caller's thread right after its commit, so that somebody
+	 * The first six run in the caller's thread right after its commit, so that somebody
 	 * who adds a planting and then looks at the calendar sees it there. When they fail,
 	 * the publication stays and is taken up again.
 	 */
@@ -62,6 +63,11 @@ class ReplanListeners {
 		this.replanning.derive(new SiteId(event.site()));
 		this.kept.tidy(new SiteId(event.site()));
 		this.added.tidy(new SiteId(event.site()));
+	}
+
+	@TransactionalEventListener(id = "care.beds-changed")
+	void on(BedsChanged event) {
+		this.replanning.derive(new SiteId(event.site()));
 	}
 
 	@TransactionalEventListener(id = "care.waterings-changed")

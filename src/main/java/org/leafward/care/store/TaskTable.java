@@ -68,6 +68,22 @@ public class TaskTable {
 		return by("site", site.value(), window);
 	}
 
+	/**
+	 * Tasks of some plantings of a site.
+	 * @param site the site
+	 * @param plantings some of its plantings
+	 * @param window tasks that overlap these days
+	 * @return at most {@value #MOST_ROWS}
+	 */
+	public List<CareTask> ofPlantings(SiteId site, Collection<PlantingId> plantings, DayWindow window) {
+		return this.database
+			.sql(TASKS + "where t.site = ? and t.planting = any(?) and t.to_day >= ? and t.from_day <= ?" + ORDER)
+			.params(site.value(), plantings.stream().map(PlantingId::value).toArray(UUID[]::new), window.from(),
+					window.to())
+			.query(TaskRows::task)
+			.list();
+	}
+
 	public List<CareTask> ofPerson(UUID person, DayWindow window) {
 		return by("person", person, window);
 	}

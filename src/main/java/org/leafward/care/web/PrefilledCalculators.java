@@ -26,6 +26,7 @@ import org.leafward.measure.Hemisphere;
 import org.leafward.pages.Choice;
 import org.leafward.plants.Catalogue;
 import org.leafward.plants.Species;
+import org.leafward.register.Beds;
 import org.leafward.register.KeptSoilTest;
 import org.leafward.register.Placement;
 import org.leafward.register.Planting;
@@ -47,19 +48,23 @@ class PrefilledCalculators {
 
 	private final RulePacks packs;
 
+	private final Beds beds;
+
 	private final SoilTests soilTests;
 
 	private final Clock clock;
 
-	PrefilledCalculators(Catalogue catalogue, RulePacks packs, SoilTests soilTests, Clock clock) {
+	PrefilledCalculators(Catalogue catalogue, RulePacks packs, Beds beds, SoilTests soilTests, Clock clock) {
 		this.catalogue = catalogue;
 		this.packs = packs;
+		this.beds = beds;
 		this.soilTests = soilTests;
 		this.clock = clock;
 	}
 
 	/** What fits the planting, with its address. */
-	List<Choice> of(Planting planting, Site site) {
+	List<Choice> of(Planting planting, Site whole) {
+		Site site = this.beds.with(whole).around(planting);
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
 		Optional<Species> species = this.catalogue.find(planting.species());
 		boolean ground = planting.placement() == Placement.GROUND && !planting.wintersIndoors();

@@ -1,5 +1,6 @@
 package org.leafward.care.web;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -21,6 +22,7 @@ import org.leafward.measure.Given;
 import org.leafward.pages.DateLine;
 import org.leafward.pages.YearStrip;
 import org.leafward.pages.print.Paper;
+import org.leafward.pages.print.PaperSpeech;
 import org.leafward.pages.print.PdfPrinter;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
@@ -54,16 +56,19 @@ class ReviewPages {
 
 	private final PdfPrinter printer;
 
+	private final PaperSpeech speech;
+
 	private final ITemplateEngine templates;
 
 	private final Clock clock;
 
-	ReviewPages(SiteYears years, Register register, Mine mine, PdfPrinter printer, ITemplateEngine templates,
-			Clock clock) {
+	ReviewPages(SiteYears years, Register register, Mine mine, PdfPrinter printer, PaperSpeech speech,
+			ITemplateEngine templates, Clock clock) {
 		this.years = years;
 		this.register = register;
 		this.mine = mine;
 		this.printer = printer;
+		this.speech = speech;
 		this.templates = templates;
 		this.clock = clock;
 	}
@@ -126,7 +131,7 @@ class ReviewPages {
 
 	@GetMapping("/sites/{id}/review/{year}.pdf")
 	ResponseEntity<byte[]> pdf(@PathVariable UUID id, @PathVariable String year,
-			@RequestParam(required = false) @Nullable String paper) {
+			@RequestParam(required = false) @Nullable String paper, HttpServletRequest request) {
 		Site site = this.mine.site(id);
 		int asked = year(site, year);
 		Paper size = Paper.of(paper, site.region());
@@ -136,7 +141,8 @@ class ReviewPages {
 		model.setVariable("review",
 				ReviewWords.of(this.years.review(site, asked), this.years.weather(site, asked).orElse(null), today));
 		model.setVariable("printed", DayWords.of(today));
-		byte[] printed = this.printer.print(this.templates.process("care/review-print", model), size,
+		byte[] printed = this.printer.print(
+				this.speech.say(this.templates.process("care/review-print", model), request), size,
 				this.clock.instant(), site.zone());
 		return file("application/pdf", "leafward-review-%d.pdf".formatted(asked), printed);
 	}

@@ -27,12 +27,14 @@ import org.leafward.pages.TaskLine;
 import org.leafward.pages.YearStrip;
 import org.leafward.plants.Catalogue;
 import org.leafward.plants.Species;
+import org.leafward.register.Beds;
 import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
 import org.leafward.register.PlantingSize;
 import org.leafward.register.Register;
 import org.leafward.register.SeenSite;
 import org.leafward.register.Site;
+import org.leafward.register.SiteBeds;
 import org.leafward.register.SiteMarkers;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -53,6 +55,8 @@ class SitePage {
 
 	private final Register register;
 
+	private final Beds beds;
+
 	private final SiteMarkers markers;
 
 	private final Catalogue catalogue;
@@ -63,10 +67,11 @@ class SitePage {
 
 	private final Clock clock;
 
-	SitePage(TaskCalendar calendar, Register register, SiteMarkers markers, Catalogue catalogue, Mine mine,
+	SitePage(TaskCalendar calendar, Register register, Beds beds, SiteMarkers markers, Catalogue catalogue, Mine mine,
 			SiteNow.Reader now, Clock clock) {
 		this.calendar = calendar;
 		this.register = register;
+		this.beds = beds;
 		this.markers = markers;
 		this.catalogue = catalogue;
 		this.mine = mine;
@@ -109,7 +114,9 @@ class SitePage {
 		model.addAttribute("site", site);
 		model.addAttribute("seen", seen);
 		model.addAttribute("live", seen.mayChange());
-		model.addAttribute("plantings", plantings.stream().map((planting) -> listed(planting, today)).toList());
+		SiteBeds ground = this.beds.with(site);
+		model.addAttribute("parts", SiteParts.of(ground, plantings, (planting) -> listed(planting, today)));
+		model.addAttribute("beds", !ground.beds().isEmpty());
 		model.addAttribute("now", now.now());
 		model.addAttribute("tasks", now.next());
 		model.addAttribute("lately", now.lately());

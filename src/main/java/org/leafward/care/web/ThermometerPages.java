@@ -98,7 +98,7 @@ class ThermometerPages {
 	}
 
 	/** What of it a site can keep. */
-	private static double offset(MinimumComparison compared) {
+	static double offset(MinimumComparison compared) {
 		Double offset = compared.offset();
 		if (compared.mean() == null) {
 			throw new BadInput("no weather station has any of these nights", "readings",
@@ -129,14 +129,17 @@ class ThermometerPages {
 	}
 
 	private String use(Site site, @Nullable Double offset, RedirectAttributes flash) {
-		this.register.change(site.id(), (now) -> {
-			Place place = new Place(now.place().point(), now.place().microclimate().measuring(offset));
-			return new SiteSetting(place, now.region(), now.features(), now.litresPerMinute());
-		});
+		this.register.change(site.id(), (now) -> measuring(now, offset));
 		flash.addFlashAttribute("remarks",
 				List.of((offset != null) ? "It is used from now on, and the tasks have moved."
 						: "It is forgotten, and the tasks have moved back."));
 		return "redirect:/sites/" + site.id() + "/thermometer";
+	}
+
+	/** A site whose nights are shifted by so much, or by nothing. */
+	static SiteSetting measuring(SiteSetting now, @Nullable Double offset) {
+		Place place = new Place(now.place().point(), now.place().microclimate().measuring(offset));
+		return new SiteSetting(place, now.region(), now.features(), now.litresPerMinute());
 	}
 
 	private static String show(Site site, Form form, Map<String, String> errors, Model model) {

@@ -8,9 +8,11 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.plants.SpeciesId;
+import org.leafward.register.BedId;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.Placement;
 import org.leafward.register.Planting;
@@ -74,6 +76,9 @@ public class PlantingEntity implements Persistable<UUID> {
 	@Column(name = "lamp_hours")
 	private @Nullable Double lampHours;
 
+	@Column
+	private @Nullable UUID bed;
+
 	@Column(name = "created_at")
 	private Instant createdAt;
 
@@ -102,6 +107,7 @@ public class PlantingEntity implements Persistable<UUID> {
 		this.saltExposed = planting.saltExposed();
 		this.createdAt = createdAt;
 		this.fresh = true;
+		put(planting.bed());
 		put(planting.size(), planting.raised());
 	}
 
@@ -130,6 +136,18 @@ public class PlantingEntity implements Persistable<UUID> {
 	}
 
 	/**
+	 * Changes the bed in which it stands.
+	 * @param bed a bed of its site, or null
+	 * @return whether it stood elsewhere before
+	 */
+	public final boolean put(@Nullable BedId bed) {
+		UUID next = (bed != null) ? bed.value() : null;
+		boolean moved = !Objects.equals(next, this.bed);
+		this.bed = next;
+		return moved;
+	}
+
+	/**
 	 * The row as others see it.
 	 * @return the planting
 	 */
@@ -137,7 +155,8 @@ public class PlantingEntity implements Persistable<UUID> {
 		return new Planting(new PlantingId(this.id), new SiteId(this.site), new SpeciesId(this.species), this.label,
 				this.count, this.plantedOn, this.placement, this.wintersIndoors, this.saltExposed,
 				new PlantingSize(this.squareMetres, this.calliperMillimetres, this.potLitres),
-				(this.raisedIn != null) ? new Raised(this.raisedIn, this.lampMicromoles, this.lampHours) : null);
+				(this.raisedIn != null) ? new Raised(this.raisedIn, this.lampMicromoles, this.lampHours) : null,
+				(this.bed != null) ? new BedId(this.bed) : null);
 	}
 
 	@Override

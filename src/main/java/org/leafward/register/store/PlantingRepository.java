@@ -4,6 +4,7 @@ import jakarta.persistence.QueryHint;
 import java.util.List;
 import java.util.UUID;
 import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Modifying;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.jpa.repository.QueryHints;
 
@@ -30,6 +31,13 @@ public interface PlantingRepository extends JpaRepository<PlantingEntity, UUID> 
 			order by s.name, s.id, p.label, p.id limit :size offset :skip
 			""")
 	List<PlantingEntity> search(boolean everybody, UUID person, String pattern, String[] species, int size, long skip);
+
+	@Query("select p from PlantingEntity p where p.bed = :bed order by p.label, p.id")
+	List<PlantingEntity> inBed(UUID bed);
+
+	@Modifying(flushAutomatically = true, clearAutomatically = true)
+	@Query("update PlantingEntity p set p.bed = null where p.bed = :bed")
+	void leaveBed(UUID bed);
 
 	long countBySite(UUID site);
 

@@ -2,11 +2,14 @@ package org.leafward.register.web;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWords;
@@ -14,6 +17,8 @@ import org.leafward.pages.Choice;
 import org.leafward.plants.Catalogue;
 import org.leafward.plants.NameLookup;
 import org.leafward.plants.Species;
+import org.leafward.register.Beds;
+import org.leafward.register.NewBed;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.Placement;
 import org.leafward.register.core.list.DayOrder;
@@ -47,11 +52,22 @@ final class ListPreview {
 
 	private final List<Row> rows = new ArrayList<>();
 
-	private final List<NewPlanting> ready = new ArrayList<>();
+	private final List<Ready> ready = new ArrayList<>();
+
+	private final Set<String> beds;
 
 	private int suggested;
 
 	private boolean undecided;
+
+	/**
+	 * A planting that can be added.
+	 *
+	 * @param planting the planting
+	 * @param bed name of its bed; empty for none
+	 */
+	record Ready(NewPlanting planting, String bed) {
+	}
 
 	/**
 	 * A line as the page shows it.
@@ -69,12 +85,13 @@ final class ListPreview {
 	 * @param planted when it was planted
 	 * @param placement ground or container
 	 * @param area area of the bed
+	 * @param bed name of the bed in which it stands
 	 * @param errors what can't be used, by the id of the field
 	 * @param remarks how it was understood where it isn't plain
 	 */
 	record Row(int line, String written, boolean left, String name, List<Choice> species, String chosen, String found,
-			String count, String label, String planted, String placement, String area, Map<String, String> errors,
-			List<String> remarks) {
+			String count, String label, String planted, String placement, String area, String bed,
+			Map<String, String> errors, List<String> remarks) {
 
 		/** Whether it keeps the list from being added. */
 		public boolean open() {
@@ -88,14 +105,16 @@ final class ListPreview {
 	 * @param list the list
 	 * @param given the fields of the form; without them everything is as it was read
 	 * @param catalogue the species
+	 * @param beds names of the beds that are there
 	 * @param today the day of the site
 	 * @param order what comes first in 3/4/2021
 	 * @param usual when plants were planted of which no line tells; null when nobody said
 	 */
-	ListPreview(PlantList list, Map<String, String> given, Catalogue catalogue, LocalDate today, DayOrder order,
-			@Nullable PlantedDay usual) {
+	ListPreview(PlantList list, Map<String, String> given, Catalogue catalogue, Collection<String> beds,
+			LocalDate today, DayOrder order, @Nullable PlantedDay usual) {
 		this.given = given;
 		this.catalogue = catalogue;
+		this.beds = beds.stream().map(Beds::key).collect(Collectors.toSet());
 		this.today = today;
 		this.order = order;
 		this.usual = usual;
@@ -107,7 +126,7 @@ final class ListPreview {
 	}
 
 	/** What can be added now, without what is left out. */
-	List<NewPlanting> ready() {
+	List<Ready> ready() {
 		return this.ready;
 	}
 
@@ -150,11 +169,12 @@ final class ListPreview {
 		PlantingRequest request = new PlantingRequest(species.map((one) -> one.id().value()).orElse("unknown"),
 				field("label", number, line.label()), SiteRequest.or(field("count", number, line.count()), "1"),
 				((day != null) ? day : this.today).toString(), field("placement", number, usualRoots), false, false,
-				field("area", number, line.area()), null, null, null, null, null);
+				field("area", number, line.area()), null, null, null, null, null, null);
+		String bed = bed(field("bed", number, line.bed()), "bed-" + number, left, errors, remarks);
 		try {
 			NewPlanting planting = request.toPlanting();
 			if (errors.isEmpty() && !left) {
-				this.ready.add(planting);
+				this.ready.add(new Ready(planting, bed));
 			}
 		}
 		catch (BadInput ex) {
@@ -168,7 +188,26 @@ final class ListPreview {
 			.add(new Row(number, line.written(), left, name, choices, species.map((one) -> one.id().value()).orElse(""),
 					species.map(ListPreview::words).orElse(""), String.valueOf(request.count()),
 					String.valueOf(request.label()), planted, String.valueOf(request.placement()),
-					String.valueOf(request.area()), left ? Map.of() : errors, remarks));
+					String.valueOf(request.area()), bed, left ? Map.of() : errors, remarks));
+	}
+
+	/** A bed that isn't there yet is made with the plantings, and that is said before. */
+	private String bed(String name, String id, boolean left, Map<String, String> errors, List<String> remarks) {
+		if (name.isEmpty()) {
+			return "";
+		}
+		try {
+			String clean = NewBed.named(name).name();
+			if (!left && !this.beds.contains(Beds.key(clean))) {
+				remarks
+					.add("There is no bed “%s” yet: it is made. Write another, or nothing, for none.".formatted(clean));
+			}
+			return clean;
+		}
+		catch (BadInput ex) {
+			errors.put(id, "the name of the bed: " + ex.byField().values().iterator().next());
+			return name;
+		}
 	}
 
 	private static String words(Species species) {

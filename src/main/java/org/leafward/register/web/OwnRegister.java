@@ -12,6 +12,8 @@ import org.leafward.accounts.Brought;
 import org.leafward.accounts.PersonId;
 import org.leafward.accounts.PersonalData;
 import org.leafward.measure.BadInput;
+import org.leafward.register.Bed;
+import org.leafward.register.Beds;
 import org.leafward.register.KeptSoilTest;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
@@ -34,12 +36,15 @@ class OwnRegister implements PersonalData {
 
 	private final Register register;
 
+	private final Beds beds;
+
 	private final Waterings waterings;
 
 	private final SoilTests soilTests;
 
-	OwnRegister(Register register, Waterings waterings, SoilTests soilTests) {
+	OwnRegister(Register register, Beds beds, Waterings waterings, SoilTests soilTests) {
 		this.register = register;
+		this.beds = beds;
 		this.waterings = waterings;
 		this.soilTests = soilTests;
 	}
@@ -52,11 +57,13 @@ class OwnRegister implements PersonalData {
 	@Override
 	public Map<String, List<Map<String, Object>>> of(PersonId person) {
 		List<Map<String, Object>> sites = new ArrayList<>();
+		List<Map<String, Object>> beds = new ArrayList<>();
 		List<Map<String, Object>> plantings = new ArrayList<>();
 		List<Map<String, Object>> water = new ArrayList<>();
 		List<Map<String, Object>> tests = new ArrayList<>();
 		for (Site site : this.register.sitesOf(person)) {
 			sites.add(row(SiteAnswer.of(site)));
+			this.beds.ofSite(site.id()).forEach((one) -> beds.add(row(BedAnswer.of(one))));
 			this.register.plantingsOf(site.id()).forEach((one) -> plantings.add(row(PlantingAnswer.of(one))));
 			all((page) -> this.waterings.latest(site.id(), page, PAGE),
 					(one) -> water.add(row(WateringAnswer.of(one))));
@@ -64,6 +71,7 @@ class OwnRegister implements PersonalData {
 		}
 		Map<String, List<Map<String, Object>>> all = new LinkedHashMap<>();
 		all.put("sites", sites);
+		all.put("beds", beds);
 		all.put("plantings", plantings);
 		all.put("waterings", water);
 		all.put("soil-tests", tests);
@@ -128,12 +136,18 @@ class OwnRegister implements PersonalData {
 						.toSite());
 			brought.is(row, site.id());
 		});
+		brought.each("beds", (row) -> {
+			Bed bed = this.beds.add(site(brought, row),
+					new BedForm(row.get("name"), row.get("sun"), row.get("wind"), row.get("litresPerMinute")).toBed());
+			brought.is(row, bed.id());
+		});
 		brought.each("plantings", (row) -> {
 			Planting planting = this.register.addPlantings(site(brought, row),
 					List.of(new PlantingRequest(row.get("species"), row.get("label"), row.get("count"),
 							row.get("plantedOn"), row.get("placement"), row.is("wintersIndoors"), row.is("saltExposed"),
 							row.get("squareMetres"), row.get("calliperMillimetres"), row.get("potLitres"),
-							row.get("raisedIn"), row.get("lampMicromoles"), row.get("lampHours"))
+							row.get("raisedIn"), row.get("lampMicromoles"), row.get("lampHours"),
+							brought.here(row, "bed"))
 						.toPlanting()))
 				.get(0);
 			brought.is(row, planting.id());

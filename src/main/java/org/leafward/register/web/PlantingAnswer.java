@@ -25,11 +25,12 @@ import org.leafward.register.Raised;
  * @param raisedIn where it stands before it goes out; null when not known
  * @param lampMicromoles light of the lamps, µmol/m²s; null when not known
  * @param lampHours hours a day that the lamps are on; null when not known
+ * @param bed the bed in which it stands; null for none
  */
 record PlantingAnswer(UUID id, UUID site, String species, String label, int count, LocalDate plantedOn,
 		String placement, boolean wintersIndoors, boolean saltExposed, @Nullable Double squareMetres,
 		@Nullable Double calliperMillimetres, @Nullable Double potLitres, @Nullable String raisedIn,
-		@Nullable Double lampMicromoles, @Nullable Double lampHours) {
+		@Nullable Double lampMicromoles, @Nullable Double lampHours, @Nullable UUID bed) {
 
 	static PlantingAnswer of(Planting planting) {
 		PlantingSize size = planting.size();
@@ -38,7 +39,8 @@ record PlantingAnswer(UUID id, UUID site, String species, String label, int coun
 				planting.label(), planting.count(), planting.plantedOn(), SiteAnswer.word(planting.placement()),
 				planting.wintersIndoors(), planting.saltExposed(), size.squareMetres(), size.calliperMillimetres(),
 				size.potLitres(), (raised != null) ? SiteAnswer.word(raised.in()) : null,
-				(raised != null) ? raised.micromoles() : null, (raised != null) ? raised.hours() : null);
+				(raised != null) ? raised.micromoles() : null, (raised != null) ? raised.hours() : null,
+				(planting.bed() != null) ? planting.bed().value() : null);
 	}
 
 }

@@ -3,11 +3,13 @@ package org.leafward.register.web;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.media.Schema.RequiredMode;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
 import org.leafward.plants.SpeciesId;
+import org.leafward.register.BedId;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.Placement;
 
@@ -27,6 +29,7 @@ import org.leafward.register.Placement;
  * @param raisedIn where it stands before it goes out
  * @param lampMicromoles light of the lamps, µmol/m²s
  * @param lampHours hours a day that the lamps are on
+ * @param bed identifier of the bed in which it stands; none when left out
  */
 record PlantingRequest(@Schema(requiredMode = RequiredMode.REQUIRED) @Nullable String species,
 		@Schema(requiredMode = RequiredMode.REQUIRED, maxLength = 100) @Nullable String label,
@@ -36,14 +39,14 @@ record PlantingRequest(@Schema(requiredMode = RequiredMode.REQUIRED) @Nullable S
 				"number", "string" }, example = "130 sq ft") @Nullable String area,
 		@Schema(types = { "number", "string" }, example = "2 in") @Nullable String calliper,
 		@Schema(types = { "number", "string" }, example = "5 gal") @Nullable String pot, @Nullable String raisedIn,
-		@Schema(types = "number") @Nullable String lampMicromoles,
-		@Schema(types = "number") @Nullable String lampHours){
+		@Schema(types = "number") @Nullable String lampMicromoles, @Schema(types = "number") @Nullable String lampHours,
+		@Schema(types = "string", format = "uuid") @Nullable String bed){
 
 	/** The same of another species. */
 	PlantingRequest of(String other) {
 		return new PlantingRequest(other, this.label, this.count, this.plantedOn, this.placement, this.wintersIndoors,
 				this.saltExposed, this.area, this.calliper, this.pot, this.raisedIn, this.lampMicromoles,
-				this.lampHours);
+				this.lampHours, this.bed);
 	}
 
 	NewPlanting toPlanting() {
@@ -57,9 +60,10 @@ record PlantingRequest(@Schema(requiredMode = RequiredMode.REQUIRED) @Nullable S
 		Supplier<SizeRequest.Read> size = all.read(() -> new SizeRequest(this.area, this.calliper, this.pot,
 				this.raisedIn, this.lampMicromoles, this.lampHours)
 			.read());
+		Supplier<Optional<BedId>> part = all.read(() -> BedForm.id("bed", this.bed));
 		return all.give(() -> new NewPlanting(kind.get(), name.get(), number.get(), planted.get(), roots.get(),
 				Boolean.TRUE.equals(this.wintersIndoors), Boolean.TRUE.equals(this.saltExposed), size.get().size(),
-				size.get().raised()));
+				size.get().raised(), part.get().orElse(null)));
 	}
 
 }

@@ -18,6 +18,7 @@ import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
 import org.leafward.plants.SpeciesId;
 import org.leafward.plants.SpeciesSearch;
+import org.leafward.register.Beds;
 import org.leafward.register.OpenSites;
 import org.leafward.register.Placement;
 import org.leafward.register.Register;
@@ -39,14 +40,17 @@ class RegisterPages {
 
 	private final Register register;
 
+	private final Beds beds;
+
 	private final SpeciesSearch species;
 
 	private final Viewers viewers;
 
 	private final OpenSites sites;
 
-	RegisterPages(Register register, SpeciesSearch species, Viewers viewers, OpenSites sites) {
+	RegisterPages(Register register, Beds beds, SpeciesSearch species, Viewers viewers, OpenSites sites) {
 		this.register = register;
+		this.beds = beds;
 		this.species = species;
 		this.viewers = viewers;
 		this.sites = sites;
@@ -101,9 +105,8 @@ class RegisterPages {
 
 	@GetMapping("/sites/{id}/plantings/new")
 	String plantingForm(@PathVariable UUID id, Model model) {
-		return plantingForm(this.sites.own(id),
-				new PlantingRequest(null, null, "1", null, "ground", null, null, null, null, null, null, null, null),
-				null, Map.of(), model);
+		return plantingForm(this.sites.own(id), new PlantingRequest(null, null, "1", null, "ground", null, null, null,
+				null, null, null, null, null, null), null, Map.of(), model);
 	}
 
 	/**
@@ -160,6 +163,7 @@ class RegisterPages {
 		model.addAttribute("searched", typed);
 		model.addAttribute("found", (typed.length() > SpeciesSearch.LONGEST) ? List.of() : this.species.suggest(typed));
 		model.addAttribute("picked", picked);
+		model.addAttribute("beds", BedForm.choices(this.beds.ofSite(site.id())));
 		model.addAttribute("placements", choices(Placement.values(), Placement::words));
 		model.addAttribute("raisedIn", SizePages.places());
 		return "register/planting-form";

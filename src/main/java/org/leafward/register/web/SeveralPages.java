@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +15,10 @@ import org.leafward.measure.BadInput;
 import org.leafward.pages.Choice;
 import org.leafward.plants.Catalogue;
 import org.leafward.plants.NameLookup;
+import org.leafward.register.Bed;
+import org.leafward.register.BedId;
+import org.leafward.register.Beds;
+import org.leafward.register.NewPlanting;
 import org.leafward.register.OpenSites;
 import org.leafward.register.Placement;
 import org.leafward.register.Register;
@@ -44,14 +49,17 @@ class SeveralPages {
 
 	private final Register register;
 
+	private final Beds beds;
+
 	private final OpenSites sites;
 
 	private final Catalogue catalogue;
 
 	private final Clock clock;
 
-	SeveralPages(Register register, OpenSites sites, Catalogue catalogue, Clock clock) {
+	SeveralPages(Register register, Beds beds, OpenSites sites, Catalogue catalogue, Clock clock) {
 		this.register = register;
+		this.beds = beds;
 		this.sites = sites;
 		this.catalogue = catalogue;
 		this.clock = clock;
@@ -112,7 +120,9 @@ class SeveralPages {
 	private ListPreview lay(Site site, PlantList list, Map<String, String> settings, Map<String, String> given) {
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
 		DayOrder order = order(settings);
-		return new ListPreview(list, given, this.catalogue, today, order, usual(settings, order, today));
+		return new ListPreview(list, given, this.catalogue,
+				this.beds.ofSite(site.id()).stream().map(Bed::name).toList(), today, order,
+				usual(settings, order, today));
 	}
 
 	private static DayOrder order(Map<String, String> settings) {
@@ -174,6 +184,8 @@ class SeveralPages {
 		model.addAttribute("unused", list.unused());
 		model.addAttribute("rows", preview.rows());
 		model.addAttribute("areas", preview.rows().stream().anyMatch((row) -> !row.area().isEmpty()));
+		model.addAttribute("bedded", !this.beds.ofSite(site.id()).isEmpty()
+				|| preview.rows().stream().anyMatch((row) -> !row.bed().isEmpty()));
 		model.addAttribute("wanted", preview.rows().size() - preview.left());
 		model.addAttribute("open", first);
 		model.addAttribute("further", open.size() - first.size());
@@ -201,7 +213,8 @@ class SeveralPages {
 		try {
 			ListPreview preview = lay(site, list, given, given);
 			if (preview.open().isEmpty() && !preview.ready().isEmpty()) {
-				boolean now = this.register.addList(site.id(), key(given), preview.ready());
+				boolean now = this.register
+					.together(() -> this.register.addList(site.id(), key(given), inBeds(site, preview.ready())));
 				flash.addFlashAttribute("remarks", List.of(added(preview, now)));
 				return "redirect:/sites/" + site.id();
 			}
@@ -214,6 +227,17 @@ class SeveralPages {
 			errors = ex.byField();
 		}
 		return preview(site, text, given, given, errors, model, response);
+	}
+
+	/** Beds that aren't there yet come with the list, or not at all. */
+	private List<NewPlanting> inBeds(Site site, List<ListPreview.Ready> ready) {
+		Map<String, BedId> known = new HashMap<>();
+		List<NewPlanting> all = new ArrayList<>();
+		for (ListPreview.Ready one : ready) {
+			all.add(one.bed().isEmpty() ? one.planting() : one.planting()
+				.in(known.computeIfAbsent(Beds.key(one.bed()), (key) -> this.beds.named(site.id(), one.bed()).id())));
+		}
+		return all;
 	}
 
 	private static String added(ListPreview preview, boolean now) {

@@ -6,11 +6,13 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Document.OutputSettings;
 import org.jsoup.nodes.Element;
+import org.jsoup.nodes.Entities;
 import org.jsoup.nodes.Node;
 import org.jsoup.nodes.TextNode;
 import org.jsoup.parser.ParseSettings;
@@ -73,7 +75,39 @@ public final class HtmlSpeech {
 			page.selectStream("head > title").forEach(this::title);
 		}
 		block(page.body());
+		page.body()
+			.select("textarea[placeholder]")
+			.stream()
+			.filter((area) -> area.closest("[translate=no]") == null)
+			.forEach(this::example);
 		return whole ? page.outerHtml() : page.body().html();
+	}
+
+	/**
+	 * Says a page that goes to paper: well-formed XML before and after, without document
+	 * type.
+	 * @param xhtml XHTML of our own templates
+	 * @return the same elements with other words
+	 */
+	public String sayPaper(String xhtml) {
+		Document page = Jsoup.parse(xhtml, "", Parser.htmlParser().settings(ParseSettings.preserveCase));
+		page.outputSettings(new OutputSettings().prettyPrint(false)
+			.charset("UTF-8")
+			.syntax(OutputSettings.Syntax.xml)
+			.escapeMode(Entities.EscapeMode.xhtml));
+		page.selectStream("html").forEach((root) -> root.attr("lang", this.book.language().code()));
+		page.selectStream("head > title").forEach(this::title);
+		page.selectStream("head > meta[content][name]")
+			.filter((meta) -> !isOpaque(meta))
+			.forEach((meta) -> meta.attr("content", words(meta.attr("content"))));
+		block(page.body());
+		Element root = page.selectFirst("html");
+		return (root != null) ? root.outerHtml() : "";
+	}
+
+	/** Line by line; what somebody wrote into it is theirs. */
+	private void example(Element area) {
+		area.attr("placeholder", area.attr("placeholder").lines().map(this::words).collect(Collectors.joining("\n")));
 	}
 
 	private void title(Element title) {

@@ -66,6 +66,8 @@ import org.leafward.lookalikes.NewCase;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.GeoPoint;
 import org.leafward.plants.SpeciesId;
+import org.leafward.register.Beds;
+import org.leafward.register.NewBed;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.NewSite;
 import org.leafward.register.NewSoilTest;
@@ -112,6 +114,8 @@ class AccessThings {
 
 	private final Waterings waterings;
 
+	private final Beds beds;
+
 	private final SoilTests soilTests;
 
 	private final CareLog log;
@@ -153,13 +157,14 @@ class AccessThings {
 
 	private int made;
 
-	AccessThings(Register register, People people, Waterings waterings, SoilTests soilTests, CareLog log,
+	AccessThings(Register register, People people, Waterings waterings, Beds beds, SoilTests soilTests, CareLog log,
 			PhenologyLog phenology, TaskCalendar calendar, Feeds feeds, Stations stations, TokenTable tokens,
 			JdbcClient database, Clock clock, PackHistory packs, SignedLinks links, Calculations calculations,
 			KeptCalculations kept, AccessGroups together, ProposalTable proposals, DraftTable drafts, Cases cases, CaseDesk desk, CasePhotos photos) {
 		this.register = register;
 		this.people = people;
 		this.waterings = waterings;
+		this.beds = beds;
 		this.soilTests = soilTests;
 		this.log = log;
 		this.phenology = phenology;
@@ -241,6 +246,10 @@ class AccessThings {
 			.get(0)
 			.id()
 			.value();
+	}
+
+	private UUID bed(SiteId site) {
+		return this.beds.add(site, NewBed.named("bed " + this.made++)).id().value();
 	}
 
 	private UUID soilTest(SiteId site) {
@@ -438,6 +447,7 @@ class AccessThings {
 		return switch (before) {
 			case "sites" -> having.site().toString();
 			case "plantings" -> (ends ? planting(having.site()) : having.planting()).toString();
+			case "beds" -> bed(having.site()).toString();
 			case "tasks" -> having.task().toString();
 			case "cases" -> plantCase(having).toString();
 			case "photos" -> photo(having).toString();

@@ -51,6 +51,7 @@ import org.leafward.register.PlantingSize;
 import org.leafward.register.Raised;
 import org.leafward.register.RaisedIn;
 import org.leafward.register.Site;
+import org.leafward.register.SiteBeds;
 import org.leafward.register.SiteId;
 import org.leafward.register.SoilDrainage;
 import org.leafward.register.SoilExtract;
@@ -198,7 +199,7 @@ final class SpokenGardens {
 		Made(Site site, LocalDate today, int turn) {
 			this.light = new PlantLight(site);
 			WateringLimit limit = LIMITS.of(site.county()).orElse(null);
-			this.water = new PlantWater(site, today, WateredDepths.NONE,
+			this.water = new PlantWater(SiteBeds.none(site), today, WateredDepths.NONE,
 					(roots, given) -> Optional.of(view(today, turn)), limit);
 			this.cover = new PlantCover((day) -> OptionalDouble.of(3 - turn % 9));
 			this.soil = new PlantSoil(site.soil(), tests(site, today, turn));

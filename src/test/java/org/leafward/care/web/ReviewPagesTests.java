@@ -220,6 +220,21 @@ class ReviewPagesTests {
 	}
 
 	@Test
+	void thePaperIsInTheReadersLanguageAndUnits() throws Exception {
+		MockHttpServletResponse answer = this.web.perform(get(address(this.today.getYear()) + ".pdf?paper=a4")
+			.cookie(this.mine, new Cookie("reading", "es.metric"))).andReturn().getResponse();
+		assertThat(answer.getStatus()).isEqualTo(200);
+		Files.write(preview().resolve("review-es.pdf"), answer.getContentAsByteArray());
+		try (PDDocument pdf = Loader.loadPDF(answer.getContentAsByteArray())) {
+			String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+			assertThat(text)
+				.contains(this.today.getYear() + " hasta ahora en <script>alert(1)</script> & \"Q\"", "impreso el ",
+						"@maple \"young\"", "=1+1 by hand", "12 mm")
+				.doesNotContain("(0.47 in)", "By planting", "so far at", "Last freeze of spring");
+		}
+	}
+
+	@Test
 	void theSameGoesByApi() throws Exception {
 		JsonNode review = JsonMapper.shared().readTree(api("/review/" + this.today.getYear()).getContentAsString());
 		assertThat(review.get("over").asBoolean()).isFalse();

@@ -23,14 +23,15 @@ import org.leafward.plants.Species;
 import org.leafward.register.Planting;
 import org.leafward.register.Raised;
 import org.leafward.register.Site;
+import org.leafward.register.SiteBeds;
 import org.leafward.register.Sun;
 
 /**
  * The ramps of light at a site.
  *
- * @param site the site
+ * @param ground the site and its beds
  */
-public record PlantLight(Site site) {
+public record PlantLight(SiteBeds ground) {
 
 	/**
 	 * Lamps that nobody measured: fluorescent tubes a hand above the leaves, µmol/m²s;
@@ -40,6 +41,18 @@ public record PlantLight(Site site) {
 
 	/** Hours of lamps that nobody told; 14 to 16 are common practice. */
 	static final double USUAL_HOURS = 14;
+
+	/**
+	 * A site without beds.
+	 * @param site the site
+	 */
+	public PlantLight(Site site) {
+		this(SiteBeds.none(site));
+	}
+
+	private Site site() {
+		return this.ground.site();
+	}
 
 	/**
 	 * The ramp of a planting.
@@ -57,8 +70,8 @@ public record PlantLight(Site site) {
 			return Optional.empty();
 		}
 		try {
-			return Optional.of(HardeningRamp.plan(this.site.point(), this.site.zone(), first, days,
-					start(planting.raised()), goal(planting, species), RampLimits.forNights(lowest.celsius())));
+			return Optional.of(HardeningRamp.plan(site().point(), site().zone(), first, days, start(planting.raised()),
+					goal(planting, species), RampLimits.forNights(lowest.celsius())));
 		}
 		catch (BadInput ex) {
 			// No day of the season has light, or the clock doesn't fit the place.
@@ -84,15 +97,15 @@ public record PlantLight(Site site) {
 			return switch (light.way()) {
 				// Who lost a tree stands in the open now, whatever the site was before.
 				case CLOTH -> EmergencyShade
-					.plan(this.site.point(), first, days, liked(species.habits().light()), SiteLight.FULL_SUN)
+					.plan(site().point(), first, days, liked(species.habits().light()), SiteLight.FULL_SUN)
 					.stream()
 					.map(EmergencyShade.Day::amount)
 					.toList();
-				case IN -> MovingHouseplants
-					.in(this.site.point(), first, days, goal(planting, species), start(planting.raised()))
-					.stream()
-					.map(MovingHouseplants.DayIn::amount)
-					.toList();
+				case IN ->
+					MovingHouseplants.in(site().point(), first, days, goal(planting, species), start(planting.raised()))
+						.stream()
+						.map(MovingHouseplants.DayIn::amount)
+						.toList();
 				case OUT -> List.of();
 			};
 		}
@@ -105,7 +118,7 @@ public record PlantLight(Site site) {
 		if (raised == null) {
 			return new StartingLight.Unknown();
 		}
-		boolean north = this.site.point().hemisphere() == Hemisphere.NORTH;
+		boolean north = site().point().hemisphere() == Hemisphere.NORTH;
 		return switch (raised.in()) {
 			case MIDDAY_WINDOW -> new StartingLight.Windowsill(north ? Aspect.SOUTH : Aspect.NORTH);
 			case SUNLESS_WINDOW -> new StartingLight.Windowsill(north ? Aspect.NORTH : Aspect.SOUTH);
@@ -122,7 +135,7 @@ public record PlantLight(Site site) {
 	 * like.
 	 */
 	private SiteLight goal(Planting planting, Species species) {
-		SiteLight here = switch (this.site.sun()) {
+		SiteLight here = switch (this.ground.around(planting).sun()) {
 			case FULL_SUN -> SiteLight.FULL_SUN;
 			case PART_SHADE -> SiteLight.PART_SHADE;
 			case SHADE -> SiteLight.SHADE;

@@ -24,14 +24,17 @@ import org.leafward.climate.core.water.TextureClass;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
+import org.leafward.register.BedId;
 import org.leafward.register.KeptSoilTest;
 import org.leafward.register.Planting;
+import org.leafward.register.PlantingId;
 import org.leafward.register.SoilFigures;
 import org.leafward.register.SoilTexture;
 
 /**
  * The soil of a site's beds by their latest test: one of the bed itself or of the whole
- * site, whichever is later; on the same day that of the bed.
+ * site, whichever is later; on the same day that of the bed. A sample from one planting
+ * of a bed stands for the others in it, as they share its soil.
  */
 public final class PlantSoil {
 
@@ -42,6 +45,8 @@ public final class PlantSoil {
 
 	private final List<KeptSoilTest> tests;
 
+	private final Map<PlantingId, BedId> beds;
+
 	private final Map<Tested, TestedSoil> known = new HashMap<>();
 
 	/**
@@ -50,8 +55,26 @@ public final class PlantSoil {
 	 * @param tests its latest soil tests, one of the whole site and of each bed at most
 	 */
 	public PlantSoil(SoilTexture soil, List<KeptSoilTest> tests) {
+		this(soil, tests, List.of());
+	}
+
+	/**
+	 * The same for a site with beds.
+	 * @param soil its texture
+	 * @param tests its latest soil tests
+	 * @param plantings its plantings, which tell who shares a bed
+	 */
+	public PlantSoil(SoilTexture soil, List<KeptSoilTest> tests, List<Planting> plantings) {
 		this.soil = soil;
 		this.tests = List.copyOf(tests);
+		Map<PlantingId, BedId> beds = new HashMap<>();
+		for (Planting planting : tests.isEmpty() ? List.<Planting>of() : plantings) {
+			BedId bed = planting.bed();
+			if (bed != null) {
+				beds.put(planting.id(), bed);
+			}
+		}
+		this.beds = beds;
 	}
 
 	/** A test and the bed it counts for; beds of the same size share an answer. */
@@ -69,9 +92,21 @@ public final class PlantSoil {
 			return Optional.empty();
 		}
 		return this.tests.stream()
-			.filter((test) -> test.planting() == null || test.planting().equals(planting.id()))
-			.max(Comparator.comparing(KeptSoilTest::day).thenComparing((test) -> test.planting() != null))
+			.filter((test) -> near(test, planting) >= 0)
+			.max(Comparator.comparing(KeptSoilTest::day).thenComparing((test) -> near(test, planting)))
 			.map((test) -> this.known.computeIfAbsent(new Tested(test, planting.size().squareMetres()), this::answer));
+	}
+
+	/**
+	 * How near a sample was taken: 2 here, 1 in the same bed, 0 somewhere; -1 elsewhere.
+	 */
+	private int near(KeptSoilTest test, Planting planting) {
+		PlantingId from = test.planting();
+		if (from == null) {
+			return 0;
+		}
+		BedId bed = planting.bed();
+		return from.equals(planting.id()) ? 2 : (bed != null && bed.equals(this.beds.get(from))) ? 1 : -1;
 	}
 
 	private TestedSoil answer(Tested tested) {

@@ -26,9 +26,8 @@ import org.leafward.measure.DayWindow;
 import org.leafward.measure.Explanation;
 import org.leafward.plants.Species;
 import org.leafward.register.Planting;
-import org.leafward.register.PlantingId;
 import org.leafward.register.PlantingSize;
-import org.leafward.register.Site;
+import org.leafward.register.SiteBeds;
 import org.leafward.register.WateredDepths;
 
 /**
@@ -52,11 +51,11 @@ public final class PlantWater {
 	/** From so many weeks on the water of a young tree stays the same. */
 	private static final long GROWN_UP = 12;
 
-	private final Site site;
+	private final SiteBeds ground;
 
 	private final LocalDate today;
 
-	private final Ground ground;
+	private final Ground soil;
 
 	private final WateredDepths waterings;
 
@@ -70,18 +69,18 @@ public final class PlantWater {
 
 	/**
 	 * Prepares a site; nothing is looked up before a rule asks.
-	 * @param site the site
+	 * @param ground the site and its beds
 	 * @param today the day there
 	 * @param waterings what its ground got
 	 * @param balance the water of the last days in a bed of such plants that got so much,
 	 * mm by day
 	 * @param limit what the county allows; null for no limit
 	 */
-	public PlantWater(Site site, LocalDate today, WateredDepths waterings,
+	public PlantWater(SiteBeds ground, LocalDate today, WateredDepths waterings,
 			BiFunction<Roots, Map<LocalDate, Double>, Optional<WaterView>> balance, @Nullable WateringLimit limit) {
-		this.site = site;
+		this.ground = ground;
 		this.today = today;
-		this.ground = Ground.of(site.soil().words());
+		this.soil = Ground.of(ground.site().soil().words());
 		this.waterings = waterings;
 		this.balance = balance;
 		this.limit = limit;
@@ -103,13 +102,14 @@ public final class PlantWater {
 		long weeks = (computes == Computes.YOUNG_TREE)
 				? Math.max(0, ChronoUnit.WEEKS.between(planting.plantedOn(), window.from())) : 0;
 		Asked asked = new Asked(computes, planting.size(), bed(planting, species), planting.count(), soon(window),
-				Math.min(weeks, GROWN_UP));
+				this.ground.around(planting).litresPerMinute(), Math.min(weeks, GROWN_UP));
 		Optional<Amount> amount = this.amounts.computeIfAbsent(asked, this::work);
 		return (computes == Computes.FLUSH_POT) ? amount : amount.map((one) -> limited(one, window));
 	}
 
 	/** What an amount goes by; the turns of a task, and plantings alike, share one. */
-	private record Asked(Computes computes, PlantingSize size, WateredBed bed, int count, boolean soon, long weeks) {
+	private record Asked(Computes computes, PlantingSize size, WateredBed bed, int count, boolean soon,
+			@Nullable Double flow, long weeks) {
 
 		Roots roots() {
 			return this.bed.roots;
@@ -120,14 +120,13 @@ public final class PlantWater {
 	/**
 	 * Beds with the same water in them.
 	 *
-	 * @param own the planting, when its bed was watered by itself
+	 * @param given what they got, mm by day
 	 */
-	private record WateredBed(Roots roots, @Nullable PlantingId own) {
+	private record WateredBed(Roots roots, Map<LocalDate, Double> given) {
 	}
 
 	private WateredBed bed(Planting planting, Species species) {
-		return new WateredBed(Roots.of(species),
-				this.waterings.beds().containsKey(planting.id()) ? planting.id() : null);
+		return new WateredBed(Roots.of(species), this.waterings.of(planting.id()));
 	}
 
 	private Optional<Amount> work(Asked asked) {
@@ -136,15 +135,13 @@ public final class PlantWater {
 			case REFILL -> Optional.of(refill(asked));
 			case YOUNG_TREE -> young(asked);
 			case TREE -> Optional.ofNullable(size.calliperMillimetres())
-				.map((trunk) -> TreeWatering.grown(trunk, dryDays(asked), this.ground, asked.count(), flow()).amount());
+				.map((trunk) -> TreeWatering.grown(trunk, dryDays(asked), this.soil, asked.count(), asked.flow())
+					.amount());
 			case POT -> Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.usual(pot).amount());
 			case FLUSH_POT -> Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.flush(pot).amount());
-			case LEACHING ->
-				Optional.of(
-						Leaching
-							.half(SaltedBed.ofSoil(size.squareMetres(), asked.roots().depthMetres(),
-									this.ground.words(), SaltedBed.Cause.DE_ICING))
-							.amount());
+			case LEACHING -> Optional.of(Leaching.half(SaltedBed.ofSoil(size.squareMetres(),
+					asked.roots().depthMetres(), this.soil.words(), SaltedBed.Cause.DE_ICING))
+				.amount());
 			case COVER, GYPSUM, TESTED_LEACHING -> Optional.empty();
 		};
 	}
@@ -153,17 +150,14 @@ public final class PlantWater {
 		PlantingSize size = asked.size();
 		if (size.calliperMillimetres() != null) {
 			return Optional
-				.of(TreeWatering.young(size.calliperMillimetres(), asked.weeks(), asked.count(), flow()).amount());
+				.of(TreeWatering.young(size.calliperMillimetres(), asked.weeks(), asked.count(), asked.flow())
+					.amount());
 		}
-		return Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.youngShrub(pot, flow()).amount());
-	}
-
-	private @Nullable Double flow() {
-		return this.site.litresPerMinute();
+		return Optional.ofNullable(size.potLitres()).map((pot) -> PotWatering.youngShrub(pot, asked.flow()).amount());
 	}
 
 	private Amount refill(Asked asked) {
-		Bed bed = new Bed(this.ground, asked.roots().depthMetres(), asked.size().squareMetres(), flow());
+		Bed bed = new Bed(this.soil, asked.roots().depthMetres(), asked.size().squareMetres(), asked.flow());
 		WaterView.Day last = asked.soon() ? last(asked) : null;
 		if (last == null) {
 			return BedWatering.usual(bed).amount();
@@ -193,9 +187,7 @@ public final class PlantWater {
 	private Optional<WaterView> balance(Asked asked) {
 		WateredBed bed = asked.bed();
 		return this.balances.computeIfAbsent(bed,
-				(one) -> this.balance
-					.apply(bed.roots(), (bed.own() != null) ? this.waterings.of(bed.own()) : this.waterings.whole())
-					.filter((water) -> !water.days().isEmpty()));
+				(one) -> this.balance.apply(bed.roots(), bed.given()).filter((water) -> !water.days().isEmpty()));
 	}
 
 	private Amount limited(Amount amount, DayWindow window) {

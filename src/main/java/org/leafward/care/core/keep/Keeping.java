@@ -115,7 +115,7 @@ public record Keeping(PlantingFigures figures, @Nullable Double litresPerMinute,
 			Double hose = this.given.litresPerMinute();
 			// Refuses what no site has.
 			new SiteSetting(this.site.place(), this.site.region(), this.site.features(), hose);
-			set("The hose of the whole site gives", hose, this.site.litresPerMinute(),
+			set("The hose here gives", hose, this.site.litresPerMinute(),
 					(flow) -> Quantity.litres(flow) + " a minute");
 			NewSoilTest test = soilTest();
 			remark();

@@ -8,6 +8,7 @@ import java.util.List;
 import org.leafward.register.KeptSoilTest;
 import org.leafward.register.Planting;
 import org.leafward.register.Site;
+import org.leafward.register.SiteBeds;
 import org.leafward.register.WateredDepths;
 
 /**
@@ -20,7 +21,7 @@ public final class InputFingerprint {
 	 * Raise it when a change of the program makes another plan of the same inputs, so
 	 * that sites don't wait for their next day to follow.
 	 */
-	private static final int PLANNER = 4;
+	private static final int PLANNER = 5;
 
 	private final MessageDigest digest = Wording.sha256();
 
@@ -29,7 +30,7 @@ public final class InputFingerprint {
 
 	/**
 	 * The fingerprint.
-	 * @param site the site
+	 * @param ground the site and its beds, in a fixed order
 	 * @param plantings its plantings, in a fixed order
 	 * @param observed what people logged there
 	 * @param waterings mm by day, those that the plan looks at
@@ -39,9 +40,10 @@ public final class InputFingerprint {
 	 * @param today the day there
 	 * @return 32 octets (SHA-256), the same on every machine
 	 */
-	public static byte[] of(Site site, List<Planting> plantings, Observed observed, WateredDepths waterings,
+	public static byte[] of(SiteBeds ground, List<Planting> plantings, Observed observed, WateredDepths waterings,
 			List<KeptSoilTest> soilTests, String weather, String knowledge, LocalDate today) {
 		InputFingerprint all = new InputFingerprint();
+		Site site = ground.site();
 		all.put(PLANNER);
 		all.put(today);
 		all.put(knowledge);
@@ -55,6 +57,7 @@ public final class InputFingerprint {
 		all.put(List.of(site.point(), site.soil(), site.sun(), site.wind(), site.microclimate()));
 		all.put(site.features().stream().sorted().toList());
 		all.put(String.valueOf(site.litresPerMinute()));
+		all.put(ground.beds());
 		for (Planting planting : plantings) {
 			all.put(planting.label());
 			all.put(planting);

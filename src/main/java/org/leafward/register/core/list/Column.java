@@ -23,8 +23,9 @@ enum Column {
 	LABEL("label", "note", "notes", "what you call it", "called", "comment", "comments", "remark", "remarks",
 			"description", "etiqueta", "nota", "notas", "comentario", "comentarios", "descripcion", "como se llama"),
 
-	LOCATION("where", "location", "place", "bed", "position", "donde", "lugar", "ubicacion", "sitio", "zona", "arriate",
-			"cama"),
+	LOCATION("where", "location", "place", "position", "donde", "lugar", "ubicacion", "sitio", "zona"),
+
+	BED("bed", "beds", "garden bed", "bed name", "arriate", "arriates", "bancal", "cama", "cantero"),
 
 	PLANTED("planted", "planted on", "date", "date planted", "planting date", "year", "year planted", "when",
 			"planted in", "plantado", "plantada", "plantado el", "plantacion", "fecha", "fecha de plantacion", "ano",

@@ -40,6 +40,8 @@ final class Draft {
 
 	private String area = "";
 
+	private String bed = "";
+
 	private @Nullable Placement placement;
 
 	Draft(CsvText.Row row) {
@@ -100,6 +102,17 @@ final class Draft {
 
 	void area(String cell) {
 		this.area = cell;
+	}
+
+	/** Some write "pot" below a bed. */
+	void bed(String cell) {
+		Optional<Placement> read = Roots.read(cell);
+		if (read.isPresent() && this.placement == null) {
+			roots(cell, read);
+		}
+		else {
+			this.bed = cell;
+		}
 	}
 
 	void label(String cell) {
@@ -199,7 +212,7 @@ final class Draft {
 			called = called + ", " + variety;
 		}
 		return new ListLine(this.row.line(), this.row.written(), this.name, this.count, called, this.planted,
-				this.placement, this.area, this.remarks);
+				this.placement, this.area, this.bed, this.remarks);
 	}
 
 	/** What stands beside the name in one cell: 12 boxwood in pots, 2019. */

@@ -15,10 +15,28 @@ import org.leafward.register.Placement;
  * @param planted when it was planted; empty when it isn't told
  * @param placement where its roots are; null when it isn't told
  * @param area area of the bed with its unit; empty when it isn't told
+ * @param bed name of the bed in which it stands; empty when it isn't told
  * @param remarks sentences about what was read otherwise than it was written
  */
 public record ListLine(int number, String written, String name, String count, String label, String planted,
-		@Nullable Placement placement, String area, List<String> remarks) {
+		@Nullable Placement placement, String area, String bed, List<String> remarks) {
+
+	/**
+	 * A line that tells no bed.
+	 * @param number of its line in the list
+	 * @param written the whole line
+	 * @param name name of the plant
+	 * @param count number of plants
+	 * @param label what its people call it
+	 * @param planted when it was planted
+	 * @param placement where its roots are; null when it isn't told
+	 * @param area area of the bed with its unit
+	 * @param remarks sentences about what was read otherwise
+	 */
+	public ListLine(int number, String written, String name, String count, String label, String planted,
+			@Nullable Placement placement, String area, List<String> remarks) {
+		this(number, written, name, count, label, planted, placement, area, "", remarks);
+	}
 
 	public ListLine {
 		remarks = List.copyOf(remarks);

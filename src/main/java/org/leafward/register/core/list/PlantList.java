@@ -137,6 +137,7 @@ public record PlantList(List<ListLine> lines, boolean header, List<String> unuse
 				case VARIETY -> variety = cell;
 				case COUNT -> draft.count(Quantity.alone(cell).orElse(cell));
 				case LABEL -> draft.label(cell);
+				case BED -> draft.bed(cell);
 				case LOCATION -> draft.rootsOrLabel(cell);
 				case PLANTED -> draft.planted(cell);
 				case PLACEMENT -> draft.roots(cell, Roots.read(cell));

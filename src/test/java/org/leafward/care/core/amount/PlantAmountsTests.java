@@ -36,6 +36,7 @@ import org.leafward.register.PlantingSize;
 import org.leafward.register.Raised;
 import org.leafward.register.RaisedIn;
 import org.leafward.register.Site;
+import org.leafward.register.SiteBeds;
 import org.leafward.register.SiteId;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
@@ -78,7 +79,7 @@ class PlantAmountsTests {
 	}
 
 	private static String water(Computes computes, PlantingSize size, DayWindow window, double depletion) {
-		return new PlantWater(site(42, Sun.FULL_SUN, 10.0), TODAY, WateredDepths.NONE,
+		return new PlantWater(SiteBeds.none(site(42, Sun.FULL_SUN, 10.0)), TODAY, WateredDepths.NONE,
 				(roots, given) -> Optional.of(view(depletion)), null)
 			.amount(computes, planting("oak", null, size, null), window)
 			.map(Amount::words)
@@ -120,7 +121,7 @@ class PlantAmountsTests {
 		Subject other = planting("oak", null, new PlantingSize(10.0, null, null), null);
 		WateredDepths depths = new WateredDepths(Map.of(TODAY.minusDays(2), 5.0),
 				Map.of(new PlantingId(watered.id()), Map.of(TODAY.minusDays(2), 20.0)));
-		PlantWater water = new PlantWater(site(42, Sun.FULL_SUN, null), TODAY, depths,
+		PlantWater water = new PlantWater(SiteBeds.none(site(42, Sun.FULL_SUN, null)), TODAY, depths,
 				(roots, given) -> Optional.of(view(40 - given.get(TODAY.minusDays(2)))), null);
 		assertThat(water.amount(Computes.REFILL, watered, NOW).orElseThrow().words()).startsWith("About 150 litres");
 		assertThat(water.amount(Computes.REFILL, other, NOW).orElseThrow().words()).startsWith("About 350 litres");

@@ -22,6 +22,7 @@ import org.leafward.register.Placement;
 import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Site;
+import org.leafward.register.SiteBeds;
 import org.leafward.register.SiteFeature;
 import org.leafward.register.SiteId;
 import org.leafward.register.SoilDrainage;
@@ -75,14 +76,14 @@ class InputFingerprintTests {
 		all.add(of(site, one, "", WATER, "weather", "rules 2", DAY));
 		all.add(of(site, one, "", WATER, "weather", "rules", DAY.plusDays(1)));
 		all.add(HexFormat.of()
-			.formatHex(InputFingerprint.of(site, one, new Logged(""),
+			.formatHex(InputFingerprint.of(SiteBeds.none(site), one, new Logged(""),
 					new WateredDepths(WATER, Map.of(one.get(0).id(), WATER)), List.of(), "weather", "rules", DAY)));
 		SoilFigures figures = new SoilFigures(8.9, 2, SoilExtract.SATURATED_PASTE, 20.0, null, 15.0);
 		KeptSoilTest test = new KeptSoilTest(new SoilTestId(new UUID(4, 4)), SITE, null, DAY, figures, 15,
 				SoilDrainage.GOOD, "", null, Instant.EPOCH);
 		all.add(HexFormat.of()
-			.formatHex(InputFingerprint.of(site, one, new Logged(""), new WateredDepths(WATER, Map.of()), List.of(test),
-					"weather", "rules", DAY)));
+			.formatHex(InputFingerprint.of(SiteBeds.none(site), one, new Logged(""), new WateredDepths(WATER, Map.of()),
+					List.of(test), "weather", "rules", DAY)));
 		assertThat(all).hasSize(18);
 	}
 
@@ -111,8 +112,8 @@ class InputFingerprintTests {
 	private static String of(Site site, List<Planting> plantings, String log, Map<LocalDate, Double> waterings,
 			String weather, String knowledge, LocalDate today) {
 		return HexFormat.of()
-			.formatHex(InputFingerprint.of(site, plantings, new Logged(log), new WateredDepths(waterings, Map.of()),
-					List.of(), weather, knowledge, today));
+			.formatHex(InputFingerprint.of(SiteBeds.none(site), plantings, new Logged(log),
+					new WateredDepths(waterings, Map.of()), List.of(), weather, knowledge, today));
 	}
 
 	private static Site site(GeoPoint point, SoilTexture soil, Microclimate microclimate, String region,

@@ -1,0 +1,281 @@
+package org.leafward;
+
+import jakarta.servlet.http.Cookie;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
+import org.leafward.climate.Microclimate;
+import org.leafward.plants.SpeciesId;
+import org.leafward.register.Beds;
+import org.leafward.register.NewBed;
+import org.leafward.register.NewPlanting;
+import org.leafward.register.NewSite;
+import org.leafward.register.Placement;
+import org.leafward.register.Planting;
+import org.leafward.register.Register;
+import org.leafward.register.Site;
+import org.leafward.support.TestDatabase;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.mock.web.MockHttpServletResponse;
+import org.springframework.test.context.ActiveProfiles;
+import org.springframework.test.context.ContextConfiguration;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+
+/**
+ * Every form of a gardener with one field at a time that can't be right. Nothing of it is
+ * an error of ours; what is refused is named, with its place and how to mend it; and what
+ * is refused is not kept.
+ */
+@SpringBootTest(properties = { "leafward.base-url=", "leafward.rate-limits=false" })
+@ActiveProfiles("demo")
+@AutoConfigureMockMvc
+@ContextConfiguration(initializers = TestDatabase.class)
+class HostileFormsTests {
+
+	private static final String LONG = "x".repeat(10_000);
+
+	/** In no field of any form can one of these be right. */
+	private static final List<String> NEVER = List.of(LONG, "bell\u0007 and \u0000 nothing", "\u202e\u0001");
+
+	/** In a field for a number, a date, an identifier or a choice neither. */
+	private static final List<String> NO_FIGURE = List.of("-1", "NaN", "Infinity", "1e309", "-0.0000001", "1,2,3",
+			"0x1F", "12 parsecs", "1700-02-30", "9999-12-31", "+999999999-01-01", "0001-01-01", "not-a-uuid",
+			"00000000-0000-0000-0000-000000000000", "true' or 1=1", "<b>", "\ud83d\udca7", "٣");
+
+	@Autowired
+	private MockMvc web;
+
+	@Autowired
+	private Register register;
+
+	@Autowired
+	private Beds beds;
+
+	@Autowired
+	private JdbcClient database;
+
+	@Autowired
+	private Clock clock;
+
+	private final List<String> wrong = new ArrayList<>();
+
+	private Cookie session = new Cookie("SESSION", "");
+
+	private int asked;
+
+	/**
+	 * A form.
+	 *
+	 * @param address where it is sent
+	 * @param right fields that are right together
+	 * @param texts those of them that take any line of text
+	 * @param idle those that are not looked at when the others are as they are
+	 */
+	private record Form(String address, Map<String, String> right, Set<String> texts, Set<String> idle) {
+	}
+
+	@Test
+	void noFormOfAGardenerBreaksOrKeepsWhatCanNotBe() throws Exception {
+		Site like = this.register.sites(0, 1).get(0);
+		Site site = this.register.addSite(like.owner(), new NewSite("Ground for forms", like.county(), like.point(),
+				like.zone(), like.soil(), like.sun(), like.wind(), Microclimate.NONE, "", Set.of()));
+		Planting planting = this.register
+			.addPlantings(site.id(), List.of(new NewPlanting(new SpeciesId("buxus-sempervirens"), "hedge", 3,
+					LocalDate.of(2020, 5, 1), Placement.GROUND, false, false)))
+			.get(0);
+		UUID bed = this.beds.add(site.id(), NewBed.named("first")).id().value();
+		this.session = this.web.perform(post("/people/" + like.owner().value()).with(csrf()))
+			.andReturn()
+			.getResponse()
+			.getCookie("SESSION");
+		assertThat(this.session).isNotNull();
+		for (Form form : forms(site, planting, bed)) {
+			// The rest of the form is right, or nothing would be learned from the others.
+			String before = kept(site);
+			int right = send(form, form.right()).getStatus();
+			assertThat(right).as(form.address()).isIn(200, 302);
+			if (right == 302 && !form.right().containsKey("go")) {
+				before = kept(site);
+			}
+			for (String field : form.right().keySet()) {
+				if (!field.equals("go")) {
+					breakOff(site, form, field);
+				}
+			}
+		}
+		assertThat(this.wrong).isEmpty();
+		assertThat(this.asked).isGreaterThan(500);
+	}
+
+	private void breakOff(Site site, Form form, String field) throws Exception {
+		List<String> values = new ArrayList<>(NEVER);
+		if (!form.texts().contains(field)) {
+			values.addAll(NO_FIGURE);
+		}
+		String before = kept(site);
+		for (String value : values) {
+			Map<String, String> fields = new LinkedHashMap<>(form.right());
+			fields.put(field, value);
+			MockHttpServletResponse answer = send(form, fields);
+			String what = "%s %s=%s -> %d".formatted(form.address().replaceAll("[0-9a-f-]{36}", "*"), field,
+					(value.length() > 40) ? "(long)" : value, answer.getStatus());
+			if (answer.getStatus() >= 500) {
+				this.wrong.add(what);
+			}
+			else if (answer.getStatus() < 400) {
+				if (!form.idle().contains(field) && !accepted(field, value)) {
+					this.wrong.add(what + " accepted");
+				}
+				before = kept(site);
+			}
+			else {
+				Document page = Jsoup.parse(answer.getContentAsString());
+				boolean named = !page.select(".problem li, .wrong-text, main p").isEmpty() && page.text().length() > 40;
+				if (!named) {
+					this.wrong.add(what + " says nothing");
+				}
+				String now = kept(site);
+				if (!now.equals(before)) {
+					this.wrong.add(what + " kept: " + now + " instead of " + before);
+				}
+				before = now;
+			}
+		}
+		// Nothing at all may be right or wrong, but never an error of ours.
+		Map<String, String> without = new LinkedHashMap<>(form.right());
+		without.remove(field);
+		for (Map<String, String> fields : List.of(without, with(form.right(), field, ""))) {
+			int status = send(form, fields).getStatus();
+			if (status >= 500) {
+				this.wrong.add("%s without %s -> %d".formatted(form.address(), field, status));
+			}
+		}
+	}
+
+	/** What looks strange and is right all the same. */
+	private static boolean accepted(String field, String value) {
+		return switch (field) {
+			// Degrees may be below zero, and a site may lie on the date line.
+			case "latitude", "longitude", "elevationMetres", "measuredOffsetCelsius" ->
+				List.of("-1", "-0.0000001").contains(value);
+			default -> false;
+		};
+	}
+
+	private static Map<String, String> with(Map<String, String> right, String field, String value) {
+		Map<String, String> fields = new LinkedHashMap<>(right);
+		fields.put(field, value);
+		return fields;
+	}
+
+	private MockHttpServletResponse send(Form form, Map<String, String> fields) throws Exception {
+		this.asked++;
+		MockHttpServletRequestBuilder request = post(form.address()).with(csrf()).cookie(this.session);
+		fields.forEach(request::param);
+		try {
+			return this.web.perform(request).andReturn().getResponse();
+		}
+		catch (jakarta.servlet.ServletException ex) {
+			// What MockMvc throws, a server answers with 500.
+			MockHttpServletResponse broken = new MockHttpServletResponse();
+			broken.setStatus(500);
+			return broken;
+		}
+	}
+
+	/** Counts of all that the forms can add, and what the site itself is like. */
+	private String kept(Site site) {
+		List<String> all = new ArrayList<>();
+		for (String table : List.of("register.planting", "register.bed", "register.watering", "register.soil_test",
+				"care.log", "care.observation")) {
+			all.add(this.database
+				.sql("select count(*) || ' ' || coalesce(md5(string_agg(t::text, ',' order by t::text)), '') " + "from "
+						+ table + " t where site = ?")
+				.param(site.id().value())
+				.query(String.class)
+				.single());
+		}
+		all.add(this.database.sql("select md5(s::text) from register.site s where id = ?")
+			.param(site.id().value())
+			.query(String.class)
+			.single());
+		all.add(this.database.sql("select count(*)::text from register.site").query(String.class).single());
+		return String.join(" ", all);
+	}
+
+	private List<Form> forms(Site site, Planting planting, UUID bed) {
+		String at = "/sites/" + site.id();
+		String day = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC).minusDays(3).toString();
+		List<Form> forms = new ArrayList<>();
+		forms.add(new Form(at + "/plantings/new",
+				map("species", "buxus-sempervirens", "label", "box", "count", "2", "plantedOn", "2020-05-01",
+						"placement", "ground", "area", "2", "calliper", "20", "pot", "5", "raisedIn", "lamps",
+						"lampMicromoles", "100", "lampHours", "12", "bed", bed.toString()),
+				Set.of("label", "species"), Set.of()));
+		forms.add(new Form("/plantings/" + planting.id() + "/size", map("area", "2", "calliper", "20", "pot", "5",
+				"raisedIn", "lamps", "lampMicromoles", "100", "lampHours", "12"), Set.of(), Set.of()));
+		forms.add(new Form(at + "/waterings",
+				map("planting", planting.id().toString(), "day", day, "amount", "1", "unit", "litres", "area", "20",
+						"note", "can", "rootDepthMetres", "0.45", "plantFactor", "0.7"),
+				Set.of("note"), Set.of("rootDepthMetres", "plantFactor")));
+		forms.add(new Form(at + "/soil-tests",
+				map("planting", planting.id().toString(), "day", day, "ph", "7", "ec", "1", "extract",
+						"saturated-paste", "sar", "2", "cec", "12", "depth", "15", "drainage", "good", "note",
+						"laboratory"),
+				Set.of("note"), Set.of()));
+		forms.add(new Form(at + "/beds/new",
+				map("name", "bed " + this.asked, "sun", "shade", "wind", "sheltered", "flow", "4"), Set.of("name"),
+				Set.of()));
+		forms.add(new Form("/beds/" + bed, map("name", "first", "sun", "shade", "wind", "sheltered", "flow", "4"),
+				Set.of("name"), Set.of()));
+		forms.add(new Form(at + "/place",
+				map("latitude", "" + site.point().latitude(), "longitude", "" + site.point().longitude(),
+						"elevationMetres", "200", "lie", "flat", "measuredOffsetCelsius", "1", "region", "", "flow",
+						"12", "county", site.county(), "zone", site.zone().getId(), "soil", "loam"),
+				Set.of("county"), Set.of()));
+		forms.add(new Form("/sites/new",
+				map("name", "Another", "county", site.county(), "latitude", "" + site.point().latitude(), "longitude",
+						"" + site.point().longitude(), "elevationMetres", "200", "zone", site.zone().getId(), "soil",
+						"loam", "sun", "shade", "wind", "exposed", "lie", "flat", "measuredOffsetCelsius", "1",
+						"region", "", "flow", "12"),
+				Set.of("name", "county"), Set.of()));
+		forms.add(new Form(at + "/log", map("planting", planting.id().toString(), "work", "mulch", "day", day, "amount",
+				"2", "unit", "litres", "area", "3", "note", "done"), Set.of("note"), Set.of("area")));
+		forms.add(new Form(at + "/observations",
+				map("what", "phase:bloom-end", "planting", planting.id().toString(), "day", day), Set.of(), Set.of()));
+		forms.add(new Form(at + "/thermometer", map("go", "compare", "readings", day + " 2.5", "unit", "C"), Set.of(),
+				Set.of("unit")));
+		forms.add(new Form(at + "/plantings/several",
+				map("go", "look", "text", "12 common boxwood, hedge, 2019-05-01", "usual", "2020", "order", "day-first",
+						"count-1", "3", "label-1", "box", "planted-1", "2019", "placement-1", "ground", "area-1", "2"),
+				Set.of("text", "label-1"),
+				Set.of("text", "usual", "order", "count-1", "label-1", "planted-1", "placement-1", "area-1")));
+		return forms;
+	}
+
+	private static Map<String, String> map(String... pairs) {
+		Map<String, String> map = new LinkedHashMap<>();
+		for (int i = 0; i < pairs.length; i += 2) {
+			map.put(pairs[i], pairs[i + 1]);
+		}
+		return map;
+	}
+
+}
