@@ -203,7 +203,12 @@ class PersonalDataTests {
 			.containsKeys("accounts.person", "accounts.role", "accounts.audit", "accounts.session",
 					"accounts.one_time_link", "register.site", "register.planting", "register.watering",
 					"register.soil_test", "care.task", "care.log", "care.kept_calculation", "care.site_plan",
-					"feeds.feed", "reminders.reminder", "reminders.message", "reminders.wishes", "reminders.wish", "reminders.stopped", "reminders.webhook", "reminders.webhook_trial", "reminders.suppressed", "reminders.push_subscription", "workdays.member", "workdays.sign_up", "workdays.group_site", "workdays.stop", "workdays.invitation", "workdays.asked", "workdays.message", "workdays.workday_task", "workdays.mark", "advisories.proposal_county", "advisories.threshold_change", "register.site_plants", "lookalikes.plant_case", "lookalikes.note");
+					"feeds.feed", "reminders.reminder", "reminders.message", "reminders.wishes", "reminders.wish",
+					"reminders.stopped", "reminders.webhook", "reminders.webhook_trial", "reminders.suppressed",
+					"reminders.push_subscription", "workdays.member", "workdays.sign_up", "workdays.group_site",
+					"workdays.stop", "workdays.invitation", "workdays.asked", "workdays.message",
+					"workdays.workday_task", "workdays.mark", "advisories.proposal_county",
+					"advisories.threshold_change", "register.site_plants", "lookalikes.plant_case", "lookalikes.note");
 		Map<String, Long> before = rowsWith(others);
 		this.records.forget(gone);
 		this.replanning.tidy();

@@ -66,7 +66,9 @@ class DemoSeed implements ApplicationRunner {
 
 	private final DemoCases cases;
 
-	DemoSeed(People people, Roles roles, DemoWeather weather, Register register, Waterings waterings, SoilTests soilTests, Replanning replanning, DemoCare care, DemoPublication publication, ModelGardens gardens, DemoGroup group, DemoAdvisories advisories, DemoCases cases, Beds beds) {
+	DemoSeed(People people, Roles roles, DemoWeather weather, Register register, Waterings waterings,
+			SoilTests soilTests, Replanning replanning, DemoCare care, DemoPublication publication,
+			ModelGardens gardens, DemoGroup group, DemoAdvisories advisories, DemoCases cases, Beds beds) {
 		this.people = people;
 		this.roles = roles;
 		this.weather = weather;

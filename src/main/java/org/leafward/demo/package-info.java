@@ -3,7 +3,8 @@
  */
 @ApplicationModule(displayName = "Demo",
 		allowedDependencies = { "accounts", "climate", "plants", "register", "care", "care :: workshop", "reminders",
-				"feeds", "counties", "workdays", "measure", "pages", "advisories", "advisories :: desk", "advisories :: chain", "lookalikes", "lookalikes :: core" })
+				"feeds", "counties", "workdays", "measure", "pages", "advisories", "advisories :: desk",
+				"advisories :: chain", "lookalikes", "lookalikes :: core" })
 @NullMarked
 package org.leafward.demo;
 

@@ -29,7 +29,10 @@ public class Feeds {
 	/** 192 bits: beyond guessing, and 32 characters with nothing to pad. */
 	private static final int TOKEN_OCTETS = 24;
 
-	/** Living feeds of one site, bed, group or person for one owner; a bound against scripts. */
+	/**
+	 * Living feeds of one site, bed, group or person for one owner; a bound against
+	 * scripts.
+	 */
 	private static final int MOST_FEEDS = 50;
 
 	private final FeedTable table;

@@ -53,7 +53,8 @@ class OwnFeeds implements PersonalData {
 	public Map<String, byte[]> files(PersonId person) {
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC);
 		Instant now = this.clock.instant();
-		Claimed whole = Claimed.of(new FeedId(person.value()), FeedKind.PERSON, person.value(), person, FeedOptions.USUAL, now);
+		Claimed whole = Claimed.of(new FeedId(person.value()), FeedKind.PERSON, person.value(), person,
+				FeedOptions.USUAL, now);
 		return Map.of("calendar.ics", this.builder.build(whole, today, Before.nothing(now)).octets());
 	}
 

@@ -3,7 +3,8 @@
  * builds a calendar per request.
  */
 @ApplicationModule(displayName = "Feeds",
-		allowedDependencies = { "advisories", "workdays", "care", "register", "accounts", "calendars", "language", "measure", "pages" })
+		allowedDependencies = { "advisories", "workdays", "care", "register", "accounts", "calendars", "language",
+				"measure", "pages" })
 @NullMarked
 package org.leafward.feeds;
 

@@ -31,7 +31,8 @@ class PlainTextTests {
 		for (int point = 0; point <= 0x2FFFF; point++) {
 			String clean = PlainText.clean("a" + Character.toString(point) + "e");
 			assertThat(Normalizer.isNormalized(clean, Normalizer.Form.NFC)).as("U+%04X", point).isTrue();
-			assertThat(clean.chars().anyMatch((unit) -> unit != '\n' && Character.isISOControl(unit))).as("U+%04X", point)
+			assertThat(clean.chars().anyMatch((unit) -> unit != '\n' && Character.isISOControl(unit)))
+				.as("U+%04X", point)
 				.isFalse();
 			assertThat(clean).as("U+%04X", point).doesNotContain("\u2028", "\u2029", "\uFEFF");
 		}

@@ -72,9 +72,11 @@ class GoldenFeedsTests {
 			"kitchen-garden en-us-short-alarm.ics", "kitchen-garden en-us-short-alarm.todo",
 			"salted-roadside es-metric-short-again.ics", "salted-roadside es-metric-short-again.todo");
 
-	/** What isn't of plants has entries of its own, which {@code OtherEntriesTests} looks at. */
-	private static final Set<FeedPart> PARTS = EnumSet
-		.complementOf(EnumSet.of(FeedPart.WORKDAYS, FeedPart.ADVISORIES));
+	/**
+	 * What isn't of plants has entries of its own, which {@code OtherEntriesTests} looks
+	 * at.
+	 */
+	private static final Set<FeedPart> PARTS = EnumSet.complementOf(EnumSet.of(FeedPart.WORKDAYS, FeedPart.ADVISORIES));
 
 	private static final Map<String, byte[]> DOCUMENTS = new TreeMap<>();
 
@@ -132,9 +134,8 @@ class GoldenFeedsTests {
 					new GeoPoint(45, -90, 200), ZoneOffset.UTC, SoilTexture.LOAM, Sun.FULL_SUN, Wind.AVERAGE)));
 		}
 		People people = mock();
-		builder = new FeedBuilder(TASKS, register, people, SpokenPacks.books(GardenTasks.packs()),
-				List.of(), mock(FeedSites.class),
-				"https://calendar.example.org");
+		builder = new FeedBuilder(TASKS, register, people, SpokenPacks.books(GardenTasks.packs()), List.of(),
+				mock(FeedSites.class), "https://calendar.example.org");
 		for (String garden : GardenTasks.gardens()) {
 			for (Language language : Language.values()) {
 				for (FeedForm form : FeedForm.values()) {
@@ -179,7 +180,8 @@ class GoldenFeedsTests {
 	private static Claimed claimed(String garden, FeedForm form, FeedOptions options) {
 		UUID site = GardenTasks.site(garden).value();
 		Instant made = GardenTasks.today(garden).minusDays(90).atTime(9, 8, 7).toInstant(ZoneOffset.UTC);
-		return new Claimed(new FeedId(site), form, FeedKind.SITE, site, GardenTasks.PERSON, options, FeedLife.of(made, null), null, 0);
+		return new Claimed(new FeedId(site), form, FeedKind.SITE, site, GardenTasks.PERSON, options,
+				FeedLife.of(made, null), null, 0);
 	}
 
 	private static Written build(String name, Claimed feed, LocalDate day, Before before) {

@@ -21,7 +21,9 @@ import org.springframework.stereotype.Component;
 @Component
 class AdvisorySource implements EntrySource {
 
-	/** Days that what is over stays, as long as the advisories remember whom it concerned. */
+	/**
+	 * Days that what is over stays, as long as the advisories remember whom it concerned.
+	 */
 	private static final int BEHIND = 60;
 
 	private final Advisories advisories;

@@ -49,7 +49,8 @@ public class FeedSites {
 	 */
 	public Optional<Group> group(Claimed feed) {
 		return Optional.ofNullable(feed.owner())
-			.flatMap((reader) -> this.groups.find(new GroupId(feed.what())).filter((one) -> one.member(reader).isPresent()));
+			.flatMap((reader) -> this.groups.find(new GroupId(feed.what()))
+				.filter((one) -> one.member(reader).isPresent()));
 	}
 
 }

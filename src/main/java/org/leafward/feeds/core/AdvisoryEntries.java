@@ -48,7 +48,8 @@ public final class AdvisoryEntries {
 		AdvisoryText text = advisory.text(this.language);
 		LocalDate from = LocalDate.ofInstant(advisory.onset(), advisory.zone());
 		LocalDate to = LocalDate.ofInstant(advisory.expires().minusSeconds(1), advisory.zone());
-		String title = this.words.said(off ? "Advisory called off" : "Advisory") + ": " + PlainText.line(text.headline());
+		String title = this.words.said(off ? "Advisory called off" : "Advisory") + ": "
+				+ PlainText.line(text.headline());
 		String link = this.base + advisory.path();
 		return new FeedEntry("advisory-" + advisory.id() + TaskEntries.DOMAIN, advisory.number() - 1,
 				advisory.first().truncatedTo(ChronoUnit.SECONDS), advisory.sent().truncatedTo(ChronoUnit.SECONDS),

@@ -31,8 +31,7 @@ public final class TaskEntries {
 	public static final String DOMAIN = "@leafward";
 
 	/** The order of entries in a document. */
-	public static final Comparator<FeedEntry> ORDER = Comparator
-		.comparing((FeedEntry entry) -> entry.window().from())
+	public static final Comparator<FeedEntry> ORDER = Comparator.comparing((FeedEntry entry) -> entry.window().from())
 		.thenComparing(FeedEntry::uid);
 
 	/** Longest summary that common clients show whole, code points. */
@@ -86,11 +85,7 @@ public final class TaskEntries {
 	 * @return by first day, then identifier
 	 */
 	public List<FeedEntry> of(List<CareTask> tasks, FeedWindow window) {
-		return tasks.stream()
-			.filter(window::keeps)
-			.map(this::of)
-			.sorted(ORDER)
-			.toList();
+		return tasks.stream().filter(window::keeps).map(this::of).sorted(ORDER).toList();
 	}
 
 	/**

@@ -73,8 +73,8 @@ public final class WorkdayEntries {
 			lines.add(said("If the weather forbids it: %s".formatted(DayWords.of(day.rainDay()))));
 		}
 		String end = said("Answer, tasks and tools") + ": " + this.base + "/workdays/" + day.id();
-		return PlainText.cutOctets(PlainText.clean(String.join("\n", lines)), TaskEntries.DESCRIPTION - end.length() - 1)
-				+ "\n" + end;
+		return PlainText.cutOctets(PlainText.clean(String.join("\n", lines)),
+				TaskEntries.DESCRIPTION - end.length() - 1) + "\n" + end;
 	}
 
 	private static String standing(@Nullable SignUpState state) {

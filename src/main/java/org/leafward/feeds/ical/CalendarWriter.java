@@ -235,8 +235,8 @@ public final class CalendarWriter {
 					properties.add(2, new DtStart<>(entry.window().from()));
 					properties.add(3, new DtEnd<>(entry.window().endExclusive()));
 				}
-				properties.add((meeting != null && meeting.busy()) ? ImmutableTransp.OPAQUE
-						: ImmutableTransp.TRANSPARENT);
+				properties
+					.add((meeting != null && meeting.busy()) ? ImmutableTransp.OPAQUE : ImmutableTransp.TRANSPARENT);
 				properties.add(entry.cancelled() ? ImmutableStatus.VEVENT_CANCELLED : ImmutableStatus.VEVENT_CONFIRMED);
 				return block("VEVENT", properties, entry, alarm);
 			}

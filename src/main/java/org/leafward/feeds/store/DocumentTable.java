@@ -26,11 +26,12 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class DocumentTable {
 
-	private static final String CLAIMED = "select " + FeedTable.OPTIONS + """
-			, f.id, f.kind, f.what, f.owner, f.created_at, f.last_fetched_at, coalesce(d.form, 'EVENTS') as form, d.packed,
-			d.etag, d.last_modified, d.built_at, d.ahead_by
-			from feeds.feed f
-			""";
+	private static final String CLAIMED = "select " + FeedTable.OPTIONS
+			+ """
+					, f.id, f.kind, f.what, f.owner, f.created_at, f.last_fetched_at, coalesce(d.form, 'EVENTS') as form, d.packed,
+					d.etag, d.last_modified, d.built_at, d.ahead_by
+					from feeds.feed f
+					""";
 
 	/** A program that is this late may never ask again. */
 	private static final Duration OVERDUE = Duration.ofDays(1);
@@ -54,8 +55,8 @@ public class DocumentTable {
 	 * @param before the document before; null without one
 	 * @param aheadBy how far its sequence numbers have run ahead
 	 */
-	public record Claimed(FeedId id, FeedForm form, FeedKind kind, UUID what, @Nullable PersonId owner, FeedOptions options, FeedLife life,
-			@Nullable FeedDocument before, int aheadBy) {
+	public record Claimed(FeedId id, FeedForm form, FeedKind kind, UUID what, @Nullable PersonId owner,
+			FeedOptions options, FeedLife life, @Nullable FeedDocument before, int aheadBy) {
 
 		/**
 		 * A feed without a document.
@@ -67,7 +68,8 @@ public class DocumentTable {
 		 * @param createdAt when the feed was made
 		 * @return to build a document of entries for
 		 */
-		public static Claimed of(FeedId id, FeedKind kind, UUID what, PersonId owner, FeedOptions options, Instant createdAt) {
+		public static Claimed of(FeedId id, FeedKind kind, UUID what, PersonId owner, FeedOptions options,
+				Instant createdAt) {
 			return new Claimed(id, FeedForm.EVENTS, kind, what, owner, options, FeedLife.of(createdAt, null), null, 0);
 		}
 
@@ -151,7 +153,8 @@ public class DocumentTable {
 	 * @param others also those of their sites and groups
 	 */
 	public void markStaleOf(Collection<PersonId> people, boolean others) {
-		stale("(f.kind = 'PERSON' and f.what = any(?))" + (others ? " or (f.kind <> 'PERSON' and f.owner = any(?))" : ""),
+		stale("(f.kind = 'PERSON' and f.what = any(?))"
+				+ (others ? " or (f.kind <> 'PERSON' and f.owner = any(?))" : ""),
 				Collections.nCopies(others ? 2 : 1, people.stream().map(PersonId::value).toArray(UUID[]::new)));
 	}
 
@@ -270,7 +273,8 @@ public class DocumentTable {
 	private static Claimed claimed(ResultSet row, int number) throws SQLException {
 		FeedDocument before = (row.getBytes("packed") != null) ? stored(row, number) : null;
 		return new Claimed(new FeedId(row.getObject("id", UUID.class)), FeedForm.valueOf(row.getString("form")),
-				FeedKind.valueOf(row.getString("kind")), row.getObject("what", UUID.class), new PersonId(row.getObject("owner", UUID.class)), FeedTable.options(row),
+				FeedKind.valueOf(row.getString("kind")), row.getObject("what", UUID.class),
+				new PersonId(row.getObject("owner", UUID.class)), FeedTable.options(row),
 				FeedLife.of(row.getObject("created_at", OffsetDateTime.class).toInstant(),
 						FeedTable.instant(row, "last_fetched_at")),
 				before, row.getInt("ahead_by"));

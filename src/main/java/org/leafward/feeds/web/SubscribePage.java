@@ -181,9 +181,7 @@ class SubscribePage {
 	String rotate(@PathVariable UUID feed, Model model, HttpServletResponse response) {
 		PersonId person = person();
 		NewFeed made = this.feeds.rotate(new FeedId(feed), person);
-		String title = this.feeds.find(made.id())
-			.map((one) -> title(one, names(person)))
-			.orElse("Your calendar");
+		String title = this.feeds.find(made.id()).map((one) -> title(one, names(person))).orElse("Your calendar");
 		return shown(title, made, OptionsForm.usual(), model, response);
 	}
 

@@ -143,6 +143,7 @@ class AccessThings {
 	private final KeptCalculations kept;
 
 	private final AccessGroups together;
+
 	private final ProposalTable proposals;
 
 	private final DraftTable drafts;
@@ -160,7 +161,8 @@ class AccessThings {
 	AccessThings(Register register, People people, Waterings waterings, Beds beds, SoilTests soilTests, CareLog log,
 			PhenologyLog phenology, TaskCalendar calendar, Feeds feeds, Stations stations, TokenTable tokens,
 			JdbcClient database, Clock clock, PackHistory packs, SignedLinks links, Calculations calculations,
-			KeptCalculations kept, AccessGroups together, ProposalTable proposals, DraftTable drafts, Cases cases, CaseDesk desk, CasePhotos photos) {
+			KeptCalculations kept, AccessGroups together, ProposalTable proposals, DraftTable drafts, Cases cases,
+			CaseDesk desk, CasePhotos photos) {
 		this.register = register;
 		this.people = people;
 		this.waterings = waterings;
@@ -378,14 +380,14 @@ class AccessThings {
 		DraftText text = new DraftText("Hot, dry wind", "Hot", "There.", "Soon.", "Scorch.", "Water.");
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC);
 		ProposalId id = new ProposalId(UUID.randomUUID());
-		this.proposals.add(new Proposal(id,
-				new Condition("hot-dry-wind", new Bilingual("Hot dry wind", "Viento"),
-						new AlertDefaults("Met", "Expected", "Moderate", "Likely", Set.of("Prepare")),
-						PlantChoice.EVERYTHING),
-				this.clock.instant(),
-				List.of(new AffectedCounty("us-ia-alder-county", COUNTY, "US-IA", ZoneId.of("America/Chicago"), today,
-						today, List.of(), List.of(), AffectedCounty.Standing.OPEN)),
-				Growth.NONE, text, text));
+		this.proposals
+			.add(new Proposal(id,
+					new Condition("hot-dry-wind", new Bilingual("Hot dry wind", "Viento"), new AlertDefaults("Met",
+							"Expected", "Moderate", "Likely", Set.of("Prepare")), PlantChoice.EVERYTHING),
+					this.clock.instant(),
+					List.of(new AffectedCounty("us-ia-alder-county", COUNTY, "US-IA", ZoneId.of("America/Chicago"),
+							today, today, List.of(), List.of(), AffectedCounty.Standing.OPEN)),
+					Growth.NONE, text, text));
 		return id.value();
 	}
 

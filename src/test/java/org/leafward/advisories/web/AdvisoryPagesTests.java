@@ -52,8 +52,8 @@ class AdvisoryPagesTests {
 	private int port;
 
 	private HttpResponse<byte[]> get(String path, String... headers) throws Exception {
-		HttpRequest.Builder request = HttpRequest
-			.newBuilder(path.startsWith("http") ? URI.create(path) : URI.create("http://localhost:" + this.port + path));
+		HttpRequest.Builder request = HttpRequest.newBuilder(
+				path.startsWith("http") ? URI.create(path) : URI.create("http://localhost:" + this.port + path));
 		for (int i = 0; i < headers.length; i += 2) {
 			request.header(headers[i], headers[i + 1]);
 		}
@@ -75,7 +75,9 @@ class AdvisoryPagesTests {
 		return (Feed) new WireFeedInput(true, Locale.ROOT).build(new StringReader(text(response)));
 	}
 
-	/** RFC 4287 by ROME; each entry leads to a document that keeps to the schema of CAP. */
+	/**
+	 * RFC 4287 by ROME; each entry leads to a document that keeps to the schema of CAP.
+	 */
 	@Test
 	void eachEntryOfAFeedLeadsToItsAlert() throws Exception {
 		Feed feed = feed(SABLE + "/feed.atom");
@@ -126,8 +128,8 @@ class AdvisoryPagesTests {
 	@Test
 	void theFrameStandsInPagesOfOthersAndRunsNothing() throws Exception {
 		HttpResponse<byte[]> response = get(SABLE + "/embed?language=es");
-		assertThat(header(response, "Content-Security-Policy")).isEqualTo(
-				"default-src 'none'; style-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors *");
+		assertThat(header(response, "Content-Security-Policy"))
+			.isEqualTo("default-src 'none'; style-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors *");
 		assertThat(header(response, "X-Frame-Options")).isEmpty();
 		Document page = Jsoup.parse(text(response));
 		assertThat(page.select("script, form, img")).isEmpty();
@@ -148,8 +150,8 @@ class AdvisoryPagesTests {
 		assertThat(documents).hasSize(2);
 		String update = text(get(documents.get(0)));
 		String alert = text(get(documents.get(1)));
-		assertThat(value(update, "references")).isEqualTo(
-				value(alert, "sender") + "," + value(alert, "identifier") + "," + value(alert, "sent"));
+		assertThat(value(update, "references"))
+			.isEqualTo(value(alert, "sender") + "," + value(alert, "identifier") + "," + value(alert, "sent"));
 		assertThat(value(update, "incidents")).isEqualTo(value(alert, "incidents"));
 	}
 
@@ -167,7 +169,8 @@ class AdvisoryPagesTests {
 			BufferedImage picture = ImageIO.read(new ByteArrayInputStream(response.body()));
 			assertThat(picture.getWidth()).isEqualTo(width);
 			assertThat(picture.getHeight()).isEqualTo(height);
-			// Ink of the headline, where letters stand; a picture without letters has none.
+			// Ink of the headline, where letters stand; a picture without letters has
+			// none.
 			assertThat(dark(picture, 56, 90, 500, 160)).isGreaterThan(2_000);
 		}
 	}
@@ -190,7 +193,8 @@ class AdvisoryPagesTests {
 
 	@Test
 	void drawingsAreXmlWithWordsForThoseWhoDontSeeThem() throws Exception {
-		for (String path : List.of(current() + "/pictures/wide.svg", "/season-dates/first-freeze/pictures/square-es.svg")) {
+		for (String path : List.of(current() + "/pictures/wide.svg",
+				"/season-dates/first-freeze/pictures/square-es.svg")) {
 			HttpResponse<byte[]> response = get(path);
 			assertThat(header(response, "Content-Type")).isEqualTo("image/svg+xml;charset=utf-8");
 			var root = DocumentBuilderFactory.newDefaultInstance()
@@ -224,7 +228,8 @@ class AdvisoryPagesTests {
 		assertThat(page.selectFirst("html").attr("lang")).isEqualTo("es");
 		assertThat(page.selectFirst("h1").attr("lang")).isEqualTo("es");
 		assertThat(page.select("section h2").eachText()).contains("Qué hacer");
-		assertThat(page.select("main [lang=en]:not([translate=no] [lang=en]):not([translate=no])").eachText()).isEmpty();
+		assertThat(page.select("main [lang=en]:not([translate=no] [lang=en]):not([translate=no])").eachText())
+			.isEmpty();
 	}
 
 	@ParameterizedTest

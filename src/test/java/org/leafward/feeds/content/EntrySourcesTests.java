@@ -59,14 +59,14 @@ class EntrySourcesTests {
 	private final Groups groups = mock();
 
 	private Workday day(GroupId group, String name) {
-		return new Workday(new WorkdayId(UUID.randomUUID()), group, name, DAY.plusDays(3), LocalTime.of(9, 0), LocalTime.NOON,
-				ZoneOffset.UTC, "", List.of(), WorkdayState.FIXED, null, 0, 10, 0, 0, List.of(), null, false, MADE, MADE);
+		return new Workday(new WorkdayId(UUID.randomUUID()), group, name, DAY.plusDays(3), LocalTime.of(9, 0),
+				LocalTime.NOON, ZoneOffset.UTC, "", List.of(), WorkdayState.FIXED, null, 0, 10, 0, 0, List.of(), null,
+				false, MADE, MADE);
 	}
 
 	private Claimed feed(FeedKind kind, UUID what, FeedPart... parts) {
-		return Claimed.of(new FeedId(UUID.randomUUID()), kind, what, this.person,
-				new FeedOptions(Speech.USUAL, (parts.length == 0) ? EnumSet.allOf(FeedPart.class) : Set.of(parts), null, 30, 60),
-				MADE);
+		return Claimed.of(new FeedId(UUID.randomUUID()), kind, what, this.person, new FeedOptions(Speech.USUAL,
+				(parts.length == 0) ? EnumSet.allOf(FeedPart.class) : Set.of(parts), null, 30, 60), MADE);
 	}
 
 	private List<String> said(EntrySource source, Claimed feed) {
@@ -78,10 +78,10 @@ class EntrySourcesTests {
 
 	@Test
 	void workdaysComeToTheirPeopleAndOfAGroupItsOwn() {
-		given(this.workdays.ofPerson(any(), any())).willReturn(
-				List.of(new PersonWorkday(this.person, day(this.mill, "Mill"), null, false),
-						new PersonWorkday(this.person, day(this.park, "Park"), SignUpState.IN, true),
-						new PersonWorkday(this.person, day(this.park, "Not for me"), SignUpState.OUT, true)));
+		given(this.workdays.ofPerson(any(), any()))
+			.willReturn(List.of(new PersonWorkday(this.person, day(this.mill, "Mill"), null, false),
+					new PersonWorkday(this.person, day(this.park, "Park"), SignUpState.IN, true),
+					new PersonWorkday(this.person, day(this.park, "Not for me"), SignUpState.OUT, true)));
 		WorkdaySource source = new WorkdaySource(this.workdays);
 		assertThat(said(source, feed(FeedKind.PERSON, this.person.value()))).containsExactly("Workday: Mill",
 				"Workday: Park");

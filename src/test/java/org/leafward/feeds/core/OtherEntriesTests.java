@@ -58,9 +58,9 @@ class OtherEntriesTests {
 
 	private static Workday workday(WorkdayState state, String because, LocalDate rain) {
 		PersonId owner = new PersonId(new UUID(1, 1));
-		return new Workday(new WorkdayId(new UUID(2, 2)), new GroupId(new UUID(3, 3)), "Friends, of the; Mill", LocalDate.of(2026, 11, 7),
-				LocalTime.of(9, 0), LocalTime.of(12, 30), ZONE, "Mill gate, north", List.of(
-						new GroupSite(new SiteId(new UUID(4, 4)), owner, "Mill garden", "near 45.1, -90.2", false)),
+		return new Workday(new WorkdayId(new UUID(2, 2)), new GroupId(new UUID(3, 3)), "Friends, of the; Mill",
+				LocalDate.of(2026, 11, 7), LocalTime.of(9, 0), LocalTime.of(12, 30), ZONE, "Mill gate, north",
+				List.of(new GroupSite(new SiteId(new UUID(4, 4)), owner, "Mill garden", "near 45.1, -90.2", false)),
 				state, because, 3, 12, 4, 0, List.of(), rain, false, MADE, MADE);
 	}
 
@@ -79,7 +79,8 @@ class OtherEntriesTests {
 
 	private static byte[] write(FeedEntry... entries) {
 		return new CalendarWriter()
-			.write(new Head("Plant care", "About.", "en"), List.of(entries), Component.EVENT, null, Before.nothing(CHANGED))
+			.write(new Head("Plant care", "About.", "en"), List.of(entries), Component.EVENT, null,
+					Before.nothing(CHANGED))
 			.octets();
 	}
 
@@ -90,14 +91,17 @@ class OtherEntriesTests {
 		return calendar.getEvents().get(0);
 	}
 
-	/** RFC 5545 sections 3.6.5 and 3.8.2.4; November 7 is behind the end of summer time. */
+	/**
+	 * RFC 5545 sections 3.6.5 and 3.8.2.4; November 7 is behind the end of summer time.
+	 */
 	@Test
 	void aWorkdayHasItsHoursInItsZone() {
-		FeedEntry entry = this.workdays.of(workday(WorkdayState.FIXED, null, LocalDate.of(2026, 11, 8)), SignUpState.IN);
+		FeedEntry entry = this.workdays.of(workday(WorkdayState.FIXED, null, LocalDate.of(2026, 11, 8)),
+				SignUpState.IN);
 		byte[] octets = write(entry);
 		String text = new String(octets, StandardCharsets.UTF_8);
-		assertThat(text).contains("DTSTART;TZID=America/Chicago:20261107T090000", "BEGIN:VTIMEZONE\r\nTZID:America/Chicago",
-				"TRANSP:OPAQUE");
+		assertThat(text).contains("DTSTART;TZID=America/Chicago:20261107T090000",
+				"BEGIN:VTIMEZONE\r\nTZID:America/Chicago", "TRANSP:OPAQUE");
 		VEvent read = read(octets);
 		assertThat(read.getDateStart().getValue().toInstant()).isEqualTo(Instant.parse("2026-11-07T15:00:00Z"));
 		assertThat(read.getDateEnd().getValue().toInstant()).isEqualTo(Instant.parse("2026-11-07T18:30:00Z"));
@@ -113,7 +117,8 @@ class OtherEntriesTests {
 
 	@Test
 	void aWorkdayThatIsCalledOffSaysWhyAndKeepsNoTime() {
-		FeedEntry entry = this.workdays.of(workday(WorkdayState.CALLED_OFF, "Lightning is likely.", null), SignUpState.IN);
+		FeedEntry entry = this.workdays.of(workday(WorkdayState.CALLED_OFF, "Lightning is likely.", null),
+				SignUpState.IN);
 		VEvent read = read(write(entry));
 		assertThat(read.getSummary().getValue()).isEqualTo("Called off: Friends, of the; Mill");
 		assertThat(read.getStatus().getValue()).isEqualTo("CANCELLED");
@@ -148,7 +153,8 @@ class OtherEntriesTests {
 		Advisory wordy = new Advisory(plain.id(), plain.message(), 1, plain.state(), null, "Freeze", plain.facts(),
 				plain.area(), plain.plants(), Set.of(), MADE, MADE, plain.onset(), plain.expires(), ZONE, long_, null);
 		FeedEntry entry = this.advisories.of(wordy);
-		assertThat(entry.description().getBytes(StandardCharsets.UTF_8)).hasSizeLessThanOrEqualTo(TaskEntries.DESCRIPTION);
+		assertThat(entry.description().getBytes(StandardCharsets.UTF_8))
+			.hasSizeLessThanOrEqualTo(TaskEntries.DESCRIPTION);
 		assertThat(entry.description()).endsWith(plain.path());
 		assertThat(IcsLinter.problems(write(entry))).isEmpty();
 	}
