@@ -21,10 +21,17 @@ public class NoteTable {
 	}
 
 	public void add(CaseId id, CaseNote note) {
-		this.database
-			.sql("insert into lookalikes.note (id, plant_case, person, from_desk, words, at) values (?, ?, ?, ?, ?, ?)")
-			.params(note.id(), id.value(), (note.person() != null) ? note.person().value() : null, note.fromDesk(),
-					note.words(), note.at().atOffset(ZoneOffset.UTC))
+		PersonId person = note.person();
+		this.database.sql("""
+				insert into lookalikes.note (id, plant_case, person, from_desk, words, at)
+				values (:id, :case, :person, :desk, :words, :at)
+				""")
+			.param("id", note.id())
+			.param("case", id.value())
+			.param("person", (person != null) ? person.value() : null)
+			.param("desk", note.fromDesk())
+			.param("words", note.words())
+			.param("at", note.at().atOffset(ZoneOffset.UTC))
 			.update();
 	}
 
