@@ -137,6 +137,13 @@ class ArchitectureTests {
 		.resideInAnyPackage("io.zonky..");
 
 	@ArchTest
+	static final ArchRule onePackageSeesTheSolver = noClasses().that()
+		.resideOutsideOfPackage("org.leafward.workdays.solver..")
+		.should()
+		.dependOnClassesThat()
+		.resideInAnyPackage("ai.timefold..");
+
+	@ArchTest
 	static final ArchRule onePackageSeesMail = noClasses().that()
 		.resideOutsideOfPackage("org.leafward.reminders.channel.mail..")
 		.should()

@@ -137,8 +137,8 @@ public final class CrewCases {
 		int skilled = random.nextInt(10);
 		Set<String> skills = (skilled < SKILLS.size() && skilled != 2) ? Set.of(SKILLS.get(skilled)) : Set.of();
 		Set<String> tools = (random.nextInt(8) == 0) ? Set.of(TOOLS.get(random.nextInt(2))) : Set.of("gloves");
-		LocalDate pinned = (shape.extras() && random.nextInt(20) == 0)
-				? dates.get(random.nextInt(dates.size())).day() : null;
+		LocalDate pinned = (shape.extras() && random.nextInt(20) == 0) ? dates.get(random.nextInt(dates.size())).day()
+				: null;
 		Set<LocalDate> notOn = (shape.extras() && random.nextInt(10) == 0)
 				? Set.of(dates.get(random.nextInt(dates.size())).day()) : Set.of();
 		int importance = 10 + 10 * random.nextInt(3) + (random.nextInt(5) == 0 ? 50 : 0) + random.nextInt(11);
@@ -176,7 +176,8 @@ public final class CrewCases {
 	public static String fingerprint(CrewProblem problem) {
 		CRC32 sum = new CRC32();
 		StringBuilder words = new StringBuilder();
-		problem.sites().forEach((site) -> words.append(site.id()).append(site.at()).append(new TreeSet<>(site.closed())));
+		problem.sites()
+			.forEach((site) -> words.append(site.id()).append(site.at()).append(new TreeSet<>(site.closed())));
 		problem.dates().forEach((date) -> {
 			words.append(date.day()).append(date.teams()).append(date.locked());
 			date.crew().forEach((one) -> words.append(one.id()).append(new TreeSet<>(one.skills())));

@@ -80,15 +80,16 @@ public class EffortTable {
 				: (told.per() == Effort.Per.PLANT) ? told.minutes() * (double) slow(plants) : told.minutes();
 		Set<String> skills = !told.skills().isEmpty() ? told.skills()
 				: Set.copyOf((entry.skills() != null) ? entry.skills() : List.of());
-		List<String> tools = !told.tools().isEmpty() ? told.tools() : (entry.tools() != null) ? entry.tools() : List.of();
+		List<String> tools = !told.tools().isEmpty() ? told.tools()
+				: (entry.tools() != null) ? entry.tools() : List.of();
 		return new TaskEffort(TaskEffort.rounded(minutes), skills, tools,
 				byRule ? "the rule of the task" : entry.source());
 	}
 
 	private static double minutes(EffortFile.Entry entry, int plants, @Nullable Double squareMetres) {
 		Double each = entry.squareMetre();
-		return entry.start() + ((each != null && squareMetres != null) ? each * squareMetres
-				: entry.plant() * slow(plants));
+		return entry.start()
+				+ ((each != null && squareMetres != null) ? each * squareMetres : entry.plant() * slow(plants));
 	}
 
 	private static double slow(int plants) {

@@ -21,10 +21,8 @@ class EffortTableTests {
 
 	@Test
 	void eachKindOfWorkHasItsFiguresAndASource() {
-		assertThat(Arrays.stream(Work.values())).allSatisfy((work) -> assertThat(
-				this.table.of(null, work, 1, null).source())
-			.isNotBlank()
-			.doesNotContain("guess"));
+		assertThat(Arrays.stream(Work.values())).allSatisfy(
+				(work) -> assertThat(this.table.of(null, work, 1, null).source()).isNotBlank().doesNotContain("guess"));
 	}
 
 	@Test

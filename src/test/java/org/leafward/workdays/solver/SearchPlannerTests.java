@@ -66,7 +66,8 @@ class SearchPlannerTests {
 				.collect(Collectors.toMap(CrewMember::id, Function.identity()));
 			assertThat(workday.why()).endsWith(".");
 			for (TeamDay team : workday.teams()) {
-				assertThat(team.members()).allMatch(busy::add, "in one team of " + workday.day()).allMatch(crew::containsKey);
+				assertThat(team.members()).allMatch(busy::add, "in one team of " + workday.day())
+					.allMatch(crew::containsKey);
 				List<CrewTask> done = new ArrayList<>();
 				for (Stop stop : team.stops()) {
 					for (Placed placed : stop.tasks()) {
@@ -98,8 +99,8 @@ class SearchPlannerTests {
 	@Test
 	void findsTheBestOfAllPlansWhenThereAreFew() {
 		for (long seed = 1; seed <= 40; seed++) {
-			CrewProblem problem = CrewCases.of(new Shape("small " + seed, 1 + (int) (seed % 3), 6, 3, 6 + (int) (seed % 3),
-					70, 1 + (int) (seed % 2), 1000 + seed, seed % 4 == 0));
+			CrewProblem problem = CrewCases.of(new Shape("small " + seed, 1 + (int) (seed % 3), 6, 3,
+					6 + (int) (seed % 3), 70, 1 + (int) (seed % 2), 1000 + seed, seed % 4 == 0));
 			long best = Everything.best(problem);
 			assertThat(this.planner.plan(problem).points()).as("seed %d", seed).isEqualTo(best);
 		}

@@ -48,7 +48,8 @@ public final class PlanReport {
 	 */
 	public static CrewPlan of(Standing standing) {
 		if (standing.overload() > 0) {
-			throw new IllegalStateException("the plan asks for %d person-minutes too many".formatted(standing.overload()));
+			throw new IllegalStateException(
+					"the plan asks for %d person-minutes too many".formatted(standing.overload()));
 		}
 		PlanReport report = new PlanReport(standing);
 		List<Workday> days = new ArrayList<>();
@@ -115,9 +116,8 @@ public final class PlanReport {
 	private String why(int task, Slot slot) {
 		LocalDate day = this.board.date(slot.date()).day();
 		int before = this.board.before(task);
-		String stood = (before < 0) ? ""
-				: (before == slot.date()) ? " It stays where it was."
-						: " It stood on %s before.".formatted(DayWords.of(this.board.date(before).day()));
+		String stood = (before < 0) ? "" : (before == slot.date()) ? " It stays where it was."
+				: " It stood on %s before.".formatted(DayWords.of(this.board.date(before).day()));
 		String window = DayWords.of(this.board.task(task).window());
 		if (this.board.task(task).pinned() != null) {
 			return "Pinned to %s, which lies in its window (%s).".formatted(DayWords.of(day), window);

@@ -17,8 +17,8 @@ import org.leafward.workdays.core.plan.Workday;
 
 /**
  * Where the work of a workday goes that can't take place: the candidate date on which
- * most of it, by importance, still lies in its window and fits, by the rules of the
- * plan. All other days stay as they are.
+ * most of it, by importance, still lies in its window and fits, by the rules of the plan.
+ * All other days stay as they are.
  *
  * @param day the date
  * @param moved identifiers of tasks that can be done there
@@ -47,8 +47,8 @@ public record RainDate(LocalDate day, List<String> moved, List<String> left, Str
 			.filter((task) -> days.containsKey(task.id()))
 			.map((task) -> task.pinnedTo(null))
 			.toList();
-		Board board = new Board(new CrewProblem(problem.sites(), tasks, problem.dates(), problem.rules(), Map.of(),
-				problem.seed()));
+		Board board = new Board(
+				new CrewProblem(problem.sites(), tasks, problem.dates(), problem.rules(), Map.of(), problem.seed()));
 		Standing standing = new Standing(board);
 		keep(standing, plan, off);
 		List<Integer> homeless = new ArrayList<>();
@@ -81,7 +81,9 @@ public record RainDate(LocalDate day, List<String> moved, List<String> left, Str
 		return Optional.ofNullable(best);
 	}
 
-	/** Puts tasks of other days where the plan has them, as far as crews still allow it. */
+	/**
+	 * Puts tasks of other days where the plan has them, as far as crews still allow it.
+	 */
 	private static void keep(Standing standing, CrewPlan plan, LocalDate off) {
 		Board board = standing.board();
 		Map<String, Integer> numbers = new HashMap<>();
@@ -113,9 +115,8 @@ public record RainDate(LocalDate day, List<String> moved, List<String> left, Str
 		List<String> moved = sides.getOrDefault(true, List.of());
 		List<String> left = sides.getOrDefault(false, List.of());
 		String rest = left.isEmpty() ? "" : "; %d would be left over".formatted(left.size());
-		return new RainDate(day, moved, left,
-				"On %s %d of the %d tasks lie in their windows and fit%s.".formatted(DayWords.of(day), moved.size(),
-						homeless.size(), rest));
+		return new RainDate(day, moved, left, "On %s %d of the %d tasks lie in their windows and fit%s."
+			.formatted(DayWords.of(day), moved.size(), homeless.size(), rest));
 	}
 
 }

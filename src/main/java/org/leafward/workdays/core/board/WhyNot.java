@@ -37,11 +37,12 @@ final class WhyNot {
 			case WISHES -> (one.pinned() != null) ? "that is no candidate date, or was ruled out."
 					: "%s was ruled out for it, and its window (%s) has no other day.".formatted(on, window);
 			case CLOSED -> "the site is closed on %s.".formatted(on);
-			case NO_CREW -> "no team can go out on %s: too few people are expected, or there is no light.".formatted(on);
+			case NO_CREW ->
+				"no team can go out on %s: too few people are expected, or there is no light.".formatted(on);
 			case SKILL -> "nobody who is expected on %s has what it needs: %s.".formatted(on, admission.detail());
 			case TOOL -> "the group has no %s.".formatted(admission.detail());
-			case TOO_LARGE -> "it takes %d person-minutes, and the largest team on %s has %s. Divide it.".formatted(
-					one.personMinutes(), on, admission.detail());
+			case TOO_LARGE -> "it takes %d person-minutes, and the largest team on %s has %s. Divide it."
+				.formatted(one.personMinutes(), on, admission.detail());
 			default -> throw new IllegalStateException("not a cause of one task alone: " + cause);
 		};
 		return new Unplaced(one.id(), cause, pinned.isEmpty() ? upper(why) : pinned + why);
@@ -104,8 +105,8 @@ final class WhyNot {
 		if (freest < 0) {
 			return "";
 		}
-		return " It takes %d person-minutes; the freest team, on %s, has %d left, before the way.".formatted(
-				task.personMinutes(), day(freest), Math.max(0, free(freest)));
+		return " It takes %d person-minutes; the freest team, on %s, has %d left, before the way."
+			.formatted(task.personMinutes(), day(freest), Math.max(0, free(freest)));
 	}
 
 	private int free(int slot) {

@@ -135,10 +135,9 @@ public final class DayJudge {
 			return Optional.empty();
 		}
 		return HeatBand.of(index).map((band) -> {
-			String words = (humidity == null)
-					? String.format(Locale.ROOT,
-							"%.0f °F in the shade; without humidity the heat index isn't known, and is higher when it is humid.",
-							shade)
+			String words = (humidity == null) ? String.format(Locale.ROOT,
+					"%.0f °F in the shade; without humidity the heat index isn't known, and is higher when it is humid.",
+					shade)
 					: String.format(Locale.ROOT, "Heat index %.0f °F in the afternoon (%s); full sun can add 15 °F.",
 							index, band.words());
 			boolean off = band.compareTo(HeatBand.DANGER) >= 0;

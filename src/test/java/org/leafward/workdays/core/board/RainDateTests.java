@@ -34,8 +34,8 @@ class RainDateTests {
 	}
 
 	private static CrewTask task(String id, int from, int days, int minutes, int importance) {
-		return new CrewTask(id, "s", "Task " + id, new DayWindow(SAT.plusDays(from), SAT.plusDays(from + days)), List.of(),
-				minutes, Set.of(), Set.of(), importance, null, Set.of());
+		return new CrewTask(id, "s", "Task " + id, new DayWindow(SAT.plusDays(from), SAT.plusDays(from + days)),
+				List.of(), minutes, Set.of(), Set.of(), importance, null, Set.of());
 	}
 
 	private static CrewProblem problem(List<CrewTask> tasks, List<CrewDate> dates) {
@@ -60,8 +60,8 @@ class RainDateTests {
 			assertThat(rain.day()).isEqualTo(SAT.plusWeeks(1));
 			assertThat(rain.moved()).containsExactly("long", "short");
 			assertThat(rain.left()).containsExactly("now");
-			assertThat(rain.why()).isEqualTo(
-					"On Sat 10 Apr 2027 2 of the 3 tasks lie in their windows and fit; 1 would be left over.");
+			assertThat(rain.why())
+				.isEqualTo("On Sat 10 Apr 2027 2 of the 3 tasks lie in their windows and fit; 1 would be left over.");
 		});
 		assertThat(RainDate.best(problem, plan, SAT, SAT.plusDays(8)).map(RainDate::moved)).contains(List.of("long"));
 		assertThat(RainDate.best(problem, plan, SAT, SAT.plusDays(30))).isEmpty();
@@ -70,22 +70,19 @@ class RainDateTests {
 	@Test
 	void whatHasNoDayIsToldItsSmallestCause() {
 		CrewTask held = new CrewTask("held", "s", "Oaks", new DayWindow(SAT, SAT.plusDays(9)),
-				List.of(new HoldOff(new DayWindow(SAT, SAT.plusDays(20)), "beetles fly")), 60, Set.of("saw"), Set.of(), 90,
-				null, Set.of());
-		CrewTask saw = new CrewTask("saw", "s", "Elms", new DayWindow(SAT, SAT.plusDays(9)), List.of(), 60, Set.of("saw"),
-				Set.of(), 90, null, Set.of());
+				List.of(new HoldOff(new DayWindow(SAT, SAT.plusDays(20)), "beetles fly")), 60, Set.of("saw"), Set.of(),
+				90, null, Set.of());
+		CrewTask saw = new CrewTask("saw", "s", "Elms", new DayWindow(SAT, SAT.plusDays(9)), List.of(), 60,
+				Set.of("saw"), Set.of(), 90, null, Set.of());
 		CrewTask pinned = task("pin", 0, 5, 30, 50).pinnedTo(SAT.plusWeeks(1));
 		List<CrewTask> tasks = List.of(held, saw, pinned, task("between", 1, 3, 60, 50), task("large", 0, 3, 600, 90),
 				task("first", 0, 3, 500, 100), task("second", 0, 3, 100, 20), task("alone", 7, 5, 60, 10));
 		CrewPlan plan = greedy(problem(tasks, List.of(date(0), date(1))));
 		assertThat(plan.days()).isEqualTo(Map.of("first", SAT));
 		assertThat(plan.unplaced()).extracting((one) -> one.task(), (one) -> one.cause())
-			.containsExactlyInAnyOrder(tuple("held", Unplaced.Cause.HELD_OFF),
-					tuple("saw", Unplaced.Cause.SKILL),
-					tuple("pin", Unplaced.Cause.NO_DATE),
-					tuple("between", Unplaced.Cause.NO_DATE),
-					tuple("large", Unplaced.Cause.TOO_LARGE),
-					tuple("second", Unplaced.Cause.FULL),
+			.containsExactlyInAnyOrder(tuple("held", Unplaced.Cause.HELD_OFF), tuple("saw", Unplaced.Cause.SKILL),
+					tuple("pin", Unplaced.Cause.NO_DATE), tuple("between", Unplaced.Cause.NO_DATE),
+					tuple("large", Unplaced.Cause.TOO_LARGE), tuple("second", Unplaced.Cause.FULL),
 					tuple("alone", Unplaced.Cause.NOT_WORTH_A_DAY));
 		assertThat(plan.unplaced()).extracting(Unplaced::why)
 			.contains("A hold-off covers Sat 3 Apr 2027: beetles fly.",

@@ -12,33 +12,32 @@ import java.util.stream.IntStream;
  * used. It reads the numbers of a board (who may go where, who can share which work,
  * minutes between sites) and never the worth that a {@code Standing} keeps.
  * <p>
- * <b>Why it is a bound.</b> Let x be a plan that can be carried out; x(j,t) is 1 when task
- * j is done by team t. Write w(j,t) for what j earns with t more than nowhere, S(t) for
- * the sites of t, p(S) for the minutes of the shortest way through S, e(j) for effort. The
- * plan earns, beyond a constant,
- * <pre>
+ * <b>Why it is a bound.</b> Let x be a plan that can be carried out; x(j,t) is 1 when
+ * task j is done by team t. Write w(j,t) for what j earns with t more than nowhere, S(t)
+ * for the sites of t, p(S) for the minutes of the shortest way through S, e(j) for
+ * effort. The plan earns, beyond a constant, <pre>
  *   sum over j,t of w(j,t) x(j,t) - sum over t that go out of (team + way * p(S(t))) - sum over called dates of date
- * </pre> For any u(j) &gt;= 0 it holds that sum over t of x(j,t) &lt;= 1, so adding
- * sum over j of u(j) (1 - sum over t of x(j,t)) &gt;= 0 makes the value no smaller. For
- * any l(t,h) &gt;= 0 and each set h of kinds that n(t,h) people of team t share, what they
- * do fits into their minutes: sum over j of h of e(j) x(j,t) &lt;= n(t,h) (minutes(t) -
+ * </pre> For any u(j) &gt;= 0 it holds that sum over t of x(j,t) &lt;= 1, so adding sum
+ * over j of u(j) (1 - sum over t of x(j,t)) &gt;= 0 makes the value no smaller. For any
+ * l(t,h) &gt;= 0 and each set h of kinds that n(t,h) people of team t share, what they do
+ * fits into their minutes: sum over j of h of e(j) x(j,t) &lt;= n(t,h) (minutes(t) -
  * p(S(t))). Adding l(t,h) times the right side less the left makes the value of a team
- * that goes out no smaller either. What is left falls apart by team: with
- * r(j,t) = w(j,t) - u(j) - e(j) * sum of l(t,h) over h with the kind of j, a team earns at
- * most
- * <pre>
+ * that goes out no smaller either. What is left falls apart by team: with r(j,t) = w(j,t)
+ * - u(j) - e(j) * sum of l(t,h) over h with the kind of j, a team earns at most <pre>
  *   V(t) = sum over h of l n minutes + max over S with at most m sites of
  *          (sum over j at sites of S of max(0, r(j,t)) - p(S) (way + sum over h of l n))
  * </pre> where j ranges over the tasks that t admits. Tools, pins and that teams of a day
  * share them are left out, which only lets more plans in. So with D(d) = sum over teams t
- * of d of max(0, V(t) - team), the plan earns at most sum of u plus the sum of
- * max(0, D(d) - date(d)) over those dates for which that is largest, as many as may be
- * called (locked dates cost nothing and are always among them). Whatever u and l are, this
- * is a bound; the descent below only looks for small ones.
+ * of d of max(0, V(t) - team), the plan earns at most sum of u plus the sum of max(0,
+ * D(d) - date(d)) over those dates for which that is largest, as many as may be called
+ * (locked dates cost nothing and are always among them). Whatever u and l are, this is a
+ * bound; the descent below only looks for small ones.
  */
 public final class RelaxedBound {
 
-	/** Steps with parts of tasks before whole ones are packed; more of them lead astray. */
+	/**
+	 * Steps with parts of tasks before whole ones are packed; more of them lead astray.
+	 */
 	private static final int ROUGH = 3;
 
 	private final Board board;
@@ -87,9 +86,7 @@ public final class RelaxedBound {
 		this.admits = new boolean[board.slots().size()][this.tasks];
 		for (int site = 0; site < this.sites; site++) {
 			int here = site;
-			this.at[site] = IntStream.range(0, this.tasks)
-				.filter((task) -> board.siteOf(task) == here)
-				.toArray();
+			this.at[site] = IntStream.range(0, this.tasks).filter((task) -> board.siteOf(task) == here).toArray();
 		}
 		this.sure = new boolean[this.tasks];
 		this.fixed = new int[board.dates()];
@@ -127,13 +124,13 @@ public final class RelaxedBound {
 	}
 
 	/**
-	 * The smallest bound that is found: a descent, and then, while that helps, two more for
-	 * the date about which it matters most, one with and one without it, and so on. A plan
-	 * either calls a date or doesn't, so the larger of both bounds is one.
+	 * The smallest bound that is found: a descent, and then, while that helps, two more
+	 * for the date about which it matters most, one with and one without it, and so on. A
+	 * plan either calls a date or doesn't, so the larger of both bounds is one.
 	 * @param board the problem
 	 * @param target points of a plan that is known, which sets how far the descent steps
-	 * @param pinsKept whether that plan keeps each pin that is possible, so that only such
-	 * plans are better
+	 * @param pinsKept whether that plan keeps each pin that is possible, so that only
+	 * such plans are better
 	 * @param rounds steps of the first descent
 	 * @param leaves how many bounds for combinations of dates, 1 and up
 	 * @return points that no plan exceeds
@@ -184,12 +181,25 @@ public final class RelaxedBound {
 		}
 	}
 
-	/** The open date whose gain is nearest to nothing. */
+	/**
+	 * The open date that is nearest to being called or not: its gain is nearest to nothing,
+	 * or to that of the last date that may still be called.
+	 */
 	private int undecided() {
+		int left = this.board.mostDates();
+		List<Double> gains = new ArrayList<>();
+		for (int date = 0; date < this.fixed.length; date++) {
+			left -= (this.fixed[date] > 0) ? 1 : 0;
+			if (this.fixed[date] == 0) {
+				gains.add(this.lastGains[date]);
+			}
+		}
+		gains.sort(Comparator.reverseOrder());
+		double edge = (left > 0 && left < gains.size()) ? Math.max(0, (gains.get(left - 1) + gains.get(left)) / 2) : 0;
 		int best = -1;
 		for (int date = 0; date < this.fixed.length; date++) {
-			best = (this.fixed[date] == 0 && !this.board.slotsOn(date).isEmpty()
-					&& (best < 0 || Math.abs(this.lastGains[date]) < Math.abs(this.lastGains[best]))) ? date : best;
+			best = (this.fixed[date] == 0 && !this.board.slotsOn(date).isEmpty() && (best < 0
+					|| Math.abs(this.lastGains[date] - edge) < Math.abs(this.lastGains[best] - edge))) ? date : best;
 		}
 		return best;
 	}
@@ -299,7 +309,8 @@ public final class RelaxedBound {
 		while (left-- > 0) {
 			int best = -1;
 			for (int date = 0; date < gains.length; date++) {
-				best = (!called[date] && this.fixed[date] == 0 && gains[date] > 0 && (best < 0 || gains[date] > gains[best])) ? date : best;
+				best = (!called[date] && this.fixed[date] == 0 && gains[date] > 0
+						&& (best < 0 || gains[date] > gains[best])) ? date : best;
 			}
 			if (best < 0) {
 				break;

@@ -49,7 +49,8 @@ class DayJudgeTests {
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "80, 12, PUT_OFF", "20, 12, CARE", ", 12, PUT_OFF", "80, 4, CARE", "60, , CARE", "30, 1, GO", ", 0, GO" })
+	@CsvSource({ "80, 12, PUT_OFF", "20, 12, CARE", ", 12, PUT_OFF", "80, 4, CARE", "60, , CARE", "30, 1, GO",
+			", 0, GO" })
 	void rainIsToldByChanceAndAmount(@Nullable Integer chance, @Nullable Double amount, Advice advice) {
 		DayOutlook outlook = new DayOutlook(DAY, chance, amount, null, null, 15.0, null, null, null);
 		assertThat(DayJudge.judge(outlook, Set.of(Work.WATER)).advice()).isEqualTo(advice);
