@@ -593,6 +593,10 @@ class SecretLeakTests {
 		String token = body.replaceAll("(?s).*/w/([0-9a-f]{32}).*", "$1");
 		know("answer link", token);
 		assertThat(this.post.send(Duration.ofSeconds(20))).isEqualTo(1);
+		assertThat(this.database.sql("select state || coalesce(': ' || because, '') from workdays.message where workday = ?")
+			.param(day.value())
+			.query(String.class)
+			.single()).isEqualTo("SENT");
 		this.owners.put("answer link", "mara@example.org");
 		for (Browser one : List.of(browser, new Browser())) {
 			one.get("/w/" + token).answers(200).showing("answer link");
@@ -941,13 +945,16 @@ class SecretLeakTests {
 	@Test
 	void mailsTellOnlyTheirOwner() {
 		assertThat(this.mails).containsOnlyKeys("mara@example.org", "odo@example.org", "nils@example.org");
-		this.mails.forEach((to,
-				texts) -> texts.forEach((text) -> assertThat(in(text)).as(to)
-					.isEqualTo(this.owners.entrySet()
-						.stream()
-						.filter((one) -> one.getValue().equals(to))
-						.map(Map.Entry::getKey)
-						.collect(Collectors.toSet()))));
+		this.mails.forEach((to, texts) -> {
+			Set<String> theirs = this.owners.entrySet()
+				.stream()
+				.filter((one) -> one.getValue().equals(to))
+				.map(Map.Entry::getKey)
+				.collect(Collectors.toSet());
+			texts.forEach((text) -> assertThat(in(text)).as(to).hasSize(1).isSubsetOf(theirs));
+			assertThat(texts.stream().flatMap((text) -> in(text).stream()).collect(Collectors.toSet())).as(to)
+				.isEqualTo(theirs);
+		});
 	}
 
 	@Test

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.leafward.workdays.core.plan.CrewDate;
 import org.leafward.workdays.core.plan.CrewMember;
@@ -125,7 +126,7 @@ public final class Board {
 		this.dates.forEach((date) -> days.put(date.day(), days.size()));
 		for (int task = 0; task < this.site.length; task++) {
 			CrewTask one = this.problem.tasks().get(task);
-			this.site[task] = sites.get(one.site());
+			this.site[task] = Objects.requireNonNull(sites.get(one.site()));
 			this.kind[task] = this.kinds.indexOf(one.skills());
 			LocalDate stood = this.problem.before().get(one.id());
 			this.before[task] = (stood != null) ? days.getOrDefault(stood, -1) : -1;
