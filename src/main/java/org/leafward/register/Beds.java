@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -210,6 +211,38 @@ public class Beds {
 				this.events.publishEvent(new BedsChanged(site.value()));
 			}
 			return row.toPlanting();
+		});
+	}
+
+	/**
+	 * Says what stands in a bed: these plantings and no others. What was in it besides
+	 * stands in none afterwards.
+	 * @param bed the bed
+	 * @param wanted plantings of its site
+	 * @throws NotThere when there is no such bed
+	 * @throws BadInput when a planting is none of its site's
+	 */
+	public void fill(BedId bed, Set<PlantingId> wanted) {
+		this.turns.change(() -> {
+			SiteId site = row(bed).toBed().site();
+			List<PlantingEntity> all = this.plantings.ofSite(site.value());
+			long there = all.stream().filter((one) -> wanted.contains(new PlantingId(one.getId()))).count();
+			if (there < wanted.size()) {
+				throw new BadInput("one of them is not a planting of this site", "planting",
+						"look at the site again and tick those that are there");
+			}
+			boolean moved = false;
+			for (PlantingEntity one : all) {
+				boolean in = wanted.contains(new PlantingId(one.getId()));
+				if ((in || bed.equals(one.toPlanting().bed())) && one.put(in ? bed : null)) {
+					this.plantings.save(one);
+					moved = true;
+				}
+			}
+			if (moved) {
+				this.events.publishEvent(new BedsChanged(site.value()));
+			}
+			return bed;
 		});
 	}
 

@@ -58,7 +58,7 @@ class KeptApi {
 	 * @param inputs what it is asked, by the names of its parameters
 	 * @param day of the sample, for a soil test
 	 */
-	record Asked(@Schema(requiredMode = RequiredMode.REQUIRED) @Nullable String calculator,
+	record KeepRequest(@Schema(requiredMode = RequiredMode.REQUIRED) @Nullable String calculator,
 			@Schema(requiredMode = RequiredMode.REQUIRED,
 					example = "{\"what\": \"pot\", \"pot\": \"5\"}") @Nullable Map<String, @Nullable String> inputs,
 			@Schema(types = "string", format = "date") @Nullable String day) {
@@ -77,12 +77,12 @@ class KeptApi {
 	 * @param by who kept it; null for an operator
 	 * @param keptAt when
 	 */
-	record Answer(UUID id, UUID site, UUID planting, String calculator, Map<String, String> inputs, String words,
+	record KeptAnswer(UUID id, UUID site, UUID planting, String calculator, Map<String, String> inputs, String words,
 			LocalDate day, @Nullable UUID by, Instant keptAt) {
 
-		static Answer of(KeptCalculation one) {
+		static KeptAnswer of(KeptCalculation one) {
 			PersonId by = one.by();
-			return new Answer(one.id(), one.site().value(), one.planting().value(), one.calculator(),
+			return new KeptAnswer(one.id(), one.site().value(), one.planting().value(), one.calculator(),
 					Calculation.inputs(one.inputs()), one.words(), one.day(), (by != null) ? by.value() : null,
 					one.keptAt());
 		}
@@ -96,20 +96,20 @@ class KeptApi {
 	 * @param changes figures that are set
 	 * @param remarks what can't become a figure
 	 */
-	record Changes(String words, List<Keeping.Change> changes, List<String> remarks) {
+	record KeepAnswer(String words, List<Keeping.Change> changes, List<String> remarks) {
 	}
 
 	@Operation(summary = "What was kept for a planting, the latest first")
 	@GetMapping("/plantings/{id}/kept")
-	List<Answer> list(@PathVariable UUID id, @RequestParam(defaultValue = "0") int page,
+	List<KeptAnswer> list(@PathVariable UUID id, @RequestParam(defaultValue = "0") int page,
 			@RequestParam(defaultValue = "50") int size) {
 		Planting planting = this.sites.planting(id);
-		return this.kept.latest(planting.id(), Given.page(page), Given.size(size)).stream().map(Answer::of).toList();
+		return this.kept.latest(planting.id(), Given.page(page), Given.size(size)).stream().map(KeptAnswer::of).toList();
 	}
 
 	@Operation(summary = "What keeping an answer would change; nothing is changed")
 	@PostMapping("/plantings/{id}/kept/looked-at")
-	Changes look(@PathVariable UUID id, @RequestBody Asked request) {
+	KeepAnswer look(@PathVariable UUID id, @RequestBody KeepRequest request) {
 		Planting planting = this.sites.planting(id);
 		Calculation calculation = calculation(request);
 		return changes(calculation, this.kept.look(calculation, planting.id(), sampled(calculation, request)));
@@ -118,7 +118,7 @@ class KeptApi {
 	@Operation(summary = "Keep an answer for a planting; its tasks go by it when this answers")
 	@PostMapping("/plantings/{id}/kept")
 	@ResponseStatus(HttpStatus.CREATED)
-	Changes keep(@PathVariable UUID id, @RequestBody Asked request) {
+	KeepAnswer keep(@PathVariable UUID id, @RequestBody KeepRequest request) {
 		Planting planting = this.sites.planting(id);
 		Site site = this.sites.own(planting.site().value());
 		Calculation calculation = calculation(request);
@@ -133,7 +133,7 @@ class KeptApi {
 		this.kept.remove(this.sites.own(id).id(), one);
 	}
 
-	private Calculation calculation(Asked request) {
+	private Calculation calculation(KeepRequest request) {
 		String calculator = Given.text("calculator", request.calculator());
 		if (!this.calculations.titles().containsKey(calculator)) {
 			throw new BadInput("there is no calculator of this name", "calculator",
@@ -150,12 +150,12 @@ class KeptApi {
 		return this.calculations.of(calculator, inputs);
 	}
 
-	private static @Nullable LocalDate sampled(Calculation calculation, Asked request) {
+	private static @Nullable LocalDate sampled(Calculation calculation, KeepRequest request) {
 		return (calculation.figures().soil() != null) ? Given.date("day", request.day()) : null;
 	}
 
-	private static Changes changes(Calculation calculation, Keeping keeping) {
-		return new Changes(calculation.words(), keeping.changes(), keeping.remarks());
+	private static KeepAnswer changes(Calculation calculation, Keeping keeping) {
+		return new KeepAnswer(calculation.words(), keeping.changes(), keeping.remarks());
 	}
 
 }

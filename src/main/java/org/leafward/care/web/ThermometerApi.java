@@ -34,7 +34,7 @@ import org.springframework.web.bind.annotation.RestController;
 
 /** Somebody's own minimum thermometer against the estimate, by API. */
 @RestController
-@Tag(name = "Thermometer", description = "Readings that shift a site's nights")
+@Tag(name = "Thermometer", description = "ThermometerRequest that shift a site's nights")
 @RequestMapping("/api/v1/sites/{id}/thermometer")
 class ThermometerApi {
 
@@ -64,12 +64,12 @@ class ThermometerApi {
 	}
 
 	/**
-	 * Readings.
+	 * ThermometerRequest.
 	 *
 	 * @param readings a date and degrees on each line
 	 * @param unit of lines without their own; Celsius when left out
 	 */
-	record Readings(
+	record ThermometerRequest(
 			@Schema(requiredMode = RequiredMode.REQUIRED,
 					example = "2026-11-03 -2.5\n2026-11-04 27 F") @Nullable String readings,
 			@Schema(allowableValues = {
@@ -83,7 +83,7 @@ class ThermometerApi {
 	 * @param own what the thermometer showed, °C
 	 * @param estimated for open, level ground, °C; null when no station has that night
 	 */
-	record Night(LocalDate day, double own, @Nullable Double estimated) {
+	record ReadNight(LocalDate day, double own, @Nullable Double estimated) {
 	}
 
 	/**
@@ -93,7 +93,7 @@ class ThermometerApi {
 	 * @param before its date as the site is now; null when there is none
 	 * @param after its date then; null when there is none
 	 */
-	record Moved(String marker, @Nullable LocalDate before, @Nullable LocalDate after) {
+	record MovedMarker(String marker, @Nullable LocalDate before, @Nullable LocalDate after) {
 	}
 
 	/**
@@ -104,10 +104,10 @@ class ThermometerApi {
 	 * @param before its days now; null when it would be new
 	 * @param after its days then; null when it would be withdrawn
 	 */
-	record Task(String title, String plant, @Nullable DayWindow before, @Nullable DayWindow after) {
+	record MovedTask(String title, String plant, @Nullable DayWindow before, @Nullable DayWindow after) {
 
-		static Task of(PreviewedChange change) {
-			return new Task(change.title(), change.plant(), change.before(), change.after());
+		static MovedTask of(PreviewedChange change) {
+			return new MovedTask(change.title(), change.plant(), change.before(), change.after());
 		}
 
 	}
@@ -127,21 +127,21 @@ class ThermometerApi {
 	 * @param tasks tasks that would get other days, the soonest first
 	 * @param moreTasks how many more there are
 	 */
-	record Compared(List<Night> nights, int counted, @Nullable Double meanCelsius, @Nullable Double uncertaintyCelsius,
-			@Nullable Double offsetCelsius, boolean few, boolean wide, List<String> stations, List<Moved> markers,
-			List<Task> tasks, int moreTasks) {
+	record ThermometerAnswer(List<ReadNight> nights, int counted, @Nullable Double meanCelsius, @Nullable Double uncertaintyCelsius,
+			@Nullable Double offsetCelsius, boolean few, boolean wide, List<String> stations, List<MovedMarker> markers,
+			List<MovedTask> tasks, int moreTasks) {
 
-		static Compared of(MinimumComparison all, @Nullable PlacePreview preview) {
-			return new Compared(
-					all.nights().stream().map((one) -> new Night(one.day(), one.own(), one.estimated())).toList(),
+		static ThermometerAnswer of(MinimumComparison all, @Nullable PlacePreview preview) {
+			return new ThermometerAnswer(
+					all.nights().stream().map((one) -> new ReadNight(one.day(), one.own(), one.estimated())).toList(),
 					all.counted(), all.mean(), all.uncertainty(), all.offset(), all.few(), all.wide(),
 					all.stations().stream().map(Station::name).toList(),
 					(preview == null) ? List.of()
 							: preview.markers()
 								.stream()
-								.map((one) -> new Moved(one.key().toString(), one.before(), one.after()))
+								.map((one) -> new MovedMarker(one.key().toString(), one.before(), one.after()))
 								.toList(),
-					(preview == null) ? List.of() : preview.moved().stream().map(Task::of).toList(),
+					(preview == null) ? List.of() : preview.moved().stream().map(MovedTask::of).toList(),
 					(preview == null) ? 0 : preview.more());
 		}
 
@@ -152,23 +152,23 @@ class ThermometerApi {
 	 *
 	 * @param offsetCelsius °C; null when no thermometer is used
 	 */
-	record Used(@Nullable Double offsetCelsius) {
+	record ThermometerUsed(@Nullable Double offsetCelsius) {
 	}
 
 	@Operation(
 			summary = "Compare up to 120 readings with the estimate and see which dates would move; nothing is changed")
 	@PostMapping("/compared")
-	Compared compare(@PathVariable UUID id, @RequestBody Readings request) {
+	ThermometerAnswer compare(@PathVariable UUID id, @RequestBody ThermometerRequest request) {
 		Site site = this.mine.site(id);
 		MinimumComparison compared = compared(site, request);
 		Double offset = compared.offset();
-		return Compared.of(compared,
+		return ThermometerAnswer.of(compared,
 				(offset == null) ? null : this.previews.of(site.id(), site.microclimate().measuring(offset)));
 	}
 
 	@Operation(summary = "Shift the site's nights by these readings; its tasks have moved when this answers")
 	@PutMapping
-	Used use(@PathVariable UUID id, @RequestBody Readings request) {
+	ThermometerUsed use(@PathVariable UUID id, @RequestBody ThermometerRequest request) {
 		Site site = this.mine.site(id);
 		return use(site, ThermometerPages.offset(compared(site, request)));
 	}
@@ -180,12 +180,12 @@ class ThermometerApi {
 		use(this.mine.site(id), null);
 	}
 
-	private Used use(Site site, @Nullable Double offset) {
+	private ThermometerUsed use(Site site, @Nullable Double offset) {
 		Site changed = this.register.change(site.id(), (now) -> ThermometerPages.measuring(now, offset));
-		return new Used(changed.microclimate().measuredOffsetCelsius());
+		return new ThermometerUsed(changed.microclimate().measuredOffsetCelsius());
 	}
 
-	private MinimumComparison compared(Site site, Readings request) {
+	private MinimumComparison compared(Site site, ThermometerRequest request) {
 		boolean fahrenheit = request.unit() != null && !request.unit().isBlank()
 				&& Given.word("unit", request.unit(), Unit.class) == Unit.FAHRENHEIT;
 		if (request.readings() == null || request.readings().isBlank()) {

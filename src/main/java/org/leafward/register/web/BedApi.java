@@ -40,7 +40,7 @@ class BedApi {
 	 *
 	 * @param bed identifier of a bed; null for none
 	 */
-	record In(@Nullable String bed) {
+	record InBedRequest(@Nullable String bed) {
 	}
 
 	@Operation(summary = "The beds of a site, by name")
@@ -74,7 +74,7 @@ class BedApi {
 
 	@Operation(summary = "Say in which bed of its site a planting stands")
 	@PutMapping("/plantings/{id}/bed")
-	PlantingAnswer put(@PathVariable UUID id, @RequestBody In request) {
+	PlantingAnswer put(@PathVariable UUID id, @RequestBody InBedRequest request) {
 		Planting planting = this.sites.planting(id);
 		return PlantingAnswer.of(this.beds.put(planting.id(), BedForm.id("bed", request.bed()).orElse(null)));
 	}

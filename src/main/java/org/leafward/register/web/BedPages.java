@@ -4,8 +4,10 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.measure.BadInput;
 import org.leafward.pages.Choice;
@@ -14,7 +16,7 @@ import org.leafward.register.BedId;
 import org.leafward.register.Beds;
 import org.leafward.register.NewBed;
 import org.leafward.register.OpenSites;
-import org.leafward.register.Planting;
+import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.Sun;
@@ -57,7 +59,7 @@ class BedPages {
 			NewBed wanted = form.toBed();
 			this.register.together(() -> {
 				Bed bed = this.beds.add(site.id(), wanted);
-				fill(site, bed.id(), planting);
+				this.beds.fill(bed.id(), ticked(planting));
 				return bed;
 			});
 			return "redirect:/sites/" + site.id() + "#plantings";
@@ -83,7 +85,7 @@ class BedPages {
 		try {
 			NewBed wanted = form.toBed();
 			this.register.together(() -> {
-				fill(site, bed.id(), planting);
+				this.beds.fill(bed.id(), ticked(planting));
 				return this.beds.change(bed.id(), (now) -> wanted);
 			});
 			return "redirect:/sites/" + site.id() + "#plantings";
@@ -101,14 +103,10 @@ class BedPages {
 		return "redirect:/sites/" + bed.site() + "#plantings";
 	}
 
-	/** Those that were ticked stand in it, and no others. */
-	private void fill(Site site, BedId bed, List<String> ticked) {
-		for (Planting planting : this.register.plantingsOf(site.id())) {
-			boolean wanted = ticked.contains(planting.id().toString());
-			if (wanted || bed.equals(planting.bed())) {
-				this.beds.put(planting.id(), wanted ? bed : null);
-			}
-		}
+	private static Set<PlantingId> ticked(List<String> given) {
+		return given.stream()
+			.flatMap((one) -> WateringRequest.plantingId("planting", one).stream())
+			.collect(Collectors.toSet());
 	}
 
 	private String form(Site site, @Nullable Bed bed, BedForm form, List<String> ticked, Map<String, String> errors,
