@@ -59,7 +59,8 @@ public record Advisory(AdvisoryId id, UUID message, int number, AdvisoryState st
 	 * @return true when it lies in the area and one of the plants is meant
 	 */
 	public boolean concerns(String county, GeoPoint point, Collection<Species> grown) {
-		return this.area.holds(county, point) && (this.plants.everything() || grown.stream().anyMatch(this.plants::concerns));
+		return this.area.holds(county, point)
+				&& (this.plants.everything() || grown.stream().anyMatch(this.plants::concerns));
 	}
 
 	/**

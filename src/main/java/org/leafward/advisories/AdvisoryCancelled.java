@@ -5,9 +5,8 @@ import java.util.Set;
 import java.util.UUID;
 
 /**
- * An advisory was called off. Published once, in the transaction that
- * writes the message; who is concerned is asked in pages with
- * {@link Advisories#concerned}.
+ * An advisory was called off. Published once, in the transaction that writes the message;
+ * who is concerned is asked in pages with {@link Advisories#concerned}.
  *
  * @param advisory the advisory
  * @param message its message
@@ -17,8 +16,8 @@ import java.util.UUID;
  * @param severity by CAP's word
  * @param counties codes of the counties concerned, those of earlier messages included
  */
-public record AdvisoryCancelled(UUID advisory, UUID message, Instant sent, Instant onset, Instant expires, String severity,
-		Set<String> counties) {
+public record AdvisoryCancelled(UUID advisory, UUID message, Instant sent, Instant onset, Instant expires,
+		String severity, Set<String> counties) {
 
 	public AdvisoryCancelled {
 		counties = Set.copyOf(counties);

@@ -5,9 +5,8 @@ import java.util.Set;
 import java.util.UUID;
 
 /**
- * An advisory was sent for the first time. Published once, in the transaction that
- * writes the message; who is concerned is asked in pages with
- * {@link Advisories#concerned}.
+ * An advisory was sent for the first time. Published once, in the transaction that writes
+ * the message; who is concerned is asked in pages with {@link Advisories#concerned}.
  *
  * @param advisory the advisory
  * @param message its message

@@ -43,7 +43,8 @@ public record AdvisoryText(String headline, String what, String where, String wh
 		check(findings, "toDo", toDo, SHORTEST, LONGEST);
 		if (headline.equals(what)) {
 			findings.check(() -> {
-				throw new BadInput("the text says no more than the headline", "what", "say what comes, in a sentence more");
+				throw new BadInput("the text says no more than the headline", "what",
+						"say what comes, in a sentence more");
 			});
 		}
 		findings.end();
@@ -57,7 +58,8 @@ public record AdvisoryText(String headline, String what, String where, String wh
 			}
 			// CAP carries plain text; readers would show the signs of mark-up.
 			if (text.matches("(?s).*(</?[a-zA-Z][^>]*>|&#?\\w{2,8};).*")) {
-				throw new BadInput("the text holds mark-up", field, "write plain text; an empty line makes a paragraph");
+				throw new BadInput("the text holds mark-up", field,
+						"write plain text; an empty line makes a paragraph");
 			}
 		});
 	}
@@ -65,9 +67,12 @@ public record AdvisoryText(String headline, String what, String where, String wh
 	/** Without control characters, which XML 1.0 forbids (section 2.2). */
 	private static String plain(String text) {
 		StringBuilder kept = new StringBuilder();
-		text.replace("\r\n", "\n").replace('\r', '\n').codePoints().filter((one) -> one == '\n' || one == '\t'
-				|| (one >= 0x20 && one < 0x7F) || (one >= 0xA0 && one <= 0xD7FF) || (one >= 0xE000 && one <= 0xFFFD)
-				|| one >= 0x10000).forEach(kept::appendCodePoint);
+		text.replace("\r\n", "\n")
+			.replace('\r', '\n')
+			.codePoints()
+			.filter((one) -> one == '\n' || one == '\t' || (one >= 0x20 && one < 0x7F) || (one >= 0xA0 && one <= 0xD7FF)
+					|| (one >= 0xE000 && one <= 0xFFFD) || one >= 0x10000)
+			.forEach(kept::appendCodePoint);
 		return kept.toString().strip();
 	}
 

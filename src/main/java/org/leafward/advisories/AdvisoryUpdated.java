@@ -5,8 +5,8 @@ import java.util.Set;
 import java.util.UUID;
 
 /**
- * An advisory was sent again with other words, times or places. Published once, in the transaction that
- * writes the message; who is concerned is asked in pages with
+ * An advisory was sent again with other words, times or places. Published once, in the
+ * transaction that writes the message; who is concerned is asked in pages with
  * {@link Advisories#concerned}.
  *
  * @param advisory the advisory
@@ -17,8 +17,8 @@ import java.util.UUID;
  * @param severity by CAP's word
  * @param counties codes of the counties concerned, those of earlier messages included
  */
-public record AdvisoryUpdated(UUID advisory, UUID message, Instant sent, Instant onset, Instant expires, String severity,
-		Set<String> counties) {
+public record AdvisoryUpdated(UUID advisory, UUID message, Instant sent, Instant onset, Instant expires,
+		String severity, Set<String> counties) {
 
 	public AdvisoryUpdated {
 		counties = Set.copyOf(counties);

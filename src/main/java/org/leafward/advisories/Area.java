@@ -35,8 +35,8 @@ public record Area(Set<String> counties, List<Ring> rings) {
 			throw new BadInput("no county is chosen", "counties", "choose those in which people are to be told");
 		}
 		if (rings.size() > MOST_RINGS || rings.stream().anyMatch((ring) -> ring.positions().size() > MOST_CORNERS)) {
-			throw new BadInput("the outline is too long", "polygon", "give at most %d outlines of at most %d corners each"
-				.formatted(MOST_RINGS, MOST_CORNERS));
+			throw new BadInput("the outline is too long", "polygon",
+					"give at most %d outlines of at most %d corners each".formatted(MOST_RINGS, MOST_CORNERS));
 		}
 	}
 

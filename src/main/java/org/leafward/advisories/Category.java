@@ -3,7 +3,9 @@ package org.leafward.advisories;
 import java.util.Arrays;
 import org.leafward.measure.BadInput;
 
-/** What it is about, by the words of CAP 1.2 (section 3.2.2), as far as gardens need them. */
+/**
+ * What it is about, by the words of CAP 1.2 (section 3.2.2), as far as gardens need them.
+ */
 public enum Category {
 
 	/** Meteorological. */

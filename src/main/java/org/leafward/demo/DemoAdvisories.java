@@ -53,11 +53,12 @@ class DemoAdvisories {
 	void send(LocalDate today) {
 		UUID odile = this.people.withAddress("odile.marsh@example.org").orElseThrow().id().value();
 		Issuing.Hands hands = new Issuing.Hands(odile, null);
-		boolean warm = today.getMonthValue() >= Month.APRIL.getValue() && today.getMonthValue() < Month.OCTOBER.getValue();
+		boolean warm = today.getMonthValue() >= Month.APRIL.getValue()
+				&& today.getMonthValue() < Month.OCTOBER.getValue();
 		LocalDate then = today.minusDays(PAST_DAYS);
 		UUID past = UUID.randomUUID();
-		Message first = this.issuing.send(past, MessageType.ALERT, warm ? lateFreeze(then, 8) : hardFreeze(then, 8), null,
-				hands, at(then, 15));
+		Message first = this.issuing.send(past, MessageType.ALERT, warm ? lateFreeze(then, 8) : hardFreeze(then, 8),
+				null, hands, at(then, 15));
 		this.issuing.send(past, MessageType.UPDATE, warm ? lateFreeze(then, 10) : hardFreeze(then, 10),
 				"The clouds left later than expected: it stays cold two hours longer.", hands,
 				first.link().sentAt().plusSeconds(5 * 3600L));
@@ -115,8 +116,8 @@ class DemoAdvisories {
 	private static Content hotWind(LocalDate today) {
 		return new Content("hot-dry-wind", new Bilingual("Hot dry wind", "Viento seco y caliente"),
 				facts(Response.EXECUTE, Severity.MODERATE), Area.of(Set.of(MERROW, SABLE)),
-				new PlantChoice(Set.of("woody", "vegetable"), Set.of(), Set.of()), Set.of("water", "cover"), at(today, 8),
-				at(today.plusDays(2), 20), DemoRegion.zone(),
+				new PlantChoice(Set.of("woody", "vegetable"), Set.of(), Set.of()), Set.of("water", "cover"),
+				at(today, 8), at(today.plusDays(2), 20), DemoRegion.zone(),
 				new AdvisoryText("Hot, dry wind for three days: water what was planted this year",
 						"96 °F (36 °C) with wind from the southwest and dry air.", "Merrow and Sable County.",
 						"Three days, worst in the afternoons.",
@@ -132,7 +133,8 @@ class DemoAdvisories {
 	}
 
 	private static Content dryGround(LocalDate today) {
-		return new Content("dry-before-freeze", new Bilingual("Dry ground before it freezes", "Suelo seco antes de helarse"),
+		return new Content("dry-before-freeze",
+				new Bilingual("Dry ground before it freezes", "Suelo seco antes de helarse"),
 				facts(Response.EXECUTE, Severity.MODERATE), Area.of(Set.of(MERROW, SABLE)),
 				new PlantChoice(Set.of("evergreen"), Set.of(), Set.of()), Set.of("water"), at(today, 0),
 				at(today.plusDays(7), 0), DemoRegion.zone(),

@@ -189,9 +189,11 @@ class SpecialistWalkTests {
 		assertThat(alert()).contains("no county is chosen", "write 10 to 140");
 		check("compose-broken");
 		this.page.findElement(By.id("counties-us-ia-merrow-county")).click();
-		for (List<String> one : List.of(List.of("event", "Cold wind"), List.of("headline", "Cold wind tomorrow: screen rhododendrons"),
+		for (List<String> one : List.of(List.of("event", "Cold wind"),
+				List.of("headline", "Cold wind tomorrow: screen rhododendrons"),
 				List.of("what", "Gusts of 30 mph at 14 °F over dry ground."), List.of("where", "Merrow County."),
-				List.of("when", "From tomorrow morning on."), List.of("impacts", "Evergreen leaves dry out and turn brown."),
+				List.of("when", "From tomorrow morning on."),
+				List.of("impacts", "Evergreen leaves dry out and turn brown."),
 				List.of("toDo", "Put screens up on the windy side. Mind your back when you drive posts."))) {
 			this.browser.fill(one.get(0), one.get(1));
 		}

@@ -63,8 +63,8 @@ final class SentSamples {
 	record DraftLine(String href, String title, String state, String changed, String trouble) {
 	}
 
-	record LogLine(String href, String sent, String event, String headline, String counties, int messages,
-			String state, Long people, Long mails, Long questions) {
+	record LogLine(String href, String sent, String event, String headline, String counties, int messages, String state,
+			Long people, Long mails, Long questions) {
 	}
 
 	record Tick(String value, String words, boolean chosen) {
@@ -109,20 +109,19 @@ final class SentSamples {
 		all.put("advisories/county", model("section", "public-advisories", "county", alder, "current", List.of(view()),
 				"past", List.of(view()), "ways", ways, "writes", false));
 		all.put("advisories/advisory",
-				model("section", "public-advisories", "advisory", view(), "map", SVG, "part", true, "messages",
-						List.of(new MessageLine("Changed", "Mon 19 Apr 2027, 18:00", "The clouds left late.",
+				model("section", "public-advisories", "advisory", view(), "map", SVG, "part", true, "messages", List.of(
+						new MessageLine("Changed", "Mon 19 Apr 2027, 18:00", "The clouds left late.",
 								"/advisories/messages/1.cap.xml"),
-								new MessageLine("Sent", "Mon 19 Apr 2027, 15:00", null,
-										"/advisories/messages/0.cap.xml")),
+						new MessageLine("Sent", "Mon 19 Apr 2027, 15:00", null, "/advisories/messages/0.cap.xml")),
 						"countyLines", List.of(new CountyLine("Alder County", "/advisories/us-ia-alder-county", 0)),
 						"senderName", "Basin extension", "contact", "https://garden.example", "serves", true, "remarks",
 						List.of("It was sent.")));
-		List<ShareText> texts = List.of(new ShareText("en", "Freeze tonight. https://garden.example", "Freeze\n\ntonight."),
+		List<ShareText> texts = List.of(
+				new ShareText("en", "Freeze tonight. https://garden.example", "Freeze\n\ntonight."),
 				new ShareText("es", "Helada esta noche. https://garden.example", "Helada\n\nesta noche."));
-		all.put("advisories/share",
-				model("section", "public-advisories", "heading", ENGLISH.headline(), "back", "/advisories/" + ID, "texts",
-						texts, "alt", "Map: Alder County is dark.", "altSpanish", "Mapa: Alder County está oscuro.",
-						"pictures", "/advisories/" + ID + "/pictures/", "stamp", "?v=2"));
+		all.put("advisories/share", model("section", "public-advisories", "heading", ENGLISH.headline(), "back",
+				"/advisories/" + ID, "texts", texts, "alt", "Map: Alder County is dark.", "altSpanish",
+				"Mapa: Alder County está oscuro.", "pictures", "/advisories/" + ID + "/pictures/", "stamp", "?v=2"));
 		List<DateRow> rows = List.of(
 				new DateRow("Last freeze in spring, 32 °F (0 °C)", "/season-dates/last-freeze", "21 Apr", "5 May",
 						"19 May", null, "Tender plants go out once it is behind you."),
@@ -141,35 +140,30 @@ final class SentSamples {
 	}
 
 	private static void desk(Map<String, Map<String, Object>> all, Place alder) {
-		all.put("advisories/desk",
-				model("section", "advisories", "counties", List.of(alder), "drafts",
-						List.of(new DraftLine("/advisories/compose/" + ID, "Freeze tonight",
-								"New advisory, being written", "Tue 20 Apr 2027, 15:00, by Odile Marsh",
-								"It ends within the hour.")),
-						"current", List.of(view()), "twoPeople", true, "year", 2027, "operator", false));
+		all.put("advisories/desk", model("section", "advisories", "counties", List.of(alder), "drafts",
+				List.of(new DraftLine("/advisories/compose/" + ID, "Freeze tonight", "New advisory, being written",
+						"Tue 20 Apr 2027, 15:00, by Odile Marsh", "It ends within the hour.")),
+				"current", List.of(view()), "twoPeople", true, "year", 2027, "operator", false));
 		List<Tick> ticks = List.of(new Tick("a", "oaks", true), new Tick("b", "elms", false));
 		List<Choice> choices = List.of(new Choice("Moderate", "Moderate: clear damage"));
 		Draft draft = new Draft(ID, ID, MessageType.UPDATE, null, "late-freeze", Set.of("us-ia-alder-county"),
-				new DraftFields(Map.of()), Draft.State.WRITING, null, ID, null, 3, Instant.parse("2027-04-19T20:00:00Z"),
-				"it ends within the hour: choose a later end", null);
-		all.put("advisories/compose",
-				model("section", "advisories", "draft", draft, "heading", "Change of an advisory", "cancels", false,
-						"updates", true, "closed", false, "sendAtWords", "Tue 20 Apr 2027, 15:00", "form",
-						new Form(ticks, ticks, ticks, ticks, choices, ticks, choices, choices, choices,
-								"America/Chicago"),
-						"twoPeople", true, "maySend", true, "reach",
-						new ReachPreview.Reach(12, 14, 80,
-								List.of(new ReachPreview.InCounty("Alder County", 12, 14, 80)),
-								List.of(new ReachPreview.OfGroup("oaks", 9, 40)),
-								List.of("3 people have a site in these counties and none of these plants.")),
-						"preview",
-						new Preview.Seen("Changed: Freeze tonight", "Freeze\n\ntonight.", "Freeze tonight",
-								"Tue 20 Apr 2027", ENGLISH, SPANISH, "<alert xmlns=\"x\"/>"),
-						"ready", true, "errors",
-						Map.of("headline", "5 characters are given: write 10 to 140.", "counties",
-								"no county is chosen: choose those in which people are to be told.", "onset",
-								"the time is missing: give day and time.", "send",
-								"this server wants two people for each message: ask for a second person.")));
+				new DraftFields(Map.of()), Draft.State.WRITING, null, ID, null, 3,
+				Instant.parse("2027-04-19T20:00:00Z"), "it ends within the hour: choose a later end", null);
+		all.put("advisories/compose", model("section", "advisories", "draft", draft, "heading", "Change of an advisory",
+				"cancels", false, "updates", true, "closed", false, "sendAtWords", "Tue 20 Apr 2027, 15:00", "form",
+				new Form(ticks, ticks, ticks, ticks, choices, ticks, choices, choices, choices, "America/Chicago"),
+				"twoPeople", true, "maySend", true, "reach",
+				new ReachPreview.Reach(12, 14, 80, List.of(new ReachPreview.InCounty("Alder County", 12, 14, 80)),
+						List.of(new ReachPreview.OfGroup("oaks", 9, 40)),
+						List.of("3 people have a site in these counties and none of these plants.")),
+				"preview",
+				new Preview.Seen("Changed: Freeze tonight", "Freeze\n\ntonight.", "Freeze tonight", "Tue 20 Apr 2027",
+						ENGLISH, SPANISH, "<alert xmlns=\"x\"/>"),
+				"ready", true, "errors",
+				Map.of("headline", "5 characters are given: write 10 to 140.", "counties",
+						"no county is chosen: choose those in which people are to be told.", "onset",
+						"the time is missing: give day and time.", "send",
+						"this server wants two people for each message: ask for a second person.")));
 		all.put("advisories/after", model("section", "advisories", "advisory", view(), "year", 2027, "after", after()));
 		all.put("advisories/season",
 				model("section", "advisories", "year", 2027, "lines",
@@ -178,8 +172,7 @@ final class SentSamples {
 						"full", true, "people", 12L, "before", 2026, "next", 2028));
 	}
 
-	record After(List<String> messages, Counts reach, Map<String, Long> sent, WorkShares.Share tasks,
-			Long questions) {
+	record After(List<String> messages, Counts reach, Map<String, Long> sent, WorkShares.Share tasks, Long questions) {
 	}
 
 	private static After after() {

@@ -24,7 +24,9 @@ public final class CapWriter {
 	/** Namespace of CAP 1.2. */
 	public static final String NAMESPACE = "urn:oasis:names:tc:emergency:cap:1.2";
 
-	/** Media type of a document (CAP 1.2, section 4.3 names no other; registered later). */
+	/**
+	 * Media type of a document (CAP 1.2, section 4.3 names no other; registered later).
+	 */
 	public static final String MEDIA_TYPE = "application/cap+xml";
 
 	/** Decimals of a degree: some ten metres are more than a county line is known by. */

@@ -69,8 +69,9 @@ public class CountyDates {
 			return before.dates();
 		}
 		// One at a time for each county: the first question of all draws statistics.
-		return this.known.compute(county.code(),
-				(code, there) -> (there != null && there != before) ? there : new Known(now, look(county)))
+		return this.known
+			.compute(county.code(),
+					(code, there) -> (there != null && there != before) ? there : new Known(now, look(county)))
 			.dates();
 	}
 

@@ -12,8 +12,8 @@ import org.leafward.climate.TemperatureThreshold;
 public enum SeasonDate {
 
 	/** Last freeze of spring. */
-	LAST_FREEZE("last-freeze", MarkerKind.LAST_SPRING_FREEZE, "32F",
-			"Last freeze in spring, 32 °F (0 °C)", "Última helada de primavera, 0 °C (32 °F)",
+	LAST_FREEZE("last-freeze", MarkerKind.LAST_SPRING_FREEZE, "32F", "Last freeze in spring, 32 °F (0 °C)",
+			"Última helada de primavera, 0 °C (32 °F)",
 			"Tender plants go out once it is behind you; in one year of ten it comes after the late date.",
 			"Las plantas delicadas salen cuando ya pasó; en un año de cada diez llega después de la fecha tardía."),
 
@@ -24,20 +24,20 @@ public enum SeasonDate {
 			"Las flores abiertas se pierden más o menos a esta temperatura; después se planta lo que es resistente."),
 
 	/** Soil warm enough for the first seeds. */
-	SOIL_WARM("warm-soil", MarkerKind.SOIL_WARMS_TO, "50F",
-			"Soil at 50 °F (10 °C) in spring", "Suelo a 10 °C (50 °F) en primavera",
+	SOIL_WARM("warm-soil", MarkerKind.SOIL_WARMS_TO, "50F", "Soil at 50 °F (10 °C) in spring",
+			"Suelo a 10 °C (50 °F) en primavera",
 			"Modelled at 4 inches (10 cm), five days running. A probe in your own bed beats it.",
 			"Calculado a 10 cm (4 pulgadas), cinco días seguidos. Una sonda en su arriate es más exacta."),
 
 	/** Nights warm enough for tender plants. */
-	NIGHTS_WARM("warm-nights", MarkerKind.NIGHTS_WARM_TO, "50F",
-			"Nights at 50 °F (10 °C) in spring", "Noches a 10 °C (50 °F) en primavera",
+	NIGHTS_WARM("warm-nights", MarkerKind.NIGHTS_WARM_TO, "50F", "Nights at 50 °F (10 °C) in spring",
+			"Noches a 10 °C (50 °F) en primavera",
 			"The mean of five nights. Peppers, basil and houseplants wait for it.",
 			"La media de cinco noches. El chile, la albahaca y las plantas de interior la esperan."),
 
 	/** First freeze of fall. */
-	FIRST_FREEZE("first-freeze", MarkerKind.FIRST_FALL_FREEZE, "32F",
-			"First freeze in fall, 32 °F (0 °C)", "Primera helada de otoño, 0 °C (32 °F)",
+	FIRST_FREEZE("first-freeze", MarkerKind.FIRST_FALL_FREEZE, "32F", "First freeze in fall, 32 °F (0 °C)",
+			"Primera helada de otoño, 0 °C (32 °F)",
 			"Bring in what is tender before the early date; in one year of ten it comes sooner.",
 			"Meta lo delicado antes de la fecha temprana; en un año de cada diez llega antes."),
 
@@ -48,9 +48,8 @@ public enum SeasonDate {
 			"Acaba con casi todo lo que queda en el huerto. Vacíe antes las mangueras."),
 
 	/** Soil cool enough for bulbs. */
-	SOIL_COOL("cool-soil", MarkerKind.SOIL_COOLS_TO, "60F",
-			"Soil at 60 °F (15.6 °C) in fall", "Suelo a 15.6 °C (60 °F) en otoño",
-			"Spring-flowering bulbs go in from then on until the ground freezes.",
+	SOIL_COOL("cool-soil", MarkerKind.SOIL_COOLS_TO, "60F", "Soil at 60 °F (15.6 °C) in fall",
+			"Suelo a 15.6 °C (60 °F) en otoño", "Spring-flowering bulbs go in from then on until the ground freezes.",
 			"Desde entonces y hasta que el suelo se hiele se plantan los bulbos de primavera."),
 
 	/** Frozen ground. */
@@ -110,8 +109,8 @@ public enum SeasonDate {
 	 * @return at its median
 	 */
 	MarkerKey key() {
-		return new MarkerKey(this.kind,
-				(this.threshold != null) ? TemperatureThreshold.parse(this.threshold) : null, 50);
+		return new MarkerKey(this.kind, (this.threshold != null) ? TemperatureThreshold.parse(this.threshold) : null,
+				50);
 	}
 
 	/**

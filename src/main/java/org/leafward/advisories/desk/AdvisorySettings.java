@@ -25,7 +25,8 @@ public class AdvisorySettings {
 
 	private final boolean demo;
 
-	AdvisorySettings(@Value("${leafward.base-url:}") String base, @Value("${leafward.advisories.sender:}") String sender,
+	AdvisorySettings(@Value("${leafward.base-url:}") String base,
+			@Value("${leafward.advisories.sender:}") String sender,
 			@Value("${leafward.advisories.sender-name:}") String senderName,
 			@Value("${leafward.advisories.contact:}") String contact,
 			@Value("${leafward.advisories.two-people:false}") boolean twoPeople, Environment environment) {

@@ -91,13 +91,18 @@ class CapDocuments {
 			.filter((one) -> content.area().counties().contains(one.code()))
 			.toList();
 		if (!content.area().rings().isEmpty()) {
-			return List.of(new CapAlert.Place(
-					"Part of " + String.join(", ", counties.stream().map(County::name).toList()),
-					content.area().rings()));
+			return List
+				.of(new CapAlert.Place("Part of " + String.join(", ", counties.stream().map(County::name).toList()),
+						content.area().rings()));
 		}
 		if (counties.isEmpty()) {
 			// Their file is gone since the message was written.
-			return content.area().counties().stream().sorted().map((code) -> new CapAlert.Place(code, List.of())).toList();
+			return content.area()
+				.counties()
+				.stream()
+				.sorted()
+				.map((code) -> new CapAlert.Place(code, List.of()))
+				.toList();
 		}
 		return counties.stream()
 			.map((one) -> new CapAlert.Place(one.name() + ", " + one.region(),

@@ -310,8 +310,8 @@ public class Desk {
 		Content content = content(draft);
 		UUID advisory = (draft.advisory() != null) ? draft.advisory() : UUID.randomUUID();
 		String reason = draft.fields().text("reason").strip();
-		Message message = this.issuing.send(advisory, draft.type(), content, reason.isEmpty() ? null : shortened(reason),
-				new Issuing.Hands(draft.writer(), approver));
+		Message message = this.issuing.send(advisory, draft.type(), content,
+				reason.isEmpty() ? null : shortened(reason), new Issuing.Hands(draft.writer(), approver));
 		put(moved(draft, draft.version(), State.SENT, null, approver, message.id()));
 		if (draft.proposal() != null) {
 			Viewer viewer = this.viewers.current();
@@ -348,8 +348,9 @@ public class Desk {
 		Instant time = DraftReader.time(draft.fields().with("sendAt", List.of(at)), "sendAt",
 				this.reader.zone(draft.fields()));
 		if (!time.isAfter(now()) || time.isAfter(now().plus(Duration.ofDays(FARTHEST_DAYS)))) {
-			throw new BadInput("it would go out at a time that is past, or more than %d days ahead"
-				.formatted(FARTHEST_DAYS), "sendAt", "choose a time in the days to come");
+			throw new BadInput(
+					"it would go out at a time that is past, or more than %d days ahead".formatted(FARTHEST_DAYS),
+					"sendAt", "choose a time in the days to come");
 		}
 		Draft scheduled = moved(draft, version, State.SCHEDULED, time, approver(draft), null);
 		content(scheduled);

@@ -144,8 +144,8 @@ class DraftReader {
 		throw new BadInput(
 				called.isEmpty() ? "no plant is called '%s' here".formatted(typed)
 						: "several plants are called '%s'".formatted(typed),
-				"species", called.isEmpty() ? "write its botanical name, or choose a group"
-						: "write one of: " + called.stream().map((one) -> one.botanicalName()).collect(Collectors.joining(", ")));
+				"species", called.isEmpty() ? "write its botanical name, or choose a group" : "write one of: "
+						+ called.stream().map((one) -> one.botanicalName()).collect(Collectors.joining(", ")));
 	}
 
 	private Area area(DraftFields fields) {
@@ -205,8 +205,8 @@ class DraftReader {
 			}
 			return all;
 		});
-		return findings.give(() -> new AlertFacts(category.get(), responses.get(), urgency.get(), severity.get(),
-				certainty.get()));
+		return findings.give(
+				() -> new AlertFacts(category.get(), responses.get(), urgency.get(), severity.get(), certainty.get()));
 	}
 
 	/**
@@ -223,7 +223,8 @@ class DraftReader {
 			return LocalDateTime.parse((given.length() == 16) ? given + ":00" : given).atZone(zone).toInstant();
 		}
 		catch (DateTimeException ex) {
-			throw new BadInput(given.isEmpty() ? "the time is missing" : "'%s' is no time".formatted(Given.line(name, given)),
+			throw new BadInput(
+					given.isEmpty() ? "the time is missing" : "'%s' is no time".formatted(Given.line(name, given)),
 					name, "give day and time, such as 2027-04-21T02:00");
 		}
 	}

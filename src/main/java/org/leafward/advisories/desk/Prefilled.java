@@ -151,8 +151,9 @@ class Prefilled {
 	}
 
 	private static void text(Map<String, List<String>> values, AdvisoryText text, String ending) {
-		draft(values, new DraftText(text.headline(), text.what(), text.where(), text.when(), text.impacts(),
-				text.toDo()), ending);
+		draft(values,
+				new DraftText(text.headline(), text.what(), text.where(), text.when(), text.impacts(), text.toDo()),
+				ending);
 	}
 
 	/**

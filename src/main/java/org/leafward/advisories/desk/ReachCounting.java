@@ -44,8 +44,8 @@ public class ReachCounting {
 
 	private void count(Message message) {
 		ReachPreview.Reach reach = this.preview.of(message.content().area(), message.content().plants());
-		this.table.reached(message.id(),
-				new Counts(reach.people(), reach.sites(), reach.plantings()), this.clock.instant());
+		this.table.reached(message.id(), new Counts(reach.people(), reach.sites(), reach.plantings()),
+				this.clock.instant());
 	}
 
 }

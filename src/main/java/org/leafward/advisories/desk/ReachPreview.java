@@ -92,13 +92,12 @@ public class ReachPreview {
 	 */
 	public Reach of(Area area, PlantChoice plants) {
 		Growth growth = this.growers.count(area.counties(), plants);
-		Growth everybody = plants.everything() ? growth
-				: this.growers.count(area.counties(), PlantChoice.EVERYTHING);
+		Growth everybody = plants.everything() ? growth : this.growers.count(area.counties(), PlantChoice.EVERYTHING);
 		List<String> leftOut = new ArrayList<>();
 		long others = everybody.people() - growth.people();
 		if (others > 0) {
-			leftOut.add("%,d %s a site in these counties and none of these plants."
-				.formatted(others, (others == 1) ? "person has" : "people have"));
+			leftOut.add("%,d %s a site in these counties and none of these plants.".formatted(others,
+					(others == 1) ? "person has" : "people have"));
 		}
 		if (area.rings().isEmpty()) {
 			return new Reach(growth.people(), growth.sites(), growth.plantings(), counties(growth), groups(growth),
@@ -135,8 +134,8 @@ public class ReachPreview {
 			.collect(Collectors.toCollection(() -> new TreeSet<>(Concerned.ORDER)));
 		long outside = counties.people() - people.size();
 		if (outside > 0) {
-			leftOut.add("%,d %s these plants in the counties, but outside of the outline."
-				.formatted(outside, (outside == 1) ? "person grows" : "people grow"));
+			leftOut.add("%,d %s these plants in the counties, but outside of the outline.".formatted(outside,
+					(outside == 1) ? "person grows" : "people grow"));
 		}
 		Map<String, List<SpotInArea>> byCounty = spots.stream()
 			.collect(Collectors.groupingBy((one) -> this.concerned.county(one.county(), one.region()),

@@ -12,7 +12,10 @@ import java.util.regex.Pattern;
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Component;
 
-/** The light colours of the style sheet, as a picture that is passed on sees no other file. */
+/**
+ * The light colours of the style sheet, as a picture that is passed on sees no other
+ * file.
+ */
 @Component
 public class Palette {
 

@@ -46,7 +46,8 @@ public class PosterDrawing {
 	 */
 	public Drawn draw(Poster poster, List<County> shapes, Poster.Form form) {
 		List<Drawn.Mark> marks = new ArrayList<>();
-		marks.add(new Patch(List.<double[][]>of(box(0, 0, form.width(), form.height())), this.palette.of("paper"), null, 0));
+		marks.add(new Patch(List.<double[][]>of(box(0, 0, form.width(), form.height())), this.palette.of("paper"), null,
+				0));
 		boolean wide = form == Poster.Form.WIDE;
 		double column = wide ? 560 : form.width() - 2 * MARGIN;
 		double end = words(marks, poster, MARGIN, MARGIN, column, wide ? form.height() - 2 * MARGIN - 40 : 430);
@@ -58,8 +59,8 @@ public class PosterDrawing {
 		}
 		marks.add(new Stroke(MARGIN, rule, form.width() - MARGIN, rule, this.palette.of("rule"), 1.5));
 		if (wide) {
-			map(marks, poster, shapes, MARGIN + column + 30, MARGIN - 16, form.width() - MARGIN - (MARGIN + column + 30),
-					rule - MARGIN);
+			map(marks, poster, shapes, MARGIN + column + 30, MARGIN - 16,
+					form.width() - MARGIN - (MARGIN + column + 30), rule - MARGIN);
 		}
 		else {
 			map(marks, poster, shapes, MARGIN, end + 24, form.width() - 2 * MARGIN, rule - end - 44);
@@ -203,7 +204,8 @@ public class PosterDrawing {
 		taken.add(spot);
 		boolean dark = shown.weight() > 0.55;
 		String ink = this.palette.of(dark ? "paper" : "ink");
-		String halo = dark ? null : meant ? this.palette.between("paper", "weather", shown.weight()) : this.palette.of("sink");
+		String halo = dark ? null
+				: meant ? this.palette.between("paper", "weather", shown.weight()) : this.palette.of("sink");
 		marks.add(new Words(name, x, (shown.label() != null) ? y - 4 : y + 6, size, false, ink, halo, true));
 		if (shown.label() != null) {
 			marks.add(new Words(shown.label(), x, y + 30, big, true, ink, halo, true));

@@ -67,8 +67,7 @@ public class ShareKit {
 		String link = this.settings.absolute(advisory.path()).toString();
 		String counties = names(advisory);
 		String span = DayAndTime.span(advisory, language);
-		String said = ended(words.headline()) + " " + counties + ", " + span
-				+ ". ";
+		String said = ended(words.headline()) + " " + counties + ", " + span + ". ";
 		boolean off = advisory.state() == AdvisoryState.CANCELLED;
 		String brief = (off ? ended(words.headline()) + " " : shortened(said, BRIEF - link.length() - 1)) + link;
 		String full = String.join("\n\n", words.headline(), words.what(),
@@ -100,9 +99,8 @@ public class ShareKit {
 
 	private String source(Language language) {
 		return ((language == Language.SPANISH) ? "Fuente: " : "Source: ") + this.settings.senderName()
-				+ (!this.settings.invented() ? ""
-						: (language == Language.SPANISH) ? ". El lugar y el tiempo son inventados."
-								: ". Place and weather are invented.");
+				+ (!this.settings.invented() ? "" : (language == Language.SPANISH)
+						? ". El lugar y el tiempo son inventados." : ". Place and weather are invented.");
 	}
 
 	/**
@@ -158,11 +156,11 @@ public class ShareKit {
 					DayAndTime.day(Objects.requireNonNull(one.early()), language),
 					DayAndTime.day(Objects.requireNonNull(one.late()), language)))
 			.collect(Collectors.joining("\n"));
-		String full = String.join("\n\n", title,
-				spanish ? "Primero la fecha media; entre paréntesis, las que en un año de cada diez quedan antes o después."
-						: "The middle date first; in brackets those beyond which one year in ten falls on either side.",
-				rows, marker.use().in(language), (spanish ? "De dónde salen las fechas: " : "Where the dates come from: ") + link,
-				sources(language));
+		String full = String.join("\n\n", title, spanish
+				? "Primero la fecha media; entre paréntesis, las que en un año de cada diez quedan antes o después."
+				: "The middle date first; in brackets those beyond which one year in ten falls on either side.", rows,
+				marker.use().in(language),
+				(spanish ? "De dónde salen las fechas: " : "Where the dates come from: ") + link, sources(language));
 		return new ShareText(language.code(), brief, full);
 	}
 
@@ -172,9 +170,8 @@ public class ShareKit {
 
 	private String sources(Language language) {
 		List<String> names = this.dates.sources(this.regions.counties());
-		String stations = names.isEmpty() ? ""
-				: (language == Language.SPANISH) ? " Estaciones: " + String.join(", ", names) + "."
-						: " Stations: " + String.join(", ", names) + ".";
+		String stations = names.isEmpty() ? "" : (language == Language.SPANISH)
+				? " Estaciones: " + String.join(", ", names) + "." : " Stations: " + String.join(", ", names) + ".";
 		String source = source(language);
 		return source + (source.endsWith(".") ? "" : ".") + stations;
 	}
@@ -200,12 +197,10 @@ public class ShareKit {
 		}).toList();
 		boolean spanish = language == Language.SPANISH;
 		String title = marker.title().in(language);
-		String alt = title + ". "
-				+ dated.stream()
-					.map((one) -> one.county().name() + ": "
-							+ DayAndTime.day(Objects.requireNonNull(one.date()), language))
-					.collect(Collectors.joining(", "))
-				+ ". " + (spanish ? "Mapa de los condados: cuanto más tarde, más oscuro."
+		String alt = title + ". " + dated.stream()
+			.map((one) -> one.county().name() + ": " + DayAndTime.day(Objects.requireNonNull(one.date()), language))
+			.collect(Collectors.joining(", ")) + ". "
+				+ (spanish ? "Mapa de los condados: cuanto más tarde, más oscuro."
 						: "Map of the counties: the later, the darker.");
 		Poster poster = new Poster(spanish ? "Fechas de la temporada" : "Dates of the season", title,
 				List.of(spanish ? "Fechas medias; la mitad de los años es más temprano, la mitad más tarde."

@@ -141,8 +141,7 @@ class StoredAdvisories implements Advisories {
 	}
 
 	private static Instant ended(Advisory advisory) {
-		return (advisory.state() == AdvisoryState.CANCELLED) ? advisory.sent()
-				: advisory.expires();
+		return (advisory.state() == AdvisoryState.CANCELLED) ? advisory.sent() : advisory.expires();
 	}
 
 	@Override

@@ -41,17 +41,18 @@ public class DraftTable {
 	 * @return whether it was written, with the next version
 	 */
 	public boolean put(Draft draft) {
-		return this.database.sql("""
-				insert into advisories.draft as d (id, advisory, type, proposal, condition, counties, fields, state, send_at,
-					written_by, approved_by, version, changed_at, trouble, message)
-				values (:id, :advisory, :type, :proposal, :condition, :counties, :fields::jsonb, :state, :sendAt, :writer,
-					:approver, :version + 1, :changedAt, :trouble, :message)
-				on conflict (id) do update set counties = excluded.counties, fields = excluded.fields,
-					state = excluded.state, send_at = excluded.send_at, written_by = excluded.written_by,
-					approved_by = excluded.approved_by, version = excluded.version, changed_at = excluded.changed_at,
-					trouble = excluded.trouble, message = excluded.message
-				where d.version = :version
-				""")
+		return this.database
+			.sql("""
+					insert into advisories.draft as d (id, advisory, type, proposal, condition, counties, fields, state, send_at,
+						written_by, approved_by, version, changed_at, trouble, message)
+					values (:id, :advisory, :type, :proposal, :condition, :counties, :fields::jsonb, :state, :sendAt, :writer,
+						:approver, :version + 1, :changedAt, :trouble, :message)
+					on conflict (id) do update set counties = excluded.counties, fields = excluded.fields,
+						state = excluded.state, send_at = excluded.send_at, written_by = excluded.written_by,
+						approved_by = excluded.approved_by, version = excluded.version, changed_at = excluded.changed_at,
+						trouble = excluded.trouble, message = excluded.message
+					where d.version = :version
+					""")
 			.param("id", draft.id())
 			.param("advisory", draft.advisory())
 			.param("type", draft.type().name())

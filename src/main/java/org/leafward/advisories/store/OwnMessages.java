@@ -31,11 +31,16 @@ class OwnMessages implements PersonalData {
 	@Override
 	public Map<String, List<Map<String, Object>>> of(PersonId person) {
 		Map<String, List<Map<String, Object>>> all = new LinkedHashMap<>();
-		all.put("advisories-written", this.database.sql("""
-				select id, advisory, number, type, sent_at as "sentAt", (written_by = :person) as "wroteIt",
-					coalesce(approved_by = :person, false) as "approvedIt", content -> 'english' ->> 'headline' as headline
-				from advisories.message where written_by = :person or approved_by = :person order by seq
-				""").param("person", person.value()).query(Rows::plain).list());
+		all.put("advisories-written",
+				this.database
+					.sql("""
+							select id, advisory, number, type, sent_at as "sentAt", (written_by = :person) as "wroteIt",
+								coalesce(approved_by = :person, false) as "approvedIt", content -> 'english' ->> 'headline' as headline
+							from advisories.message where written_by = :person or approved_by = :person order by seq
+							""")
+					.param("person", person.value())
+					.query(Rows::plain)
+					.list());
 		all.put("advisory-drafts", this.database.sql("""
 				select id, type, state, changed_at as "changedAt", fields::text as fields
 				from advisories.draft where written_by = :person or approved_by = :person order by changed_at, id
@@ -56,7 +61,8 @@ class OwnMessages implements PersonalData {
 	private void rename(PersonId from, @Nullable PersonId into) {
 		for (String table : List.of("message", "draft")) {
 			for (String column : List.of("written_by", "approved_by")) {
-				this.database.sql("update advisories.%s set %s = :into where %s = :from".formatted(table, column, column))
+				this.database
+					.sql("update advisories.%s set %s = :into where %s = :from".formatted(table, column, column))
 					.param("into", (into != null) ? into.value() : null)
 					.param("from", from.value())
 					.update();

@@ -129,15 +129,15 @@ public class SentTable {
 	 * @param most how many at most
 	 * @return one of each advisory
 	 */
-	public List<Message> newest(@Nullable Collection<String> counties, Instant from,
-			Instant to, int offset, int most) {
-		return this.database.sql("""
-				select * from (select distinct on (advisory) seq, id, advisory, number, type, identifier, sender, sent, sent_at,
-					onset, expires, counties, content, reason, written_by, approved_by
-				from advisories.message where sent_at >= ? and sent_at < ? order by advisory, number desc) latest
-				where ?::text[] is null or counties && ?::text[]
-				order by sent_at desc, seq desc offset ? limit ?
-				""")
+	public List<Message> newest(@Nullable Collection<String> counties, Instant from, Instant to, int offset, int most) {
+		return this.database
+			.sql("""
+					select * from (select distinct on (advisory) seq, id, advisory, number, type, identifier, sender, sent, sent_at,
+						onset, expires, counties, content, reason, written_by, approved_by
+					from advisories.message where sent_at >= ? and sent_at < ? order by advisory, number desc) latest
+					where ?::text[] is null or counties && ?::text[]
+					order by sent_at desc, seq desc offset ? limit ?
+					""")
 			.param(at(from))
 			.param(at(to))
 			.param((counties != null) ? counties.toArray(String[]::new) : null)

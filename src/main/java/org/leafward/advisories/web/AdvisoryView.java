@@ -27,8 +27,9 @@ import org.leafward.regions.Regions;
  * @param other the words in the other language; null for none
  * @param otherLanguage of the other words
  */
-public record AdvisoryView(String path, String event, String state, boolean current, String when, String sent, List<String> counties, String facts, AdvisoryText words, String language,
-		@Nullable AdvisoryText other, String otherLanguage) {
+public record AdvisoryView(String path, String event, String state, boolean current, String when, String sent,
+		List<String> counties, String facts, AdvisoryText words, String language, @Nullable AdvisoryText other,
+		String otherLanguage) {
 
 	static AdvisoryView of(Advisory advisory, Regions regions, Language language) {
 		boolean spanish = language == Language.SPANISH && advisory.spanish() != null;
@@ -39,9 +40,10 @@ public record AdvisoryView(String path, String event, String state, boolean curr
 			.map(County::name)
 			.toList();
 		return new AdvisoryView(advisory.path(), spanish ? advisory.event().spanish() : advisory.event().english(),
-				state(advisory.state()), advisory.state().current(), DayAndTime.sentence(advisory), DayAndTime.of(advisory.sent(), advisory.zone()),
-				names, facts(advisory), spanish ? advisory.text(Language.SPANISH) : advisory.english(),
-				spanish ? "es" : "en", spanish ? advisory.english() : advisory.spanish(), spanish ? "en" : "es");
+				state(advisory.state()), advisory.state().current(), DayAndTime.sentence(advisory),
+				DayAndTime.of(advisory.sent(), advisory.zone()), names, facts(advisory),
+				spanish ? advisory.text(Language.SPANISH) : advisory.english(), spanish ? "es" : "en",
+				spanish ? advisory.english() : advisory.spanish(), spanish ? "en" : "es");
 	}
 
 	private static String state(AdvisoryState state) {

@@ -73,8 +73,8 @@ class AfterPages {
 	}
 
 	/** A line of the log of a year. */
-	record LogLine(String href, String sent, String event, String headline, String counties, int messages,
-			String state, @Nullable Long people, @Nullable Long mails, @Nullable Long questions) {
+	record LogLine(String href, String sent, String event, String headline, String counties, int messages, String state,
+			@Nullable Long people, @Nullable Long mails, @Nullable Long questions) {
 	}
 
 	@GetMapping("/advisories/compose/season/{year}")
@@ -85,7 +85,8 @@ class AfterPages {
 		model.addAttribute("year", asked);
 		model.addAttribute("lines", lines);
 		model.addAttribute("full", lines.size() >= MOST);
-		model.addAttribute("people", lines.stream().mapToLong((one) -> (one.people() != null) ? one.people() : 0).sum());
+		model.addAttribute("people",
+				lines.stream().mapToLong((one) -> (one.people() != null) ? one.people() : 0).sum());
 		int now = thisYear();
 		model.addAttribute("before", (asked > FIRST_YEAR) ? asked - 1 : null);
 		model.addAttribute("next", (asked < now) ? asked + 1 : null);
@@ -168,7 +169,8 @@ class AfterPages {
 				one.expires().toString(), (reach != null) ? Long.toString(reach.people()) : "",
 				(reach != null) ? Long.toString(reach.sites()) : "",
 				(reach != null) ? Long.toString(reach.plantings()) : "", text(sent),
-				(tasks != null) ? Long.toString(tasks.done()) : "", (tasks != null) ? Long.toString(tasks.leftOut()) : "",
+				(tasks != null) ? Long.toString(tasks.done()) : "",
+				(tasks != null) ? Long.toString(tasks.leftOut()) : "",
 				(tasks != null) ? Long.toString(tasks.open()) : "", text(after.questions()),
 				chain.messages()
 					.stream()

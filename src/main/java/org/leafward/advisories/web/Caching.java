@@ -10,8 +10,8 @@ import org.springframework.web.filter.ShallowEtagHeaderFilter;
 import jakarta.servlet.http.HttpServletResponse;
 
 /**
- * How long others may keep what everybody may read. A page differs by who looks and by the
- * language that is asked for.
+ * How long others may keep what everybody may read. A page differs by who looks and by
+ * the language that is asked for.
  */
 @Configuration(proxyBeanMethods = false)
 class Caching {
@@ -25,7 +25,10 @@ class Caching {
 
 	private static final String FOR_AN_HOUR = "public, max-age=3600";
 
-	/** Tells by a tag whether an answer is the one that was kept (RFC 9110, section 13.1.2). */
+	/**
+	 * Tells by a tag whether an answer is the one that was kept (RFC 9110, section
+	 * 13.1.2).
+	 */
 	@Bean
 	FilterRegistrationBean<ShallowEtagHeaderFilter> advisoryTags() {
 		ShallowEtagHeaderFilter filter = new ShallowEtagHeaderFilter();

@@ -83,8 +83,19 @@ class ComposeForm {
 			.filter((one) -> served.contains(one) || chosen.contains(one.code()))
 			.map((one) -> new Tick(one.code(), one.name(), chosen.contains(one.code())))
 			.toList();
-		return new Form(fields, counties, ticks(fields, "groups", this.catalogue.groups().entrySet().stream().map((one) -> new Choice(one.getKey(), one.getValue())).toList()),
-				ticks(fields, "traits", this.catalogue.traits().entrySet().stream().map((one) -> new Choice(one.getKey(), one.getValue())).toList()),
+		return new Form(fields, counties,
+				ticks(fields, "groups",
+						this.catalogue.groups()
+							.entrySet()
+							.stream()
+							.map((one) -> new Choice(one.getKey(), one.getValue()))
+							.toList()),
+				ticks(fields, "traits",
+						this.catalogue.traits()
+							.entrySet()
+							.stream()
+							.map((one) -> new Choice(one.getKey(), one.getValue()))
+							.toList()),
 				ticks(fields, "works", choices(Work.values(), Work::code, Work::words)),
 				choices(Category.values(), Category::cap, Category::words),
 				ticks(fields, "responses", choices(Response.values(), Response::cap, Response::words)),

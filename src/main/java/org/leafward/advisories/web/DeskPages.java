@@ -199,8 +199,7 @@ class DeskPages {
 	}
 
 	/** What can't be done is said above the draft as it is now. */
-	private String acting(UUID id, Model model, HttpServletResponse response,
-			Supplier<String> action) {
+	private String acting(UUID id, Model model, HttpServletResponse response, Supplier<String> action) {
 		try {
 			return action.get();
 		}
@@ -219,8 +218,9 @@ class DeskPages {
 	/** What is no field of the form is said of the draft as a whole. */
 	private static Map<String, String> inTheForm(Map<String, String> errors) {
 		Map<String, String> known = new LinkedHashMap<>();
-		errors.forEach((field, words) -> known.putIfAbsent(DraftFields.TEXTS.contains(field)
-				|| DraftFields.LISTS.contains(field) || field.equals("send") ? field : "draft", words));
+		errors.forEach((field, words) -> known
+			.putIfAbsent(DraftFields.TEXTS.contains(field) || DraftFields.LISTS.contains(field) || field.equals("send")
+					? field : "draft", words));
 		return known;
 	}
 

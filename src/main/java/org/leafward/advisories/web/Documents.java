@@ -167,9 +167,9 @@ class Documents {
 	 * @param page address of its page
 	 * @param cap address of its CAP document
 	 */
-	record Item(String id, String message, String state, Bilingual event, String severity,
-			String urgency, String certainty, Instant sent, Instant onset, Instant expires, List<String> counties,
-			AdvisoryText english, @Nullable AdvisoryText spanish, URI page, URI cap) {
+	record Item(String id, String message, String state, Bilingual event, String severity, String urgency,
+			String certainty, Instant sent, Instant onset, Instant expires, List<String> counties, AdvisoryText english,
+			@Nullable AdvisoryText spanish, URI page, URI cap) {
 	}
 
 	@GetMapping(path = "/advisories/current.json")

@@ -83,8 +83,7 @@ class Pictures {
 		return picture(name, (form, language) -> this.kit.picture(found, form, language));
 	}
 
-	private ResponseEntity<byte[]> picture(String name,
-			BiFunction<Poster.Form, Language, Optional<Drawn>> drawn) {
+	private ResponseEntity<byte[]> picture(String name, BiFunction<Poster.Form, Language, Optional<Drawn>> drawn) {
 		Matcher parts = NAME.matcher(name);
 		if (!parts.matches()) {
 			throw new NotThere("There is no picture '%s' here.".formatted(name));

@@ -139,8 +139,7 @@ class PublicPages {
 		List<AdvisoryView> current = views(this.advisories.current(county.code()), model);
 		model.addAttribute("county", county);
 		model.addAttribute("current", current);
-		model.addAttribute("past",
-				views(this.past.endedSince(county.code(), now.minus(BACK), now, MOST_PAST), model));
+		model.addAttribute("past", views(this.past.endedSince(county.code(), now.minus(BACK), now, MOST_PAST), model));
 		model.addAttribute("ways", ways("/advisories/" + county.code()));
 		return "advisories/county";
 	}
@@ -201,19 +200,14 @@ class PublicPages {
 		Chain chain = this.past.find(new AdvisoryId(id));
 		frame(model, response);
 		Advisory advisory = chain.at(this.clock.instant());
-		Optional<String> alt = this.kit
-			.picture(advisory, Poster.Form.WIDE, Language.ENGLISH)
-			.map((one) -> one.alt());
+		Optional<String> alt = this.kit.picture(advisory, Poster.Form.WIDE, Language.ENGLISH).map((one) -> one.alt());
 		model.addAttribute("heading", advisory.english().headline());
 		model.addAttribute("back", advisory.path());
 		model.addAttribute("texts", this.kit.texts(advisory));
 		model.addAttribute("alt", alt.orElse(null));
-		model.addAttribute("altSpanish",
-				(advisory.spanish() != null)
-						? this.kit.picture(advisory, Poster.Form.WIDE, Language.SPANISH)
-							.map((one) -> one.alt())
-							.orElse(null)
-						: null);
+		model.addAttribute("altSpanish", (advisory.spanish() != null)
+				? this.kit.picture(advisory, Poster.Form.WIDE, Language.SPANISH).map((one) -> one.alt()).orElse(null)
+				: null);
 		model.addAttribute("pictures", advisory.path() + "/pictures/");
 		model.addAttribute("stamp", "?v=" + advisory.number());
 		return "advisories/share";

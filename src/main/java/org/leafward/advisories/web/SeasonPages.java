@@ -107,7 +107,8 @@ class SeasonPages {
 					.toList());
 		model.addAttribute("sources", this.dates.sources(this.regions.counties()));
 		model.addAttribute("texts", this.kit.texts(found));
-		model.addAttribute("alt", this.kit.picture(found, Poster.Form.WIDE, Language.ENGLISH).map(Drawn::alt).orElse(null));
+		model.addAttribute("alt",
+				this.kit.picture(found, Poster.Form.WIDE, Language.ENGLISH).map(Drawn::alt).orElse(null));
 		model.addAttribute("altSpanish",
 				this.kit.picture(found, Poster.Form.WIDE, Language.SPANISH).map(Drawn::alt).orElse(null));
 		model.addAttribute("pictures", "/season-dates/" + found.code() + "/pictures/");

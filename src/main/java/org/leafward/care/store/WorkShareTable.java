@@ -28,12 +28,13 @@ public class WorkShareTable {
 	 * @return the counts
 	 */
 	public WorkShares.Share count(Collection<PersonId> people, Collection<String> works, DayWindow days) {
-		return this.database.sql("""
-				select count(*) filter (where state = 'DONE') as done, count(*) filter (where state = 'SKIPPED') as left_out,
-					count(*) filter (where state = 'PLANNED') as open
-				from care.task
-				where person = any(?) and to_day >= ? and from_day <= ? and work = any(?) and kind <> 'HOLD_OFF'
-				""")
+		return this.database
+			.sql("""
+					select count(*) filter (where state = 'DONE') as done, count(*) filter (where state = 'SKIPPED') as left_out,
+						count(*) filter (where state = 'PLANNED') as open
+					from care.task
+					where person = any(?) and to_day >= ? and from_day <= ? and work = any(?) and kind <> 'HOLD_OFF'
+					""")
 			.param(people.stream().map(PersonId::value).toArray(UUID[]::new))
 			.param(days.from())
 			.param(days.to())

@@ -29,14 +29,15 @@ public class SpotTable {
 	 * @return with the number of such plantings
 	 */
 	public List<SpotInArea> in(GeoPoint southWest, GeoPoint northEast, String @Nullable [] species) {
-		return this.database.sql("""
-				select s.id, s.owner, s.county, s.region, s.latitude, s.longitude, s.elevation_metres,
-					(select count(*) from register.planting p
-						where p.site = s.id and (:species::text[] is null or p.species = any(:species::text[]))) as plantings
-				from register.site s
-				where s.latitude between :south and :north and s.longitude between :west and :east and s.owner <> :server
-				order by s.id limit :most
-				""")
+		return this.database
+			.sql("""
+					select s.id, s.owner, s.county, s.region, s.latitude, s.longitude, s.elevation_metres,
+						(select count(*) from register.planting p
+							where p.site = s.id and (:species::text[] is null or p.species = any(:species::text[]))) as plantings
+					from register.site s
+					where s.latitude between :south and :north and s.longitude between :west and :east and s.owner <> :server
+					order by s.id limit :most
+					""")
 			.param("species", species)
 			.param("south", southWest.latitude())
 			.param("north", northEast.latitude())

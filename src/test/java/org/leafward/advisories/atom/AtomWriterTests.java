@@ -31,14 +31,15 @@ class AtomWriterTests {
 
 	private static AtomFeed feed(int entries) {
 		return new AtomFeed(URI.create("urn:uuid:0b0e6f0e-6f0d-4f7e-8d0b-5e5b0d2f0a11"),
-				"Advisories for \"Alder\" & Sable < 2", "What is in force", SENT, URI.create("https://a.example/feed.atom"),
-				URI.create("https://a.example/advisories/alder"), "Extensión <del> valle",
+				"Advisories for \"Alder\" & Sable < 2", "What is in force", SENT,
+				URI.create("https://a.example/feed.atom"), URI.create("https://a.example/advisories/alder"),
+				"Extensión <del> valle",
 				IntStream.range(0, entries)
-					.mapToObj((i) -> new AtomFeed.Entry(
-							URI.create("urn:uuid:00000000-0000-4000-8000-%012d".formatted(i)),
-							"Helada: −3 °C & viento " + i, "línea\nnueva <b>" + i, SENT.minusSeconds(i),
-							URI.create("https://a.example/m/" + i + ".cap.xml"), URI.create("https://a.example/" + i),
-							"Late freeze", "Moderate", List.of(RING)))
+					.mapToObj(
+							(i) -> new AtomFeed.Entry(URI.create("urn:uuid:00000000-0000-4000-8000-%012d".formatted(i)),
+									"Helada: −3 °C & viento " + i, "línea\nnueva <b>" + i, SENT.minusSeconds(i),
+									URI.create("https://a.example/m/" + i + ".cap.xml"),
+									URI.create("https://a.example/" + i), "Late freeze", "Moderate", List.of(RING)))
 					.toList());
 	}
 
@@ -55,7 +56,8 @@ class AtomWriterTests {
 		assertThat(seen.getId()).isEqualTo(feed.id().toString());
 		assertThat(seen.getTitle()).isEqualTo(feed.title());
 		assertThat(seen.getUpdated().toInstant()).isEqualTo(SENT);
-		assertThat(seen.getAuthors()).singleElement().satisfies((one) -> assertThat(one.getName()).isEqualTo(feed.author()));
+		assertThat(seen.getAuthors()).singleElement()
+			.satisfies((one) -> assertThat(one.getName()).isEqualTo(feed.author()));
 		assertThat(seen.getOtherLinks()).filteredOn((one) -> "self".equals(one.getRel()))
 			.extracting(Link::getHref)
 			.containsExactly("https://a.example/feed.atom");
@@ -98,9 +100,7 @@ class AtomWriterTests {
 	}
 
 	private static long children(NodeList nodes, String name) {
-		return IntStream.range(0, nodes.getLength())
-			.filter((i) -> name.equals(nodes.item(i).getLocalName()))
-			.count();
+		return IntStream.range(0, nodes.getLength()).filter((i) -> name.equals(nodes.item(i).getLocalName())).count();
 	}
 
 }

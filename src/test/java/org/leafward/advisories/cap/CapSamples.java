@@ -34,7 +34,8 @@ public final class CapSamples {
 	public static CapAlert freeze() {
 		Instant sent = Instant.parse("2027-04-20T20:00:00Z");
 		return new CapAlert("urn:uuid:0b0e6f0e-6f0d-4f7e-8d0b-5e5b0d2f0a11", "advisories@garden.example", sent,
-				ZoneId.of("America/Chicago"), CapAlert.Status.ACTUAL, MessageType.ALERT, "Leafward", "", "late-freeze-1",
+				ZoneId.of("America/Chicago"), CapAlert.Status.ACTUAL, MessageType.ALERT, "Leafward", "",
+				"late-freeze-1",
 				new AlertFacts(Category.MET, Set.of(Response.SHELTER, Response.PREPARE), Urgency.FUTURE,
 						Severity.MODERATE, Certainty.LIKELY),
 				"Late freeze", Instant.parse("2027-04-21T07:00:00Z"), Instant.parse("2027-04-21T14:00:00Z"),
@@ -67,7 +68,8 @@ public final class CapSamples {
 		for (int i = 0; i <= random.nextInt(3); i++) {
 			List<Ring> rings = new ArrayList<>();
 			for (int k = random.nextInt(3); k >= 0; k--) {
-				rings.add(square(random.nextDouble() * 300 - 150, random.nextDouble() * 150 - 75, 0.01 + random.nextDouble()));
+				rings.add(square(random.nextDouble() * 300 - 150, random.nextDouble() * 150 - 75,
+						0.01 + random.nextDouble()));
 			}
 			areas.add(new CapAlert.Place("Area " + word(random), rings));
 		}
@@ -75,9 +77,9 @@ public final class CapSamples {
 		responses.add(Response.values()[random.nextInt(Response.values().length)]);
 		responses.add(Response.values()[random.nextInt(Response.values().length)]);
 		return new CapAlert("urn:uuid:" + new UUID(random.nextLong(), random.nextLong()), base.sender(), sent,
-				ZoneId.of(ZONES.get(random.nextInt(ZONES.size()))),
-				CapAlert.Status.values()[random.nextInt(2)], type, base.source(),
-				(type == MessageType.ALERT) ? "" : "a@b.example,urn:uuid:x,2026-01-01T00:00:00-06:00", base.incident(),
+				ZoneId.of(ZONES.get(random.nextInt(ZONES.size()))), CapAlert.Status.values()[random.nextInt(2)], type,
+				base.source(), (type == MessageType.ALERT) ? "" : "a@b.example,urn:uuid:x,2026-01-01T00:00:00-06:00",
+				base.incident(),
 				new AlertFacts(pick(Category.values(), random), responses, pick(Urgency.values(), random),
 						pick(Severity.values(), random), pick(Certainty.values(), random)),
 				"Event", onset, (onset.isAfter(sent) ? onset : sent).plusSeconds(3600 + random.nextInt(1_000_000)),

@@ -60,13 +60,17 @@ class CapWriterTests {
 		assertThat(CapWriter.write(CapSamples.freeze())).isEqualTo(CapWriter.write(CapSamples.freeze()));
 	}
 
-	/** The schema has to refuse what the standard forbids, or the test above says nothing. */
+	/**
+	 * The schema has to refuse what the standard forbids, or the test above says nothing.
+	 */
 	@ParameterizedTest
-	@CsvSource(delimiter = '|', quoteCharacter = '`', value = {
-			"2027-04-20T15:00:00-05:00|2027-04-20T20:00:00Z", "2027-04-20T15:00:00-05:00|2027-04-20T15:00:00.5-05:00",
-			"2027-04-20T15:00:00-05:00|2027-04-20T15:00:00,05:00", "<severity>Moderate|<severity>moderate",
-			"<status>Actual|<status>Real", "advisories@garden.example|advisories garden", "-91.86</polygon>|-91.86 </polygon>",
-			"<event>Late freeze</event>|", "<scope>Public</scope>|", "<language>en-US</language>|<language>English (US)</language>" })
+	@CsvSource(delimiter = '|', quoteCharacter = '`',
+			value = { "2027-04-20T15:00:00-05:00|2027-04-20T20:00:00Z",
+					"2027-04-20T15:00:00-05:00|2027-04-20T15:00:00.5-05:00",
+					"2027-04-20T15:00:00-05:00|2027-04-20T15:00:00,05:00", "<severity>Moderate|<severity>moderate",
+					"<status>Actual|<status>Real", "advisories@garden.example|advisories garden",
+					"-91.86</polygon>|-91.86 </polygon>", "<event>Late freeze</event>|", "<scope>Public</scope>|",
+					"<language>en-US</language>|<language>English (US)</language>" })
 	void theSchemaRefusesWhatTheStandardForbids(String good, String bad) {
 		String document = new String(CapWriter.write(CapSamples.freeze()), StandardCharsets.UTF_8);
 		assertThat(document).contains(good);

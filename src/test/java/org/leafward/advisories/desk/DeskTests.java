@@ -158,7 +158,8 @@ class DeskTests {
 				"Likely", "onset", time(2), "expires", time(30), "headline", "Cold wind tomorrow: screen rhododendrons",
 				"what", "Gusts of 30 mph (13 m/s) at 14 °F (−10 °C).", "where", "The ridge.")
 			.forEach((name, value) -> values.put(name, List.of(value)));
-		Map.of("when", "From tomorrow on.", "impacts", "Leaves dry out & brown.", "toDo", "Put screens up on the windy side.")
+		Map.of("when", "From tomorrow on.", "impacts", "Leaves dry out & brown.", "toDo",
+				"Put screens up on the windy side.")
 			.forEach((name, value) -> values.put(name, List.of(value)));
 		return new DraftFields(values);
 	}
@@ -179,8 +180,8 @@ class DeskTests {
 	void halfAFormIsKeptAndTellsAllThatIsMissing() {
 		Draft draft = this.desk.begin(null);
 		Draft saved = this.desk.save(draft.id(), draft.version(),
-				new DraftFields(Map.of("headline", List.of("Cold wind tomorrow"), "onset", List.of("tomorrow"), "whatEs",
-						List.of("Viento frío mañana por la tarde"))));
+				new DraftFields(Map.of("headline", List.of("Cold wind tomorrow"), "onset", List.of("tomorrow"),
+						"whatEs", List.of("Viento frío mañana por la tarde"))));
 		assertThat(saved.fields().text("headline")).isEqualTo("Cold wind tomorrow");
 		assertThatThrownBy(() -> this.desk.content(saved)).isInstanceOfSatisfying(BadInput.class,
 				(ex) -> assertThat(ex.byField()).containsKeys("counties", "event", "responses", "severity", "onset",
@@ -199,13 +200,15 @@ class DeskTests {
 		assertThat(this.advisories.current(SABLE)).extracting(Advisory::id).doesNotContain(advisory.id());
 		byte[] cap = this.sent.document(message.id()).orElseThrow();
 		CapSchema.check(cap);
-		assertThat(new String(cap, StandardCharsets.UTF_8)).contains("<status>Test</status>", "<msgType>Alert</msgType>",
-				"Leaves dry out &amp; brown.", "<areaDesc>Merrow County, US-IA</areaDesc>", "<polygon>42.25,-91.82 ");
-		assertThat(this.audit.all(0, 5)).anyMatch((one) -> one.deed() == Deed.SENT_ALERT
-				&& one.what().equals("Alert 1: Cold wind; Merrow County")
-				&& id("odile.marsh@example.org").equals(one.actor()));
+		assertThat(new String(cap, StandardCharsets.UTF_8)).contains("<status>Test</status>",
+				"<msgType>Alert</msgType>", "Leaves dry out &amp; brown.", "<areaDesc>Merrow County, US-IA</areaDesc>",
+				"<polygon>42.25,-91.82 ");
+		assertThat(this.audit.all(0, 5))
+			.anyMatch((one) -> one.deed() == Deed.SENT_ALERT && one.what().equals("Alert 1: Cold wind; Merrow County")
+					&& id("odile.marsh@example.org").equals(one.actor()));
 		await().atMost(Duration.ofSeconds(20)).until(() -> this.sent.reach(message.id()).isPresent());
-		// Tamsin Library garden has hollies, pieris and mountain laurel; the school garden
+		// Tamsin Library garden has hollies, pieris and mountain laurel; the school
+		// garden
 		// in the same county has none of these.
 		assertThat(this.advisories.concerned(advisory.id(), null, 100)).contains(id("tobias.wren@example.org"))
 			.doesNotContain(id("bram.ostrand@example.org"), id("odile.marsh@example.org"), PersonId.SERVER);
@@ -219,8 +222,9 @@ class DeskTests {
 		List<Site> sites = this.register.sitesOf(id("tobias.wren@example.org"));
 		var found = this.advisories.currentFor(sites.stream().map(Site::id).toList());
 		for (Site site : sites) {
-			assertThat(found.getOrDefault(site.id(), List.of()).stream().anyMatch((one) -> one.message().equals(message.id())))
-				.as(site.name())
+			assertThat(found.getOrDefault(site.id(), List.of())
+				.stream()
+				.anyMatch((one) -> one.message().equals(message.id()))).as(site.name())
 				.isEqualTo(site.name().equals("Tamsin Library garden"));
 		}
 		assertThat(this.advisories.of(id("bram.ostrand@example.org"), 60)).extracting(Advisory::message)
@@ -239,7 +243,8 @@ class DeskTests {
 		Message second = this.desk.send(saved.id(), saved.version());
 		assertThat(second.number()).isEqualTo(2);
 		assertThat(this.advisories.concerned(id, null, 100)).as("who was told hears of the change").isEqualTo(told);
-		assertThat(cap(second)).contains("<msgType>Update</msgType>", "<note>The place and the weather are invented. The ridge",
+		assertThat(cap(second)).contains("<msgType>Update</msgType>",
+				"<note>The place and the weather are invented. The ridge",
 				"<references>" + first.link().triple() + "</references>");
 		assertThat(cap(first)).as("the first document is what it was").contains("<msgType>Alert</msgType>");
 		Draft end = this.desk.follow(id, MessageType.CANCEL);
@@ -269,7 +274,8 @@ class DeskTests {
 		assertThatThrownBy(() -> this.database.sql("update advisories.message set cap = ? where id = ?")
 			.params(new byte[] { 1 }, message.id())
 			.update()).hasMessageContaining("is never changed");
-		assertThatThrownBy(() -> this.database.sql("update advisories.message set expires = expires + interval '1 day' where id = ?")
+		assertThatThrownBy(() -> this.database
+			.sql("update advisories.message set expires = expires + interval '1 day' where id = ?")
 			.param(message.id())
 			.update()).hasMessageContaining("is never changed");
 	}
@@ -277,8 +283,7 @@ class DeskTests {
 	@Test
 	void nobodyWritesForCountiesOfOthers() {
 		Draft draft = this.desk.begin(null);
-		assertThatThrownBy(
-				() -> this.desk.save(draft.id(), draft.version(), fields(MERROW, "us-ia-alder-county")))
+		assertThatThrownBy(() -> this.desk.save(draft.id(), draft.version(), fields(MERROW, "us-ia-alder-county")))
 			.isInstanceOfSatisfying(BadInput.class, (ex) -> assertThat(ex.byField()).containsKey("counties"));
 		Draft merrow = this.desk.save(draft.id(), draft.version(), fields(MERROW));
 		Message message = send(SABLE);
@@ -315,7 +320,8 @@ class DeskTests {
 		assertThat(this.desk.sendDue(good.id())).isFalse();
 		assertThat(this.sent.latest()).isEqualTo(before + 1);
 		Draft late = schedule(fields(MERROW), time(1));
-		this.database.sql("update advisories.draft set fields = jsonb_set(fields, '{expires}', '[\"2020-01-01T00:00\"]') where id = ?")
+		this.database.sql(
+				"update advisories.draft set fields = jsonb_set(fields, '{expires}', '[\"2020-01-01T00:00\"]') where id = ?")
 			.param(late.id())
 			.update();
 		itIsTime(late);
@@ -356,8 +362,7 @@ class DeskTests {
 	@Test
 	void anOutlineLeavesOutWhoLiesOutside() {
 		// Around Tamsin, north of the ridge road.
-		DraftFields part = fields(MERROW, SABLE)
-			.with("groups", List.of())
+		DraftFields part = fields(MERROW, SABLE).with("groups", List.of())
 			.with("polygon", List.of("42.29, -91.45\n42.29, -91.35\n42.36, -91.35\n42.36, -91.45"));
 		Draft draft = this.desk.begin(null);
 		Draft saved = this.desk.save(draft.id(), draft.version(), part);
@@ -375,16 +380,16 @@ class DeskTests {
 	@Test
 	void peopleComeInPagesWithoutGapsOrRepeats() {
 		Message message = this.issuing.send(UUID.randomUUID(), MessageType.ALERT,
-				this.desk.content(this.desk.save(this.desk.begin(null).id(), 1,
-						fields(MERROW, SABLE).with("groups", List.of()))),
+				this.desk.content(
+						this.desk.save(this.desk.begin(null).id(), 1, fields(MERROW, SABLE).with("groups", List.of()))),
 				null, new Issuing.Hands(null, null));
 		AdvisoryId id = new AdvisoryId(message.advisory());
 		List<PersonId> whole = this.advisories.concerned(id, null, 1000);
 		assertThat(whole).hasSizeGreaterThan(2).doesNotHaveDuplicates();
 		List<PersonId> pages = new ArrayList<>();
 		PersonId last = null;
-		for (List<PersonId> page = this.advisories.concerned(id, last, 1); !page
-			.isEmpty(); page = this.advisories.concerned(id, last, 1)) {
+		for (List<PersonId> page = this.advisories.concerned(id, last, 1); !page.isEmpty(); page = this.advisories
+			.concerned(id, last, 1)) {
 			pages.addAll(page);
 			last = page.get(page.size() - 1);
 		}
@@ -397,10 +402,11 @@ class DeskTests {
 		Message message = send(MERROW);
 		AfterReport.After report = this.after.of(this.chains.find(message.advisory()).orElseThrow());
 		assertThat(report.tasks()).isNotNull();
-		long tasks = this.database.sql("""
-				select count(*) from care.task where person = ? and work = 'WATER' and state in ('PLANNED', 'DONE', 'SKIPPED')
-					and kind <> 'HOLD_OFF' and from_day <= ? and to_day >= ?
-				""")
+		long tasks = this.database
+			.sql("""
+					select count(*) from care.task where person = ? and work = 'WATER' and state in ('PLANNED', 'DONE', 'SKIPPED')
+						and kind <> 'HOLD_OFF' and from_day <= ? and to_day >= ?
+					""")
 			.param(id("tobias.wren@example.org").value())
 			.param(now.plus(Duration.ofHours(30)).atZone(ZONE).toLocalDate())
 			.param(now.atZone(ZONE).toLocalDate())

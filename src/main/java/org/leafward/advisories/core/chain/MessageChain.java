@@ -112,7 +112,8 @@ public record MessageChain(List<ChainLink> links) {
 			}
 		}
 		if (this.links.size() >= MOST) {
-			throw new BadInput("this advisory has %d messages".formatted(MOST), "type", "call it off and write another");
+			throw new BadInput("this advisory has %d messages".formatted(MOST), "type",
+					"call it off and write another");
 		}
 		checkTimes(sent, onset, expires);
 	}

@@ -14,7 +14,9 @@ import org.leafward.measure.BadInput;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-/** The rules of CAP 1.2, sections 3.2.1 and 3.3.2, for messages that follow each other. */
+/**
+ * The rules of CAP 1.2, sections 3.2.1 and 3.3.2, for messages that follow each other.
+ */
 class MessageChainTests {
 
 	private static final Instant NOON = Instant.parse("2027-04-20T17:00:00Z");
@@ -65,8 +67,7 @@ class MessageChainTests {
 		assertThatThrownBy(() -> chain.check(MessageType.UPDATE, hours(3), hours(5), hours(9)))
 			.isInstanceOf(BadInput.class)
 			.hasMessageContaining("called off");
-		assertThatThrownBy(
-				() -> chain.with(link(MessageType.UPDATE, "three", hours(3), hours(5), hours(9), "alder")))
+		assertThatThrownBy(() -> chain.with(link(MessageType.UPDATE, "three", hours(3), hours(5), hours(9), "alder")))
 			.isInstanceOf(IllegalArgumentException.class);
 	}
 
@@ -85,8 +86,7 @@ class MessageChainTests {
 			"5, 3000, expires" })
 	void timesAreInOrder(int onset, int expires, String field) {
 		assertThatThrownBy(() -> MessageChain.NONE.check(MessageType.ALERT, NOON, hours(onset), hours(expires)))
-			.isInstanceOfSatisfying(BadInput.class,
-					(ex) -> assertThat(ex.byField()).containsKey(field));
+			.isInstanceOfSatisfying(BadInput.class, (ex) -> assertThat(ex.byField()).containsKey(field));
 	}
 
 	@Test
