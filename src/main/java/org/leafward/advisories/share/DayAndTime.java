@@ -8,6 +8,7 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import org.leafward.advisories.Advisory;
+import org.leafward.advisories.AdvisoryState;
 import org.leafward.language.Language;
 
 /** Days and times of advisories in words. */
@@ -47,11 +48,14 @@ public final class DayAndTime {
 	}
 
 	/**
-	 * From when to when, as the pages write it.
+	 * From when to when, as the pages write it; of one that was called off, when that was.
 	 * @param advisory the advisory
 	 * @return for example "From Tue 20 Apr 2027, 02:00 to Tue 20 Apr 2027, 09:00."
 	 */
 	public static String sentence(Advisory advisory) {
+		if (advisory.state() == AdvisoryState.CANCELLED) {
+			return "On " + of(advisory.sent(), advisory.zone()) + ".";
+		}
 		ZonedDateTime from = advisory.onset().atZone(advisory.zone());
 		ZonedDateTime to = advisory.expires().atZone(advisory.zone());
 		if (!days(from, to)) {
