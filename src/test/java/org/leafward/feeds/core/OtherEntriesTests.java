@@ -19,6 +19,7 @@ import org.leafward.advisories.AdvisoryState;
 import org.leafward.advisories.AdvisoryText;
 import org.leafward.advisories.AlertFacts;
 import org.leafward.advisories.Area;
+import org.leafward.advisories.Bilingual;
 import org.leafward.advisories.Category;
 import org.leafward.advisories.Certainty;
 import org.leafward.advisories.PlantChoice;
@@ -71,7 +72,7 @@ class OtherEntriesTests {
 		AdvisoryText spanish = new AdvisoryText("Helada esta noche: cubra lo delicado",
 				"Se espera una mínima de -2 °C.", "Condado de Alder", "Esta noche hasta el sábado",
 				"Las plantas delicadas mueren.", "Cúbralas antes del anochecer.");
-		return new Advisory(new AdvisoryId(new UUID(5, 5)), new UUID(6, 6), 2, state, null, "Freeze",
+		return new Advisory(new AdvisoryId(new UUID(5, 5)), new UUID(6, 6), 2, state, null, new Bilingual("Freeze", "Helada"),
 				new AlertFacts(Category.MET, Set.of(), Urgency.EXPECTED, Severity.MODERATE, Certainty.LIKELY),
 				Area.of(List.of("alder")), PlantChoice.EVERYTHING, Set.of(), MADE, MADE.plusSeconds(600),
 				Instant.parse("2026-10-03T01:00:00Z"), Instant.parse("2026-10-03T15:00:00Z"), ZONE, english, spanish);
@@ -150,7 +151,7 @@ class OtherEntriesTests {
 		AdvisoryText long_ = new AdvisoryText("Ü".repeat(140), "Ü".repeat(2000), "Ü".repeat(2000), "Ü".repeat(2000),
 				"Ü".repeat(2000), "Ü".repeat(2000));
 		Advisory plain = advisory(AdvisoryState.AHEAD);
-		Advisory wordy = new Advisory(plain.id(), plain.message(), 1, plain.state(), null, "Freeze", plain.facts(),
+		Advisory wordy = new Advisory(plain.id(), plain.message(), 1, plain.state(), null, plain.event(), plain.facts(),
 				plain.area(), plain.plants(), Set.of(), MADE, MADE, plain.onset(), plain.expires(), ZONE, long_, null);
 		FeedEntry entry = this.advisories.of(wordy);
 		assertThat(entry.description().getBytes(StandardCharsets.UTF_8))
