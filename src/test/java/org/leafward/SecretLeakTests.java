@@ -593,7 +593,8 @@ class SecretLeakTests {
 		String token = body.replaceAll("(?s).*/w/([0-9a-f]{32}).*", "$1");
 		know("answer link", token);
 		assertThat(this.post.send(Duration.ofSeconds(20))).isEqualTo(1);
-		assertThat(this.database.sql("select state || coalesce(': ' || because, '') from workdays.message where workday = ?")
+		assertThat(this.database
+			.sql("select state || coalesce(': ' || because, '') from workdays.message where workday = ?")
 			.param(day.value())
 			.query(String.class)
 			.single()).isEqualTo("SENT");

@@ -49,8 +49,9 @@ class RecordedPlansTests {
 	}
 
 	/**
-	 * What is proved: within 5 % of what is possible. Where pins, a limit of days and a plan
-	 * before come together, neither plan nor bound has been brought nearer than this yet.
+	 * What is proved: within 5 % of what is possible. Where pins, a limit of days and a
+	 * plan before come together, neither plan nor bound has been brought nearer than this
+	 * yet.
 	 */
 	private static double proof(int which) {
 		return CrewCases.RECORDED.get(which).extras() ? 0.86 : 0.95;

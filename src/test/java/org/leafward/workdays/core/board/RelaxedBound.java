@@ -182,8 +182,8 @@ public final class RelaxedBound {
 	}
 
 	/**
-	 * The open date that is nearest to being called or not: its gain is nearest to nothing,
-	 * or to that of the last date that may still be called.
+	 * The open date that is nearest to being called or not: its gain is nearest to
+	 * nothing, or to that of the last date that may still be called.
 	 */
 	private int undecided() {
 		int left = this.board.mostDates();
@@ -198,8 +198,9 @@ public final class RelaxedBound {
 		double edge = (left > 0 && left < gains.size()) ? Math.max(0, (gains.get(left - 1) + gains.get(left)) / 2) : 0;
 		int best = -1;
 		for (int date = 0; date < this.fixed.length; date++) {
-			best = (this.fixed[date] == 0 && !this.board.slotsOn(date).isEmpty() && (best < 0
-					|| Math.abs(this.lastGains[date] - edge) < Math.abs(this.lastGains[best] - edge))) ? date : best;
+			best = (this.fixed[date] == 0 && !this.board.slotsOn(date).isEmpty()
+					&& (best < 0 || Math.abs(this.lastGains[date] - edge) < Math.abs(this.lastGains[best] - edge)))
+							? date : best;
 		}
 		return best;
 	}
