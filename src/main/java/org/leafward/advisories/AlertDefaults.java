@@ -12,8 +12,7 @@ import java.util.Set;
  * @param certainty for example {@code Likely}
  * @param responses for example {@code Prepare}
  */
-public record AlertDefaults(String category, String urgency, String severity, String certainty,
-		Set<String> responses) {
+public record AlertDefaults(String category, String urgency, String severity, String certainty, Set<String> responses) {
 
 	public AlertDefaults {
 		responses = Set.copyOf(responses);

@@ -3,8 +3,8 @@ package org.leafward.advisories;
 import java.util.List;
 
 /**
- * How much of some plants grows in some counties, as the register has it. Model gardens of
- * the server don't count.
+ * How much of some plants grows in some counties, as the register has it. Model gardens
+ * of the server don't count.
  *
  * @param people how many people grow them; each counts once, whatever their sites
  * @param sites at how many sites

@@ -17,8 +17,8 @@ import org.leafward.language.Language;
  * @param english drafted text
  * @param spanish the same in Spanish
  */
-public record Proposal(ProposalId id, Condition condition, Instant madeAt, List<AffectedCounty> counties,
-		Growth growth, DraftText english, DraftText spanish) {
+public record Proposal(ProposalId id, Condition condition, Instant madeAt, List<AffectedCounty> counties, Growth growth,
+		DraftText english, DraftText spanish) {
 
 	public Proposal {
 		counties = List.copyOf(counties);

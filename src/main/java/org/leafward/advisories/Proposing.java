@@ -179,8 +179,7 @@ public class Proposing {
 	}
 
 	private static Limits limits(WatchCondition condition, County county, Map<String, List<Moved>> set) {
-		return new Limits(condition, county.code(), county.region(),
-				Objects.requireNonNull(set.get(condition.code())));
+		return new Limits(condition, county.code(), county.region(), Objects.requireNonNull(set.get(condition.code())));
 	}
 
 	private Proposal proposal(ProposalId id, WatchCondition condition, List<Found> found, Instant at) {

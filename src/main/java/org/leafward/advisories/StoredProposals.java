@@ -139,8 +139,8 @@ class StoredProposals implements Proposals {
 	}
 
 	/**
-	 * Makes a proposal for those of some counties where it doesn't cool down. Of two nodes
-	 * that come together one makes it.
+	 * Makes a proposal for those of some counties where it doesn't cool down. Of two
+	 * nodes that come together one makes it.
 	 * @param key what cools down
 	 * @param wanted the counties, in one order on all nodes
 	 * @param maker makes it
@@ -172,12 +172,14 @@ class StoredProposals implements Proposals {
 		for (Cluster cluster : CaseClusters.of(cases, today)) {
 			Map<String, County> counties = new TreeMap<>();
 			cluster.cases()
-				.forEach((one) -> this.regions.countyAt(one.at()).ifPresent((county) -> counties.put(county.code(), county)));
+				.forEach((one) -> this.regions.countyAt(one.at())
+					.ifPresent((county) -> counties.put(county.code(), county)));
 			if (!counties.isEmpty()) {
 				propose(NEAR_CASES + ":" + cluster.cause(),
 						counties.keySet().stream().map((code) -> new Wanted(code, today, CASES_COOL_DOWN)).toList(),
 						(id, free, at) -> ofCases(id, cluster,
-								counties.values().stream().filter((one) -> free.contains(one.code())).toList(), today, at))
+								counties.values().stream().filter((one) -> free.contains(one.code())).toList(), today,
+								at))
 					.ifPresent(made::add);
 			}
 		}
@@ -198,11 +200,13 @@ class StoredProposals implements Proposals {
 				cluster.cases().size(), "COUNT", (double) CaseClusters.FEWEST, null);
 		String reason = "%d cases with the same likely cause within 30 km of each other in 30 days, at least %d."
 			.formatted(cluster.cases().size(), CaseClusters.FEWEST);
-		return new Proposal(id, condition, at, counties.stream()
-			.sorted(Comparator.comparing(County::name))
-			.map((one) -> new AffectedCounty(one.code(), one.name(), one.region(), one.zone(), days.from(), days.to(),
-					List.of(count), List.of(reason), AffectedCounty.Standing.OPEN))
-			.toList(), this.growers.count(counties.stream().map(County::code).toList(), concerns),
+		return new Proposal(id, condition, at,
+				counties.stream()
+					.sorted(Comparator.comparing(County::name))
+					.map((one) -> new AffectedCounty(one.code(), one.name(), one.region(), one.zone(), days.from(),
+							days.to(), List.of(count), List.of(reason), AffectedCounty.Standing.OPEN))
+					.toList(),
+				this.growers.count(counties.stream().map(County::code).toList(), concerns),
 				CaseDraft.of(cluster, names, days, this.books.of(Language.ENGLISH)),
 				CaseDraft.of(cluster, names, days, this.books.of(Language.SPANISH)));
 	}

@@ -66,8 +66,7 @@ public class Thresholds {
 	 * @throws BadInput when the value is out of bounds, the place unknown or the note too
 	 * long
 	 */
-	public void put(String condition, String threshold, String scope, @Nullable Double value, String note,
-			Decider by) {
+	public void put(String condition, String threshold, String scope, @Nullable Double value, String note, Decider by) {
 		WatchCondition known = this.conditions.find(condition)
 			.orElseThrow(() -> new NotThere("There is no condition '%s'.".formatted(condition)));
 		Threshold limit = known.threshold(threshold);
@@ -85,8 +84,8 @@ public class Thresholds {
 			throw new BadInput("the note has %d characters".formatted(line.length()), "note",
 					"shorten it to %d".formatted(LONGEST_NOTE));
 		}
-		this.table.add(new ThresholdChange(condition, threshold, scope, value, line, by.name(),
-				this.clock.instant()), by);
+		this.table.add(new ThresholdChange(condition, threshold, scope, value, line, by.name(), this.clock.instant()),
+				by);
 	}
 
 }

@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param snowDepth depth of snow on the ground, mm; observed days only
  * @param wind mean speed of the day, m/s
  * @param lowestHumidity lowest relative humidity, percent; forecast days only
- * @param upperSoil modelled temperature of the upper two inches of bare soil, °C; observed
- * days only
+ * @param upperSoil modelled temperature of the upper two inches of bare soil, °C;
+ * observed days only
  * @param soil the same at 4 inches
  */
 public record PlaceDay(LocalDate day, @Nullable Double minimum, @Nullable Double maximum, @Nullable Double rain,

@@ -27,9 +27,9 @@ public class PlaceNowReader {
 	public PlaceNow at(Place place, LocalDate today, Surroundings surroundings) {
 		StationsAround around = surroundings.stations();
 		List<PlaceDay> forecast = forecast(place, surroundings);
-		return OneVersion.of(around,
-				() -> NowFromRecords.of(place.point(), today, this.weather.near(place.point(), around,
-						today.minusDays(NowFromRecords.DAYS), today.minusDays(1)), forecast));
+		return OneVersion.of(around, () -> NowFromRecords.of(place.point(), today,
+				this.weather.near(place.point(), around, today.minusDays(NowFromRecords.DAYS), today.minusDays(1)),
+				forecast));
 	}
 
 	private static List<PlaceDay> forecast(Place place, Surroundings surroundings) {

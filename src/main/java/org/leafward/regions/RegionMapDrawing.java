@@ -70,11 +70,12 @@ final class RegionMapDrawing {
 		String all = (names.size() > 12) ? "Map of %d counties".formatted(names.size())
 				: "Map of " + String.join(", ", names);
 		return this.map.dotted().isEmpty() ? all
-				: all + ". Dotted: " + this.map.counties()
-					.stream()
-					.filter((one) -> this.map.dotted().contains(one.code()))
-					.map(County::name)
-					.collect(Collectors.joining(", "));
+				: all + ". Dotted: "
+						+ this.map.counties()
+							.stream()
+							.filter((one) -> this.map.dotted().contains(one.code()))
+							.map(County::name)
+							.collect(Collectors.joining(", "));
 	}
 
 	/** Dots of a size, whatever the width of the map. */

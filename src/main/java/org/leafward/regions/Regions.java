@@ -69,12 +69,10 @@ public class Regions {
 	 */
 	public List<GeoPoint> placesOf(County county, int towns) {
 		return Stream
-			.concat(Stream.of(county.somewhere()),
-					this.towns.stream()
-						.filter((one) -> county.area().contains(one.at()))
-						.limit(towns)
-						.map((one) -> new GeoPoint(one.at().latitude(), one.at().longitude(),
-								county.elevationMetres())))
+			.concat(Stream.of(county.somewhere()), this.towns.stream()
+				.filter((one) -> county.area().contains(one.at()))
+				.limit(towns)
+				.map((one) -> new GeoPoint(one.at().latitude(), one.at().longitude(), county.elevationMetres())))
 			.toList();
 	}
 

@@ -146,27 +146,30 @@ class ProposalsTests {
 					where g.site = s.id)""").query(Long.class).single()).isZero();
 	}
 
-	/** A condition that holds wherever yesterday's rain is known, beside the usual ones. */
+	/**
+	 * A condition that holds wherever yesterday's rain is known, beside the usual ones.
+	 */
 	private Proposing withOneThatHolds(Path folder) throws IOException {
 		Path file = Files.createDirectories(folder.resolve("advisories")).resolve("always.yaml");
-		Files.writeString(file, """
-				title: A test
-				conditions:
-				  - condition: always
-				    title: {en: Always, es: Siempre}
-				    why: So that something is proposed on any day.
-				    alert: {category: Met, urgency: Expected, severity: Minor, certainty: Likely, response: [Prepare]}
-				    thresholds:
-				      rain: {label: {en: Rain, es: Lluvia}, value: 900, unit: mm, lowest: 0, highest: 900, source: made up}
-				      cool-down: {label: {en: Not again for, es: No de nuevo durante}, value: 7, unit: days, lowest: 1, highest: 60, source: made up}
-				    when:
-				      - {figure: rain-past, days: 3, at-most: rain}
-				    lasts: 2
-				    text:
-				      en: {headline: 'It rained', what: '{rain-past} fell in {where}.', impacts: None there., to-do: Nothing at all.}
-				      es: {headline: 'Llovió', what: 'Cayeron {rain-past} en {where}.', impacts: Ninguno., to-do: Nada.}
-				    sources: [made up]
-				""");
+		Files.writeString(file,
+				"""
+						title: A test
+						conditions:
+						  - condition: always
+						    title: {en: Always, es: Siempre}
+						    why: So that something is proposed on any day.
+						    alert: {category: Met, urgency: Expected, severity: Minor, certainty: Likely, response: [Prepare]}
+						    thresholds:
+						      rain: {label: {en: Rain, es: Lluvia}, value: 900, unit: mm, lowest: 0, highest: 900, source: made up}
+						      cool-down: {label: {en: Not again for, es: No de nuevo durante}, value: 7, unit: days, lowest: 1, highest: 60, source: made up}
+						    when:
+						      - {figure: rain-past, days: 3, at-most: rain}
+						    lasts: 2
+						    text:
+						      en: {headline: 'It rained', what: '{rain-past} fell in {where}.', impacts: None there., to-do: Nothing at all.}
+						      es: {headline: 'Llovió', what: 'Cayeron {rain-past} en {where}.', impacts: Ninguno., to-do: Nada.}
+						    sources: [made up]
+						""");
 		Conditions conditions = new Conditions(new KnowledgeFiles(folder.toString()), new KnowledgeReader(),
 				this.catalogue);
 		return new Proposing(this.regions, conditions, this.table, this.thresholds, this.surroundings, this.places,

@@ -39,12 +39,10 @@ final class AdvisorySamples {
 
 	static void addTo(Map<String, Map<String, Object>> all) {
 		UUID id = new UUID(0, 7);
-		all.put("advisories/proposals",
-				model("section", "advisories", "lead", "One proposal waits for a decision for Alder County.",
-						"proposals",
-						List.of(new Line(id, "Hot dry wind",
-								"Alder County. Thu 12 Nov. 3 plantings at 2 sites of 2 people.", true)),
-						"all", false, "page", 0, "hasNext", true, "here", "/advisories/proposals"));
+		all.put("advisories/proposals", model("section", "advisories", "lead",
+				"One proposal waits for a decision for Alder County.", "proposals", List.of(new Line(id, "Hot dry wind",
+						"Alder County. Thu 12 Nov. 3 plantings at 2 sites of 2 people.", true)),
+				"all", false, "page", 0, "hasNext", true, "here", "/advisories/proposals"));
 		CountyLine alder = new CountyLine("us-ia-alder-county", "Alder County", "Thu 12 Nov",
 				List.of("Highest temperature on Thu 12 Nov 2026: 35 °C (95 °F), at least 32 °C (90 °F)."),
 				"3 plantings, 2 sites.", "Waits for a decision.");

@@ -136,9 +136,8 @@ final class ConditionReader {
 		Map<String, Threshold> thresholds = new LinkedHashMap<>();
 		entry.thresholds().forEach((name, limit) -> {
 			String at = path + "/" + name;
-			Threshold threshold = complaints.tried(at + "/value",
-					() -> new Threshold(name, words(limit.label()), limit.value(), ThresholdUnit.of(limit.unit()),
-							limit.lowest(), limit.highest(), limit.source()));
+			Threshold threshold = complaints.tried(at + "/value", () -> new Threshold(name, words(limit.label()),
+					limit.value(), ThresholdUnit.of(limit.unit()), limit.lowest(), limit.highest(), limit.source()));
 			if (threshold != null) {
 				thresholds.put(name, threshold);
 				moved(threshold, limit.regions(), at + "/regions", moved, complaints);
@@ -153,8 +152,8 @@ final class ConditionReader {
 		return thresholds;
 	}
 
-	private static void moved(Threshold threshold, @Nullable Map<String, Double> values, String path,
-			List<Moved> moved, Complaints complaints) {
+	private static void moved(Threshold threshold, @Nullable Map<String, Double> values, String path, List<Moved> moved,
+			Complaints complaints) {
 		if (values != null) {
 			values.forEach((scope, value) -> {
 				Double checked = complaints.tried(path + "/" + scope, () -> threshold.checked(value));

@@ -84,8 +84,9 @@ final class CriterionReader {
 					"add 'stages' to the condition");
 		}
 		if (kind.overDays() != (check.days() != null)) {
-			this.complaints.add(path, "'%s' %s".formatted(kind.code(),
-					kind.overDays() ? "needs a number of days" : "takes no number of days"),
+			this.complaints.add(path,
+					"'%s' %s".formatted(kind.code(),
+							kind.overDays() ? "needs a number of days" : "takes no number of days"),
 					kind.overDays() ? "add 'days'" : "remove 'days'");
 		}
 		if ((check.atLeast() != null) == (check.atMost() != null)) {
@@ -108,10 +109,8 @@ final class CriterionReader {
 					"name one of: " + String.join(", ", this.thresholds.keySet()));
 		}
 		else if (threshold.unit().kind() != kind.unit()) {
-			this.complaints.add(path,
-					"'%s' is no threshold for %s: it is written in '%s'".formatted(name, kind.code(),
-							threshold.unit().code()),
-					"give the threshold a unit that measures the same");
+			this.complaints.add(path, "'%s' is no threshold for %s: it is written in '%s'".formatted(name, kind.code(),
+					threshold.unit().code()), "give the threshold a unit that measures the same");
 		}
 	}
 

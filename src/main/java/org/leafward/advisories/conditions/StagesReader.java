@@ -53,7 +53,8 @@ final class StagesReader {
 			boolean over = stage.killsTenth() == null && stage.killsNine() == null;
 			if (over != last || (!over && (stage.killsTenth() == null || stage.killsNine() == null))) {
 				this.complaints.add(at,
-						last ? "the last stage has a temperature that kills" : "the stage lacks a temperature that kills",
+						last ? "the last stage has a temperature that kills"
+								: "the stage lacks a temperature that kills",
 						"give 'kills-tenth' and 'kills-nine' to all stages but the last, with which it is over");
 			}
 			else if (!over && stage.killsTenth() < stage.killsNine()) {

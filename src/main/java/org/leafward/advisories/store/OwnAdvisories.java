@@ -9,7 +9,9 @@ import org.leafward.accounts.Rows;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
-/** What the watch keeps about specialists: what they decided and which limits they set. */
+/**
+ * What the watch keeps about specialists: what they decided and which limits they set.
+ */
 @Component
 class OwnAdvisories implements PersonalData {
 

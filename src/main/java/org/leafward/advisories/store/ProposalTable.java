@@ -61,14 +61,11 @@ public class ProposalTable {
 	 * @return false while its cool-down lasts
 	 */
 	public boolean claim(String condition, String county, ProposalId proposal, LocalDate today, LocalDate againFrom) {
-		return this.database
-			.sql("""
-					insert into advisories.cool_down as c (condition, county, proposal, again_from) values (?, ?, ?, ?)
-					on conflict (condition, county) do update
-						set proposal = excluded.proposal, again_from = excluded.again_from where c.again_from <= ?
-					""")
-			.params(condition, county, proposal.value(), againFrom, today)
-			.update() == 1;
+		return this.database.sql("""
+				insert into advisories.cool_down as c (condition, county, proposal, again_from) values (?, ?, ?, ?)
+				on conflict (condition, county) do update
+					set proposal = excluded.proposal, again_from = excluded.again_from where c.again_from <= ?
+				""").params(condition, county, proposal.value(), againFrom, today).update() == 1;
 	}
 
 	/**

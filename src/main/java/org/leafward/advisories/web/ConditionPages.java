@@ -112,8 +112,7 @@ class ConditionPages {
 		model.addAttribute("code", condition.code());
 		model.addAttribute("heading", condition.condition().title().english());
 		model.addAttribute("lead", condition.why());
-		model.addAttribute("limits",
-				condition.thresholds().stream().map((one) -> line(one, moved)).toList());
+		model.addAttribute("limits", condition.thresholds().stream().map((one) -> line(one, moved)).toList());
 		model.addAttribute("sources", condition.sources());
 		model.addAttribute("changes",
 				this.thresholds.history(condition.code(), MOST_CHANGES)
@@ -137,8 +136,8 @@ class ConditionPages {
 			.stream()
 			.collect(Collectors.toMap(County::code, County::name));
 		return new LimitLine(one.label().english(), one.words(one.value()),
-				(one.lowest() < one.highest()) ? "%s to %s".formatted(one.words(one.lowest()), one.words(one.highest()))
-						: "stays as it is",
+				(one.lowest() < one.highest())
+						? "%s to %s".formatted(one.words(one.lowest()), one.words(one.highest())) : "stays as it is",
 				one.source(),
 				moved.stream()
 					.filter((other) -> other.threshold().equals(one.name()))

@@ -61,8 +61,10 @@ class Deciding {
 		Set<String> counties = counties();
 		return (counties == null) ? "all counties"
 				: counties.isEmpty() ? "no county"
-						: String.join(", ", counties.stream().sorted((a, b) -> a.toLowerCase(Locale.ROOT)
-							.compareTo(b.toLowerCase(Locale.ROOT))).toList());
+						: String.join(", ",
+								counties.stream()
+									.sorted((a, b) -> a.toLowerCase(Locale.ROOT).compareTo(b.toLowerCase(Locale.ROOT)))
+									.toList());
 	}
 
 }

@@ -74,9 +74,8 @@ class ProposalPages {
 
 	private String lead(long total, boolean all) {
 		String found = all ? (total == 1) ? "One proposal is kept" : "%d proposals are kept".formatted(total)
-				: (total == 0) ? "Nothing waits for a decision"
-						: (total == 1) ? "One proposal waits for a decision"
-								: "%d proposals wait for a decision".formatted(total);
+				: (total == 0) ? "Nothing waits for a decision" : (total == 1) ? "One proposal waits for a decision"
+						: "%d proposals wait for a decision".formatted(total);
 		return "%s for %s.".formatted(found, this.deciding.words());
 	}
 
@@ -113,9 +112,8 @@ class ProposalPages {
 		model.addAttribute("english", proposal.english());
 		model.addAttribute("spanish", proposal.spanish());
 		model.addAttribute("open", open);
-		model.addAttribute("made",
-				words.days(LocalDate.ofInstant(proposal.madeAt(), proposal.counties().get(0).zone()),
-						LocalDate.ofInstant(proposal.madeAt(), proposal.counties().get(0).zone())));
+		model.addAttribute("made", words.days(LocalDate.ofInstant(proposal.madeAt(), proposal.counties().get(0).zone()),
+				LocalDate.ofInstant(proposal.madeAt(), proposal.counties().get(0).zone())));
 		if (!model.containsAttribute("errors")) {
 			model.addAttribute("errors", Map.of());
 			model.addAttribute("why", "");

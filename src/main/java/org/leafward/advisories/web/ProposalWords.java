@@ -64,9 +64,8 @@ final class ProposalWords {
 
 	Line line(Proposal proposal) {
 		List<String> names = proposal.counties().stream().map(AffectedCounty::name).toList();
-		String where = (names.size() <= MOST_NAMES) ? String.join(", ", names)
-				: "%s and %d more".formatted(String.join(", ", names.subList(0, MOST_NAMES - 1)),
-						names.size() - MOST_NAMES + 1);
+		String where = (names.size() <= MOST_NAMES) ? String.join(", ", names) : "%s and %d more"
+			.formatted(String.join(", ", names.subList(0, MOST_NAMES - 1)), names.size() - MOST_NAMES + 1);
 		String more = "%s. %s. %s".formatted(where, days(proposal.from(), proposal.to()), grows(proposal.growth()))
 				+ (proposal.open() ? "" : " " + became(proposal));
 		return new Line(proposal.id().value(), proposal.condition().title().english(), more, proposal.open());

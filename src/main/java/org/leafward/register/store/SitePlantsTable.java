@@ -38,15 +38,15 @@ public class SitePlantsTable {
 	 */
 	public Map<Short, SpeciesId> codes() {
 		Map<Short, SpeciesId> codes = new HashMap<>();
-		this.database.sql("select code, species from register.species_code")
-			.query((row) -> {
-				codes.put(row.getShort(1), new SpeciesId(row.getString(2)));
-			});
+		this.database.sql("select code, species from register.species_code").query((row) -> {
+			codes.put(row.getShort(1), new SpeciesId(row.getString(2)));
+		});
 		return codes;
 	}
 
 	/**
-	 * Goes through the sites of counties. As text an array is read in a third of the time.
+	 * Goes through the sites of counties. As text an array is read in a third of the
+	 * time.
 	 * @param counties which
 	 * @param but whose sites are left out
 	 * @param visitor is told of each

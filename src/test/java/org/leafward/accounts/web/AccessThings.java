@@ -298,14 +298,14 @@ class AccessThings {
 		DraftText text = new DraftText("Hot, dry wind", "Hot", "There.", "Soon.", "Scorch.", "Water.");
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC);
 		ProposalId id = new ProposalId(UUID.randomUUID());
-		this.proposals.add(new Proposal(id,
-				new Condition("hot-dry-wind", new Bilingual("Hot dry wind", "Viento"),
-						new AlertDefaults("Met", "Expected", "Moderate", "Likely", Set.of("Prepare")),
-						PlantChoice.EVERYTHING),
-				this.clock.instant(),
-				List.of(new AffectedCounty("us-ia-alder-county", COUNTY, "US-IA", ZoneId.of("America/Chicago"), today,
-						today, List.of(), List.of(), AffectedCounty.Standing.OPEN)),
-				Growth.NONE, text, text));
+		this.proposals
+			.add(new Proposal(id,
+					new Condition("hot-dry-wind", new Bilingual("Hot dry wind", "Viento"), new AlertDefaults("Met",
+							"Expected", "Moderate", "Likely", Set.of("Prepare")), PlantChoice.EVERYTHING),
+					this.clock.instant(),
+					List.of(new AffectedCounty("us-ia-alder-county", COUNTY, "US-IA", ZoneId.of("America/Chicago"),
+							today, today, List.of(), List.of(), AffectedCounty.Standing.OPEN)),
+					Growth.NONE, text, text));
 		return id.value();
 	}
 

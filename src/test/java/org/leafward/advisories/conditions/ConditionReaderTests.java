@@ -72,20 +72,18 @@ class ConditionReaderTests {
 	void mistakesAreNamedByLine(String good, String bad, int line, String what) {
 		assertThat(GOOD).contains(good);
 		assertThatExceptionOfType(BrokenKnowledge.class).isThrownBy(() -> read(GOOD.replace(good, bad)))
-			.satisfies((broken) -> assertThat(broken.problems())
-				.anySatisfy((problem) -> {
-					assertThat(problem.file()).isEqualTo("advisories/test.yaml");
-					assertThat(problem.line()).isEqualTo(line);
-					assertThat(problem.what()).contains(what);
-					assertThat(problem.mend()).isNotBlank();
-				}));
+			.satisfies((broken) -> assertThat(broken.problems()).anySatisfy((problem) -> {
+				assertThat(problem.file()).isEqualTo("advisories/test.yaml");
+				assertThat(problem.line()).isEqualTo(line);
+				assertThat(problem.what()).contains(what);
+				assertThat(problem.mend()).isNotBlank();
+			}));
 	}
 
 	@Test
 	void aThresholdThatNothingAsksForIsAMistake() {
-		assertThatExceptionOfType(BrokenKnowledge.class)
-			.isThrownBy(() -> read(GOOD.replace("      cool-down:",
-					"      low: {label: {en: Low, es: Mínima}, value: 30, unit: F, lowest: 20, highest: 40, source: made up}\n      cool-down:")))
+		assertThatExceptionOfType(BrokenKnowledge.class).isThrownBy(() -> read(GOOD.replace("      cool-down:",
+				"      low: {label: {en: Low, es: Mínima}, value: 30, unit: F, lowest: 20, highest: 40, source: made up}\n      cool-down:")))
 			.satisfies((broken) -> assertThat(broken.problems())
 				.anyMatch((one) -> one.what().contains("nothing asks for the threshold 'low'")));
 	}
@@ -97,10 +95,10 @@ class ConditionReaderTests {
 			.containsExactlyInAnyOrder("dry-before-freeze", "cold-dry-wind", "thaw-watering", "late-freeze",
 					"first-fall-freeze", "hot-dry-wind", "sudden-sun", "weed-barrier", "leaf-scorch-scouting",
 					"salt-leaching");
-		assertThat(ConfiguredConditions.all()).allSatisfy((one) -> assertThat(
-				one.condition().concerns().among(ConfiguredConditions.catalogue().all()))
-			.as(one.code())
-			.isNotEmpty());
+		assertThat(ConfiguredConditions.all())
+			.allSatisfy((one) -> assertThat(one.condition().concerns().among(ConfiguredConditions.catalogue().all()))
+				.as(one.code())
+				.isNotEmpty());
 	}
 
 }

@@ -20,7 +20,9 @@ public final class GrowthCount {
 
 	private final boolean everything;
 
-	/** Numbers of the groups of each concerned species by its code; null for the others. */
+	/**
+	 * Numbers of the groups of each concerned species by its code; null for the others.
+	 */
 	private final int[] @Nullable [] groupsOf;
 
 	private final List<String> groups = new ArrayList<>();
@@ -54,8 +56,8 @@ public final class GrowthCount {
 	 * Begins to count.
 	 * @param counties codes of the counties, in the order of the answer
 	 * @param choice which plants
-	 * @param species species of the catalogue by the codes of the register; a species that
-	 * the catalogue no longer has counts where everything is chosen
+	 * @param species species of the catalogue by the codes of the register; a species
+	 * that the catalogue no longer has counts where everything is chosen
 	 */
 	public GrowthCount(Collection<String> counties, PlantChoice choice, Map<Short, Species> species) {
 		this.everything = choice.everything();
@@ -119,9 +121,10 @@ public final class GrowthCount {
 	public Growth growth() {
 		Integer[] order = new Integer[this.groups.size()];
 		Arrays.setAll(order, (at) -> at);
-		Arrays.sort(order, (a, b) -> (this.groupPlantings[a] != this.groupPlantings[b])
-				? Long.compare(this.groupPlantings[b], this.groupPlantings[a])
-				: this.groups.get(a).compareTo(this.groups.get(b)));
+		Arrays.sort(order,
+				(a, b) -> (this.groupPlantings[a] != this.groupPlantings[b])
+						? Long.compare(this.groupPlantings[b], this.groupPlantings[a])
+						: this.groups.get(a).compareTo(this.groups.get(b)));
 		return new Growth(this.people.size(), this.sites, this.plantings,
 				Arrays.stream(order)
 					.filter((at) -> this.groupPlantings[at] > 0)

@@ -9,8 +9,8 @@ import org.leafward.climate.TemperatureThreshold;
  *
  * @param crop the crop
  * @param stage the stage that it is in
- * @param margin how far the low lies above what kills one bud in ten, °C; negative when it
- * lies below
+ * @param margin how far the low lies above what kills one bud in ten, °C; negative when
+ * it lies below
  * @param low the low, °C
  */
 record BudRisk(Stages.Crop crop, Stages.Stage stage, double margin, double low) {

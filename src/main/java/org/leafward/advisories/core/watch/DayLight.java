@@ -28,8 +28,8 @@ final class DayLight {
 	 * @param day the day
 	 * @param latitude degrees
 	 * @param metres height above sea level
-	 * @return percent of a clear day's light; null when its temperatures or its rain aren't
-	 * known
+	 * @return percent of a clear day's light; null when its temperatures or its rain
+	 * aren't known
 	 */
 	static @Nullable Double share(PlaceDay day, double latitude, double metres) {
 		if (day.minimum() == null || day.maximum() == null || day.rain() == null) {

@@ -32,7 +32,8 @@ public enum FigureKind {
 			"Mínima sobre la temperatura que mata uno de cada diez brotes"),
 
 	/** What is gone of the water that plants use without stress. */
-	ROOT_ZONE_USED("root-zone-used", ThresholdUnit.Kind.PERCENT, false, "Water gone from the root zone, of the readily available",
+	ROOT_ZONE_USED("root-zone-used", ThresholdUnit.Kind.PERCENT, false,
+			"Water gone from the root zone, of the readily available",
 			"Agua agotada en la zona de raíces, de la fácilmente disponible"),
 
 	/** Whether the ground at 4 inches is frozen, by the model. */
@@ -73,7 +74,8 @@ public enum FigureKind {
 			"Días de este invierno con nieve o lluvia y helada"),
 
 	/** Days since the last of them. */
-	SINCE_ICY("since-icy", ThresholdUnit.Kind.DAYS, false, "Days since the last such day", "Días desde el último de ellos"),
+	SINCE_ICY("since-icy", ThresholdUnit.Kind.DAYS, false, "Days since the last such day",
+			"Días desde el último de ellos"),
 
 	/** Days until a marker of the season, negative after it. */
 	DAYS_TO("days-to", ThresholdUnit.Kind.DAYS, false, "Days until the usual date", "Días hasta la fecha usual");

@@ -71,8 +71,7 @@ public final class FigureWords {
 		}
 		words.append(": ").append(value);
 		if (figure.limit() != null && kind != ThresholdUnit.Kind.YES) {
-			words.append(least ? ", at least " : ", at most ")
-				.append(of(figure.limit(), kind, Language.ENGLISH));
+			words.append(least ? ", at least " : ", at most ").append(of(figure.limit(), kind, Language.ENGLISH));
 		}
 		return words.append('.').toString();
 	}

@@ -92,7 +92,9 @@ final class Figures {
 		return DayLight.share(day, this.scene.now().point().latitude(), this.scene.now().point().elevationMetres());
 	}
 
-	/** Rain that nobody measured counts as none there, so dry soil is only sure without. */
+	/**
+	 * Rain that nobody measured counts as none there, so dry soil is only sure without.
+	 */
 	private @Nullable Double rootZoneUsed() {
 		WaterView water = this.scene.now().water();
 		if (water == null || !water.days().stream().allMatch(WaterView.Day::complete)) {
@@ -178,8 +180,8 @@ final class Figures {
 
 	/**
 	 * Degree-days from a first day to the day before another, observed and then forecast;
-	 * the mean of minimum and maximum above the base. Single missing days count as the mean
-	 * of the others.
+	 * the mean of minimum and maximum above the base. Single missing days count as the
+	 * mean of the others.
 	 */
 	@Nullable Double degreeDays(TemperatureThreshold base, MonthDay start, LocalDate before) {
 		LocalDate from = latest(start);

@@ -12,8 +12,8 @@ import org.leafward.advisories.Figure;
  * @param to last day that it is about
  * @param figures the figures and the thresholds that they met
  * @param reasons why, a sentence each
- * @param crops crops whose buds are near to be killed, with their stage; empty where it is
- * about none
+ * @param crops crops whose buds are near to be killed, with their stage; empty where it
+ * is about none
  */
 public record Hit(LocalDate from, LocalDate to, List<Figure> figures, List<String> reasons, List<Bilingual> crops) {
 

@@ -4,9 +4,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The thresholds as they hold in a county: what a specialist set for the county goes before
- * what one set for its region, that before what data has for the county and for the
- * region, and that before the usual value.
+ * The thresholds as they hold in a county: what a specialist set for the county goes
+ * before what one set for its region, that before what data has for the county and for
+ * the region, and that before the usual value.
  *
  * @param condition whose thresholds
  * @param county code of the county

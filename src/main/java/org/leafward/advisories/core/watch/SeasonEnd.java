@@ -5,8 +5,8 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.climate.MarkerKey;
 
 /**
- * An end of the season in which a condition is looked out for: so many days from a marker,
- * or a day of the year.
+ * An end of the season in which a condition is looked out for: so many days from a
+ * marker, or a day of the year.
  *
  * @param marker the marker; null with a day of the year
  * @param days from the marker, negative before it

@@ -33,10 +33,9 @@ public record Threshold(String name, Bilingual label, double value, ThresholdUni
 	 */
 	public double checked(double other) {
 		if (!(this.lowest <= other && other <= this.highest)) {
-			throw new BadInput(
-					"%s %s is outside %s to %s".formatted(plain(other), this.unit.words(), plain(this.lowest),
-							plain(this.highest)).replace("  ", " "),
-					"value", "give a value between the two");
+			throw new BadInput("%s %s is outside %s to %s"
+				.formatted(plain(other), this.unit.words(), plain(this.lowest), plain(this.highest))
+				.replace("  ", " "), "value", "give a value between the two");
 		}
 		return other;
 	}

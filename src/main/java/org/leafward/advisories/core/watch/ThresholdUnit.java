@@ -125,8 +125,8 @@ public enum ThresholdUnit {
 		return Arrays.stream(values())
 			.filter((one) -> one.code.equals(code))
 			.findFirst()
-			.orElseThrow(() -> new BadInput("there is no unit '%s'".formatted(code), "unit",
-					"write one of " + Arrays.stream(values()).map(ThresholdUnit::code).collect(Collectors.joining(", "))));
+			.orElseThrow(() -> new BadInput("there is no unit '%s'".formatted(code), "unit", "write one of "
+					+ Arrays.stream(values()).map(ThresholdUnit::code).collect(Collectors.joining(", "))));
 	}
 
 }

@@ -74,8 +74,10 @@ public final class Watch {
 		}
 		OneDay oneDay = this.condition.oneDay();
 		if (oneDay == null) {
-			return (today != null) ? new Outcome(true, hit(met, this.scene.today(),
-					this.scene.today().plusDays(this.condition.lasts() - 1L), List.of())) : new Outcome(null, null);
+			return (today != null)
+					? new Outcome(true, hit(met, this.scene.today(),
+							this.scene.today().plusDays(this.condition.lasts() - 1L), List.of()))
+					: new Outcome(null, null);
 		}
 		return onOneDay(oneDay, today, met);
 	}

@@ -22,8 +22,8 @@ import org.leafward.measure.NotThere;
  * @param sources where the knowledge comes from
  * @param moved other values of thresholds that data has for regions and counties
  */
-public record WatchCondition(Condition condition, String why, List<Threshold> thresholds,
-		@Nullable WatchSeason season, List<Criterion> all, @Nullable OneDay oneDay, int lasts, @Nullable Stages stages,
+public record WatchCondition(Condition condition, String why, List<Threshold> thresholds, @Nullable WatchSeason season,
+		List<Criterion> all, @Nullable OneDay oneDay, int lasts, @Nullable Stages stages,
 		Map<String, TextTemplate> texts, List<String> sources, List<Moved> moved) {
 
 	/** Name of the threshold that says for how many days nothing is proposed again. */

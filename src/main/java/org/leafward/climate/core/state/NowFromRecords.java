@@ -65,12 +65,10 @@ public final class NowFromRecords {
 					first(Element.SNWD, day.date(), 1), first(Element.AWND, day.date(), 10), null,
 					soil(day.date(), true), soil(day.date(), false)));
 		}
-		WaterView water = BedBalance
-			.of(WaterBed.shrubs(SOIL, Map.of()), series, this.today.minusDays(WATER_DAYS))
+		WaterView water = BedBalance.of(WaterBed.shrubs(SOIL, Map.of()), series, this.today.minusDays(WATER_DAYS))
 			.orElse(null);
-		return new PlaceNow(this.point, this.today, observed, forecast.stream()
-			.filter((day) -> !day.day().isBefore(this.today))
-			.toList(), ground(), water);
+		return new PlaceNow(this.point, this.today, observed,
+				forecast.stream().filter((day) -> !day.day().isBefore(this.today)).toList(), ground(), water);
 	}
 
 	/** Of the nearest station that has it. */

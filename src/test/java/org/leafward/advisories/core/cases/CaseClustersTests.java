@@ -30,14 +30,22 @@ class CaseClustersTests {
 	@Test
 	void fewFarOldOrTheSameAreNone() {
 		assertThat(CaseClusters.of(List.of(at("1", "scorch", 41.0, 1), at("2", "scorch", 41.1, 1)), TODAY)).isEmpty();
-		assertThat(CaseClusters.of(List.of(at("1", "scorch", 41.0, 1), at("2", "scorch", 41.1, 1),
-				at("3", "scorch", 41.5, 1)), TODAY)).as("44 km from the next").isEmpty();
-		assertThat(CaseClusters.of(List.of(at("1", "scorch", 41.0, 1), at("2", "scorch", 41.1, 1),
-				at("3", "scorch", 41.1, 31)), TODAY)).as("a month ago").isEmpty();
-		assertThat(CaseClusters.of(List.of(at("1", "scorch", 41.0, 1), at("2", "scorch", 41.1, 1),
-				at("2", "scorch", 41.1, 1)), TODAY)).as("twice").isEmpty();
-		assertThat(CaseClusters.of(List.of(at("1", "scorch", 41.0, 1), at("2", "scorch", 41.1, 1),
-				at("3", "scorch", 41.1, -1)), TODAY)).as("tomorrow").isEmpty();
+		assertThat(CaseClusters
+			.of(List.of(at("1", "scorch", 41.0, 1), at("2", "scorch", 41.1, 1), at("3", "scorch", 41.5, 1)), TODAY))
+			.as("44 km from the next")
+			.isEmpty();
+		assertThat(CaseClusters
+			.of(List.of(at("1", "scorch", 41.0, 1), at("2", "scorch", 41.1, 1), at("3", "scorch", 41.1, 31)), TODAY))
+			.as("a month ago")
+			.isEmpty();
+		assertThat(CaseClusters
+			.of(List.of(at("1", "scorch", 41.0, 1), at("2", "scorch", 41.1, 1), at("2", "scorch", 41.1, 1)), TODAY))
+			.as("twice")
+			.isEmpty();
+		assertThat(CaseClusters
+			.of(List.of(at("1", "scorch", 41.0, 1), at("2", "scorch", 41.1, 1), at("3", "scorch", 41.1, -1)), TODAY))
+			.as("tomorrow")
+			.isEmpty();
 	}
 
 }

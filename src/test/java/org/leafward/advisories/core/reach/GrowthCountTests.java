@@ -20,10 +20,10 @@ class GrowthCountTests {
 
 	private static final UUID TOMAS = new UUID(0, 2);
 
-	private static final Map<Short, Species> SPECIES = new HashMap<>(Map.of((short) 1,
-			species("quercus-rubra", List.of("oak", "woody"), Set.of("scorch-host")), (short) 2,
-			species("rosa", List.of("rose", "woody"), Set.of()), (short) 3,
-			species("lactuca", List.of("vegetable"), Set.of())));
+	private static final Map<Short, Species> SPECIES = new HashMap<>(
+			Map.of((short) 1, species("quercus-rubra", List.of("oak", "woody"), Set.of("scorch-host")), (short) 2,
+					species("rosa", List.of("rose", "woody"), Set.of()), (short) 3,
+					species("lactuca", List.of("vegetable"), Set.of())));
 
 	private static Species species(String id, List<String> groups, Set<String> traits) {
 		return new Species(new SpeciesId(id), id, id, List.of(), groups, traits);

@@ -69,7 +69,9 @@ class DraftsTests {
 		return ConfiguredConditions.all().stream();
 	}
 
-	/** With a figure of every kind no place stays open, in either language and any unit. */
+	/**
+	 * With a figure of every kind no place stays open, in either language and any unit.
+	 */
 	@ParameterizedTest
 	@MethodSource("conditions")
 	void nothingStaysOpen(WatchCondition condition) {
@@ -92,7 +94,8 @@ class DraftsTests {
 		List<CountyHit> hits = Stream.of("A", "B", "C", "D", "E", "F", "G", "H", "J")
 			.map((name) -> new CountyHit(name, name + " County", hit("2026-07-12", 36)))
 			.toList();
-		assertThat(Drafts.of(ConfiguredConditions.get("hot-dry-wind"), hits, ENGLISH).what()).contains("in 9 counties,");
+		assertThat(Drafts.of(ConfiguredConditions.get("hot-dry-wind"), hits, ENGLISH).what())
+			.contains("in 9 counties,");
 	}
 
 }

@@ -45,7 +45,9 @@ class PublishedThresholdsTests {
 				.forEach((stage) -> assertThat(told).contains(crop.words().english() + "/" + stage.words().english())));
 	}
 
-	/** UMass Extension: green tip of McIntosh at 120 degree-days above 43 °F from March. */
+	/**
+	 * UMass Extension: green tip of McIntosh at 120 degree-days above 43 °F from March.
+	 */
 	@Test
 	void greenTipOfApple() {
 		assertThat(STAGES.base().code()).isEqualTo("43F");
@@ -59,8 +61,7 @@ class PublishedThresholdsTests {
 	@ParameterizedTest
 	@CsvSource({ "400, -2.2, 0.0", "400, -1.1, 1.1", "130, -2.2, 5.6", "400, -3.9, -1.7" })
 	void marginOfANight(double sum, double low, double margin) {
-		BudRisk apple = BudRisk.of(new Stages(STAGES.base(), STAGES.start(), List.of(crop("apple"))), sum, low)
-			.get(0);
+		BudRisk apple = BudRisk.of(new Stages(STAGES.base(), STAGES.start(), List.of(crop("apple"))), sum, low).get(0);
 		assertThat(apple.margin()).isCloseTo(margin, within(0.051));
 		assertThat(apple.killsMost()).as("90 %% at 25 °F").isEqualTo(sum == 400 && low <= -3.9);
 	}

@@ -55,10 +55,8 @@ class ReplayTests {
 			GeoPoint point = park ? new GeoPoint(40.7789, -73.9692, 39.6) : new GeoPoint(43.67, -79.40, 112);
 			int from = park ? 2008 : 1993;
 			DailyRecord record = RecordFixture.real(id);
-			Past past = new Past(record,
-					new Replay(new Station(id, name, point, false), record, from, from + 9)
-						.run(ConfiguredConditions.all()),
-					from);
+			Past past = new Past(record, new Replay(new Station(id, name, point, false), record, from, from + 9)
+				.run(ConfiguredConditions.all()), from);
 			write(name, past.proposed());
 			return past;
 		});
@@ -66,14 +64,16 @@ class ReplayTests {
 
 	/** How many come in ten years, and in which part of the year; bounds as judged. */
 	@ParameterizedTest
-	@CsvSource({ "central-park, late-freeze, 1, 6, 03-15, 05-20", "central-park, first-fall-freeze, 10, 20, 10-10, 12-20",
+	@CsvSource({ "central-park, late-freeze, 1, 6, 03-15, 05-20",
+			"central-park, first-fall-freeze, 10, 20, 10-10, 12-20",
 			"central-park, dry-before-freeze, 1, 4, 11-10, 12-31", "central-park, cold-dry-wind, 1, 6, 01-01, 02-28",
 			"central-park, hot-dry-wind, 4, 15, 06-10, 09-15", "central-park, sudden-sun, 4, 15, 03-24, 06-01",
 			"central-park, weed-barrier, 9, 10, 03-08, 04-20", "central-park, salt-leaching, 7, 10, 02-15, 04-15",
-			"central-park, leaf-scorch-scouting, 10, 10, 07-01, 07-20", "toronto, first-fall-freeze, 10, 20, 09-20, 12-01",
-			"toronto, dry-before-freeze, 1, 5, 10-10, 12-20", "toronto, hot-dry-wind, 1, 10, 06-10, 09-15",
-			"toronto, sudden-sun, 4, 15, 04-14, 06-20", "toronto, weed-barrier, 9, 10, 03-25, 05-05",
-			"toronto, salt-leaching, 8, 10, 03-10, 05-01", "toronto, leaf-scorch-scouting, 10, 10, 07-15, 08-20" })
+			"central-park, leaf-scorch-scouting, 10, 10, 07-01, 07-20",
+			"toronto, first-fall-freeze, 10, 20, 09-20, 12-01", "toronto, dry-before-freeze, 1, 5, 10-10, 12-20",
+			"toronto, hot-dry-wind, 1, 10, 06-10, 09-15", "toronto, sudden-sun, 4, 15, 04-14, 06-20",
+			"toronto, weed-barrier, 9, 10, 03-25, 05-05", "toronto, salt-leaching, 8, 10, 03-10, 05-01",
+			"toronto, leaf-scorch-scouting, 10, 10, 07-15, 08-20" })
 	void comesAsOftenAndWhenASpecialistWouldSayIt(String station, String condition, int least, int most, String from,
 			String to) {
 		List<LocalDate> days = past(station).of(condition);
@@ -140,7 +140,9 @@ class ReplayTests {
 			.anyMatch((day) -> day.toString().startsWith("2016-04-0"));
 	}
 
-	/** The dry fall of 2013 in New York; that of 1998 in southern Ontario (from memory). */
+	/**
+	 * The dry fall of 2013 in New York; that of 1998 in southern Ontario (from memory).
+	 */
 	@Test
 	void knownDryFallsAreThere() {
 		assertThat(past("central-park").of("dry-before-freeze")).anyMatch((day) -> day.getYear() == 2013);

@@ -95,9 +95,8 @@ final class SceneFixture {
 			water = new WaterView(80, List.of(new WaterView.Day(this.today.minusDays(1), 0, 0, 1, 1, 0, gone, 40, 1,
 					gone > 40, false, false, 3, true)), Explanation.of("Water", ""));
 		}
-		return new Scene(new PlaceNow(PLACE, this.today, observed, forecast, ground, water),
-				(key, season) -> Optional.ofNullable(this.markers.get(key.code()))
-					.map((date) -> date.withYear(season)));
+		return new Scene(new PlaceNow(PLACE, this.today, observed, forecast, ground, water), (key,
+				season) -> Optional.ofNullable(this.markers.get(key.code())).map((date) -> date.withYear(season)));
 	}
 
 }

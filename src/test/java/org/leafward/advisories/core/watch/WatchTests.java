@@ -15,8 +15,7 @@ class WatchTests {
 
 	private static Watch.Outcome look(String code, SceneFixture scene, Moved... set) {
 		WatchCondition condition = ConfiguredConditions.get(code);
-		return Watch.look(condition, new Limits(condition, "us-ia-alder-county", "US-IA", List.of(set)),
-				scene.scene());
+		return Watch.look(condition, new Limits(condition, "us-ia-alder-county", "US-IA", List.of(set)), scene.scene());
 	}
 
 	private static SceneFixture hot(double high, double wind, double humidity) {
@@ -74,9 +73,10 @@ class WatchTests {
 		SceneFixture mild = hot(31.2, 8, 20);
 		assertThat(look("hot-dry-wind", mild).holds()).isFalse();
 		assertThat(look("hot-dry-wind", mild, new Moved("high", "US-IA", 88)).holds()).isTrue();
-		assertThat(look("hot-dry-wind", mild, new Moved("high", "US-IA", 88),
-				new Moved("high", "us-ia-alder-county", 92))
-			.holds()).isFalse();
+		assertThat(
+				look("hot-dry-wind", mild, new Moved("high", "US-IA", 88), new Moved("high", "us-ia-alder-county", 92))
+					.holds())
+			.isFalse();
 		assertThat(look("hot-dry-wind", mild, new Moved("high", "US-MI", 88)).holds()).isFalse();
 	}
 
@@ -122,8 +122,8 @@ class WatchTests {
 	}
 
 	/**
-	 * Nebraska and Colorado State extensions: above 40 °F, no snow, open ground; less than
-	 * an inch in a month from memory of Fact Sheet 7.211.
+	 * Nebraska and Colorado State extensions: above 40 °F, no snow, open ground; less
+	 * than an inch in a month from memory of Fact Sheet 7.211.
 	 */
 	@Test
 	void thawDay() {
@@ -133,9 +133,8 @@ class WatchTests {
 		assertThat(look("thaw-watering",
 				new SceneFixture("2026-01-20").usual(-4.0, 3.0, 1.0).day(1, -2.0, 9.0, 0.0, 2.0, 50.0))
 			.holds()).isFalse();
-		assertThat(look("thaw-watering",
-				new SceneFixture("2026-06-20").usual(12.0, 22.0, 0.5))
-			.holds()).as("summer").isFalse();
+		assertThat(look("thaw-watering", new SceneFixture("2026-06-20").usual(12.0, 22.0, 0.5)).holds()).as("summer")
+			.isFalse();
 	}
 
 	/** NWS Blacksburg: frost advisory from 36 °F on, freeze warning from 32 °F on. */
@@ -176,9 +175,11 @@ class WatchTests {
 	@Test
 	void aSeasonMayPassNewYear() {
 		for (String day : List.of("2026-12-05", "2026-01-05")) {
-			assertThat(look("thaw-watering",
-					new SceneFixture(day).usual(-4.0, 3.0, 0.5).day(1, -2.0, 6.0, 0.0, 2.0, 50.0))
-				.holds()).as(day).isTrue();
+			assertThat(
+					look("thaw-watering", new SceneFixture(day).usual(-4.0, 3.0, 0.5).day(1, -2.0, 6.0, 0.0, 2.0, 50.0))
+						.holds())
+				.as(day)
+				.isTrue();
 		}
 	}
 
