@@ -24,11 +24,16 @@ import org.leafward.care.RulePackPublished;
 import org.leafward.climate.ForecastChanged;
 import org.leafward.climate.ObservationsLoaded;
 import org.leafward.feeds.FeedExpired;
+import org.leafward.register.BedsChanged;
 import org.leafward.register.PlantingsChanged;
 import org.leafward.register.SitePlaceChanged;
 import org.leafward.register.SiteRegistered;
 import org.leafward.register.SoilTestsChanged;
 import org.leafward.register.WateringsChanged;
+import org.leafward.workdays.SignUpChanged;
+import org.leafward.workdays.WorkdayCalledOff;
+import org.leafward.workdays.WorkdayFixed;
+import org.leafward.workdays.WorkdayMoved;
 import org.springframework.transaction.event.TransactionalEventListener;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -56,7 +61,13 @@ class EventContractTests {
 				new WateringsChanged(SITE), new AddressConfirmed(PERSON), new SoilTestsChanged(SITE),
 				new PlanChanged(SITE, PERSON, 3, 2, 1, Instant.parse("2026-11-25T12:00:00Z")),
 				new RulePackPublished("hedges", 3, Instant.parse("2026-11-25T12:00:00Z")),
-				new FeedExpired(SITE, PERSON),
+				new FeedExpired(SITE, PERSON), new BedsChanged(SITE),
+				new WorkdayFixed(SITE, PERSON, Instant.parse("2026-11-25T12:00:00Z")),
+				new WorkdayMoved(SITE, PERSON, LocalDate.parse("2026-11-28"), LocalDate.parse("2026-12-05"), 2,
+						Instant.parse("2026-11-25T12:00:00Z")),
+				new WorkdayCalledOff(SITE, PERSON, LocalDate.parse("2026-11-28"),
+						Instant.parse("2026-11-25T12:00:00Z")),
+				new SignUpChanged(SITE, SITE, PERSON, "IN", Instant.parse("2026-11-25T12:00:00Z")),
 				new AdvisoryIssued(SITE, PERSON, Instant.parse("2026-11-25T12:00:00Z"),
 						Instant.parse("2026-11-26T06:00:00Z"), Instant.parse("2026-11-27T06:00:00Z"), "Moderate",
 						Set.of("us-ia-alder-county")),

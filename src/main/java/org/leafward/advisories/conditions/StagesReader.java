@@ -53,7 +53,11 @@ final class StagesReader {
 			Double tenth = stage.killsTenth();
 			Double nine = stage.killsNine();
 			boolean over = tenth == null && nine == null;
+<<<<<<< HEAD
 			if (over != last || (tenth == null) != (nine == null)) {
+=======
+			if (over != last || (!over && (tenth == null || nine == null))) {
+>>>>>>> watch
 				this.complaints.add(at,
 						last ? "the last stage has a temperature that kills"
 								: "the stage lacks a temperature that kills",
@@ -68,8 +72,8 @@ final class StagesReader {
 						"put the stages in their order");
 			}
 			stages.add(new Stages.Stage(ConditionReader.words(stage.name()), stage.sum(),
-					(stage.killsTenth() != null) ? stage.killsTenth() : 0,
-					(stage.killsNine() != null) ? stage.killsNine() : 0, over));
+					(tenth != null) ? tenth : 0,
+					(nine != null) ? nine : 0, over));
 		}
 		return new Stages.Crop(ConditionReader.words(draft.name()), new HashSet<>(draft.species()), stages);
 	}
