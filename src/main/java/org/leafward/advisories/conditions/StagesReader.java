@@ -53,11 +53,7 @@ final class StagesReader {
 			Double tenth = stage.killsTenth();
 			Double nine = stage.killsNine();
 			boolean over = tenth == null && nine == null;
-<<<<<<< HEAD
 			if (over != last || (tenth == null) != (nine == null)) {
-=======
-			if (over != last || (!over && (tenth == null || nine == null))) {
->>>>>>> watch
 				this.complaints.add(at,
 						last ? "the last stage has a temperature that kills"
 								: "the stage lacks a temperature that kills",

@@ -28,16 +28,10 @@ public class ThresholdTable {
 	 */
 	public List<Moved> set(String condition) {
 		return this.database.sql("""
-<<<<<<< HEAD
 				select threshold, scope, value from (
 				select distinct on (threshold, scope) threshold, scope, value from advisories.threshold_change
 				where condition = ? order by threshold, scope, id desc) latest
 				where value is not null order by threshold, scope
-=======
-				select * from (select distinct on (threshold, scope) threshold, scope, value
-					from advisories.threshold_change where condition = ? order by threshold, scope, id desc) latest
-				where value is not null
->>>>>>> watch
 				""")
 			.param(condition)
 			.query((row, number) -> new Moved(row.getString("threshold"), row.getString("scope"),
