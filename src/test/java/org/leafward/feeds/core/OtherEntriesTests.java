@@ -72,7 +72,8 @@ class OtherEntriesTests {
 		AdvisoryText spanish = new AdvisoryText("Helada esta noche: cubra lo delicado",
 				"Se espera una mínima de -2 °C.", "Condado de Alder", "Esta noche hasta el sábado",
 				"Las plantas delicadas mueren.", "Cúbralas antes del anochecer.");
-		return new Advisory(new AdvisoryId(new UUID(5, 5)), new UUID(6, 6), 2, state, null, new Bilingual("Freeze", "Helada"),
+		return new Advisory(new AdvisoryId(new UUID(5, 5)), new UUID(6, 6), 2, state, null,
+				new Bilingual("Freeze", "Helada"),
 				new AlertFacts(Category.MET, Set.of(), Urgency.EXPECTED, Severity.MODERATE, Certainty.LIKELY),
 				Area.of(List.of("alder")), PlantChoice.EVERYTHING, Set.of(), MADE, MADE.plusSeconds(600),
 				Instant.parse("2026-10-03T01:00:00Z"), Instant.parse("2026-10-03T15:00:00Z"), ZONE, english, spanish);
