@@ -22,6 +22,8 @@ import org.leafward.feeds.ical.CalendarWriter.Written;
 import org.leafward.language.Phrasebooks;
 import org.leafward.feeds.store.DocumentTable.Claimed;
 import org.leafward.measure.BadInput;
+import org.leafward.register.Bed;
+import org.leafward.register.BedId;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
@@ -119,7 +121,7 @@ class FeedBuilder {
 				.stream()
 				.flatMap((site) -> this.tasks.ofSite(site, window.days()).stream())
 				.toList();
-			case BED -> List.of();
+			case BED -> this.tasks.ofBed(new BedId(feed.what()), window.days());
 		};
 	}
 
@@ -128,7 +130,7 @@ class FeedBuilder {
 			case PERSON -> this.people.find(new PersonId(feed.what())).map(Person::name).orElse("all sites");
 			case SITE -> this.register.find(new SiteId(feed.what())).map(Site::name).orElse("a site");
 			case GROUP -> this.sites.group(feed).map(Group::name).orElse("a group");
-			case BED -> "a bed";
+			case BED -> this.sites.bed(feed).map(Bed::name).orElse("a bed");
 		};
 	}
 

@@ -151,13 +151,13 @@ public class FeedDocuments {
 	}
 
 	/**
-	 * Marks the calendars of a group stale, or of all groups. Joins the caller's
-	 * transaction.
-	 * @param group which; null for all
+	 * Marks calendars about one thing stale. Joins the caller's transaction.
+	 * @param kind about what
+	 * @param what its identifier; null for all of that kind
 	 */
 	@Transactional
-	public void groupChanged(@Nullable UUID group) {
-		this.store.markStale(FeedKind.GROUP, group);
+	public void changed(FeedKind kind, @Nullable UUID what) {
+		this.store.markStale(kind, what);
 	}
 
 	/**

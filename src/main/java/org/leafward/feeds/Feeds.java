@@ -15,6 +15,8 @@ import org.leafward.feeds.store.DocumentTable.Claimed;
 import org.leafward.feeds.store.FeedTable;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
+import org.leafward.register.BedId;
+import org.leafward.register.Beds;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
 import org.leafward.workdays.GroupId;
@@ -47,18 +49,21 @@ public class Feeds {
 
 	private final Groups groups;
 
+	private final Beds beds;
+
 	private final Clock clock;
 
 	private final SecureRandom random = new SecureRandom();
 
 	Feeds(FeedTable table, FeedDocuments documents, PollBoard board, Register register, People people, Groups groups,
-			Clock clock) {
+			Beds beds, Clock clock) {
 		this.board = board;
 		this.table = table;
 		this.documents = documents;
 		this.register = register;
 		this.people = people;
 		this.groups = groups;
+		this.beds = beds;
 		this.clock = clock;
 	}
 
@@ -92,6 +97,23 @@ public class Feeds {
 			throw new NotThere("There is no person " + person);
 		}
 		return create(FeedKind.PERSON, person.value(), owner, options);
+	}
+
+	/**
+	 * Makes a feed of the tasks of what stands in a bed; its document is built at once.
+	 * @param bed the bed
+	 * @param owner who may list and revoke it
+	 * @param options what it holds and how it speaks
+	 * @return with the token, shown only now
+	 * @throws NotThere when there is no such bed
+	 * @throws BadInput when the bed has 50 living feeds
+	 */
+	@Transactional
+	public NewFeed createForBed(BedId bed, PersonId owner, FeedOptions options) {
+		if (this.beds.find(bed).isEmpty()) {
+			throw new NotThere("There is no bed " + bed);
+		}
+		return create(FeedKind.BED, bed.value(), owner, options);
 	}
 
 	/**

@@ -69,6 +69,15 @@ public class Groups {
 					Collectors.mapping(MemberRow::group, Collectors.toCollection(LinkedHashSet::new))));
 	}
 
+	/**
+	 * The groups that look after a site.
+	 * @param site which
+	 * @return in no order
+	 */
+	public List<GroupId> lookingAfter(SiteId site) {
+		return this.table.lookingAfter(site);
+	}
+
 	/** The sites of some groups, by name. */
 	Map<GroupId, List<GroupSite>> sites(Collection<GroupId> groups) {
 		List<SiteRow> given = this.table.sites(groups);

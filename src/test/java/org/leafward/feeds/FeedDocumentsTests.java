@@ -42,6 +42,9 @@ import org.leafward.knowledge.KnowledgeReader;
 import org.leafward.language.Phrasebooks;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.NotThere;
+import org.leafward.register.Bed;
+import org.leafward.register.BedId;
+import org.leafward.register.Beds;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
 import org.leafward.support.SettableClock;
@@ -54,6 +57,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.leafward.feeds.core.CareTaskFixture.aTask;
 import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.ArgumentMatchers.eq;
 import static org.mockito.BDDMockito.given;
 import static org.mockito.BDDMockito.then;
 import static org.mockito.BDDMockito.willAnswer;
@@ -88,6 +92,8 @@ class FeedDocumentsTests {
 
 	private final Groups groups = mock();
 
+	private final Beds beds = mock();
+
 	private final Phrasebooks books = new Phrasebooks(new KnowledgeFiles(""), new KnowledgeReader(), List.of());
 
 	private final PollBoard board = PollFixture.deaf(source);
@@ -95,12 +101,12 @@ class FeedDocumentsTests {
 	private final Fetches fetches = PollFixture.fetches(source, this.board, this.clock);
 
 	private final FeedDocuments documents = new FeedDocuments(this.table, this.store,
-			new FeedBuilder(this.tasks, this.register, this.people, this.books, List.of(), new FeedSites(this.groups),
+			new FeedBuilder(this.tasks, this.register, this.people, this.books, List.of(), new FeedSites(this.groups, this.beds),
 					"https://leafward.example"),
 			this.board, this.fetches, this.transaction, this.clock, DataSize.ofMegabytes(1));
 
 	private final Feeds feeds = new Feeds(this.table, this.documents, this.board, this.register, this.people,
-			this.groups, this.clock);
+			this.groups, this.beds, this.clock);
 
 	private final SiteId site = new SiteId(UUID.randomUUID());
 
@@ -188,9 +194,25 @@ class FeedDocumentsTests {
 		NewFeed made = this.feeds.createForGroup(id, this.person, FeedOptions.USUAL);
 		assertThat(text(made)).contains("Mulch the border", "X-WR-CALNAME:Plant care: Friends of the mill");
 		given(this.groups.find(id)).willReturn(Optional.of(group(id, stranger)));
-		this.documents.groupChanged(id.value());
+		this.documents.changed(FeedKind.GROUP, id.value());
 		this.documents.rebuildStale(BOX);
 		assertThat(text(made)).doesNotContain("Mulch the border", "Friends of the mill").contains("nothing-planned");
+	}
+
+	@Test
+	void aBedHasACalendarOfWhatStandsInIt() {
+		BedId id = new BedId(UUID.randomUUID());
+		assertThatExceptionOfType(NotThere.class)
+			.isThrownBy(() -> this.feeds.createForBed(id, this.person, FeedOptions.USUAL));
+		given(this.beds.find(id)).willReturn(Optional.of(new Bed(id, this.site, "North border", null, null, null)));
+		given(this.tasks.ofBed(eq(id), any())).willReturn(List.of(aTask().titled("Stake the asters").build()));
+		NewFeed made = this.feeds.createForBed(id, this.person, FeedOptions.USUAL);
+		assertThat(text(made)).contains("Stake the asters", "X-WR-CALNAME:Plant care: North border");
+		this.documents.rebuildStale(BOX);
+		this.documents.changed(FeedKind.BED, UUID.randomUUID());
+		assertThat(stale()).isEmpty();
+		this.documents.changed(FeedKind.BED, id.value());
+		assertThat(stale()).containsExactly(made.id().value());
 	}
 
 	@Test
@@ -206,7 +228,7 @@ class FeedDocumentsTests {
 		this.documents.changedFor(List.of(this.person), true);
 		assertThat(stale()).containsExactlyInAnyOrder(ofPerson.id().value(), ofGroup.id().value(), ofSite.id().value());
 		this.documents.rebuildStale(BOX);
-		this.documents.groupChanged(null);
+		this.documents.changed(FeedKind.GROUP, null);
 		assertThat(stale()).containsExactly(ofGroup.id().value());
 	}
 

@@ -30,6 +30,7 @@ import org.leafward.feeds.store.TablesFixture;
 import org.leafward.knowledge.KnowledgeFiles;
 import org.leafward.knowledge.KnowledgeReader;
 import org.leafward.language.Phrasebooks;
+import org.leafward.register.Beds;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
 import org.leafward.support.SettableClock;
@@ -85,7 +86,7 @@ class FeedExpiryTests {
 			this.board, this.fetches, this.transaction, this.clock, DataSize.ofMegabytes(1));
 
 	private final Feeds feeds = new Feeds(this.table, this.documents, this.board, this.register, mock(People.class),
-			mock(Groups.class), this.clock);
+			mock(Groups.class), mock(Beds.class), this.clock);
 
 	private final FeedExpiry expiry = new FeedExpiry(this.table, this.told::add, this.transaction, this.clock);
 

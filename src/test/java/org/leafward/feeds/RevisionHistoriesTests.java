@@ -48,6 +48,7 @@ import org.leafward.language.Phrasebooks;
 import org.leafward.language.Speech;
 import org.leafward.language.Units;
 import org.leafward.measure.DayWindow;
+import org.leafward.register.Beds;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
 import org.leafward.support.SettableClock;
@@ -146,7 +147,7 @@ class RevisionHistoriesTests {
 		PollBoard board = PollFixture.deaf(source);
 		FeedDocuments documents = new FeedDocuments(table, store, builder, board,
 				PollFixture.fetches(source, board, time), transaction, time, DataSize.ofMegabytes(1));
-		return new Node(new Feeds(table, documents, board, this.register, people, mock(Groups.class), time), documents,
+		return new Node(new Feeds(table, documents, board, this.register, people, mock(Groups.class), mock(Beds.class), time), documents,
 				store, transaction);
 	}
 

@@ -3,6 +3,9 @@ package org.leafward.feeds.content;
 import java.util.List;
 import java.util.Optional;
 import org.leafward.feeds.store.DocumentTable.Claimed;
+import org.leafward.register.Bed;
+import org.leafward.register.BedId;
+import org.leafward.register.Beds;
 import org.leafward.register.SiteId;
 import org.leafward.workdays.Group;
 import org.leafward.workdays.GroupId;
@@ -19,12 +22,16 @@ public class FeedSites {
 
 	private final Groups groups;
 
+	private final Beds beds;
+
 	/**
 	 * Creates the look-up.
 	 * @param groups who belongs to what
+	 * @param beds parts of sites
 	 */
-	public FeedSites(Groups groups) {
+	public FeedSites(Groups groups, Beds beds) {
 		this.groups = groups;
+		this.beds = beds;
 	}
 
 	/**
@@ -38,8 +45,18 @@ public class FeedSites {
 			case SITE -> List.of(new SiteId(feed.what()));
 			case GROUP -> group(feed).map((one) -> one.sites().stream().map(GroupSite::site).limit(MOST).toList())
 				.orElse(List.of());
-			case BED, PERSON -> List.of();
+			case BED -> bed(feed).map((one) -> List.of(one.site())).orElse(List.of());
+			case PERSON -> List.of();
 		};
+	}
+
+	/**
+	 * The bed that a calendar is about.
+	 * @param feed the calendar of a bed
+	 * @return empty when it is gone
+	 */
+	public Optional<Bed> bed(Claimed feed) {
+		return this.beds.find(new BedId(feed.what()));
 	}
 
 	/**

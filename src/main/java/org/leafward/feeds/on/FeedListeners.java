@@ -11,7 +11,10 @@ import org.leafward.advisories.AdvisoryIssued;
 import org.leafward.advisories.AdvisoryUpdated;
 import org.leafward.care.PlanChanged;
 import org.leafward.feeds.FeedDocuments;
+import org.leafward.feeds.FeedKind;
 import org.leafward.feeds.RebuildWorker;
+import org.leafward.register.Beds;
+import org.leafward.register.SiteId;
 import org.leafward.workdays.GroupId;
 import org.leafward.workdays.Groups;
 import org.leafward.workdays.Member;
@@ -37,16 +40,23 @@ class FeedListeners {
 
 	private final Advisories advisories;
 
-	FeedListeners(FeedDocuments documents, RebuildWorker worker, Groups groups, Advisories advisories) {
+	private final Beds beds;
+
+	FeedListeners(FeedDocuments documents, RebuildWorker worker, Groups groups, Advisories advisories,
+			Beds beds) {
 		this.documents = documents;
 		this.worker = worker;
 		this.groups = groups;
 		this.advisories = advisories;
+		this.beds = beds;
 	}
 
 	@ApplicationModuleListener(id = "feeds.plan-changed")
 	void on(PlanChanged event) {
 		this.documents.planChanged(event.site(), event.person());
+		SiteId site = new SiteId(event.site());
+		this.beds.ofSite(site).forEach((bed) -> this.documents.changed(FeedKind.BED, bed.id().value()));
+		this.groups.lookingAfter(site).forEach((group) -> this.documents.changed(FeedKind.GROUP, group.value()));
 		this.worker.soon();
 	}
 
@@ -89,7 +99,7 @@ class FeedListeners {
 	private void group(UUID group) {
 		this.groups.find(new GroupId(group))
 			.ifPresent((one) -> this.documents.changedFor(one.members().stream().map(Member::person).toList(), false));
-		this.documents.groupChanged(group);
+		this.documents.changed(FeedKind.GROUP, group);
 		this.worker.soon();
 	}
 
@@ -103,7 +113,7 @@ class FeedListeners {
 			page = this.advisories.concerned(id, last, AT_ONCE);
 		}
 		// Members read of sites that are not theirs.
-		this.documents.groupChanged(null);
+		this.documents.changed(FeedKind.GROUP, null);
 		this.worker.soon();
 	}
 

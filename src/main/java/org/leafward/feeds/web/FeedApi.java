@@ -15,6 +15,9 @@ import org.leafward.feeds.Feeds;
 import org.leafward.feeds.NewFeed;
 import org.leafward.measure.NotThere;
 import org.leafward.pages.Viewers;
+import org.leafward.register.Bed;
+import org.leafward.register.BedId;
+import org.leafward.register.Beds;
 import org.leafward.register.OpenSites;
 import org.leafward.register.Site;
 import org.leafward.workdays.GroupId;
@@ -43,11 +46,14 @@ class FeedApi {
 
 	private final FeedAddresses addresses;
 
-	FeedApi(Feeds feeds, OpenSites sites, Viewers viewers, FeedAddresses addresses) {
+	private final Beds beds;
+
+	FeedApi(Feeds feeds, OpenSites sites, Viewers viewers, FeedAddresses addresses, Beds beds) {
 		this.feeds = feeds;
 		this.sites = sites;
 		this.viewers = viewers;
 		this.addresses = addresses;
+		this.beds = beds;
 	}
 
 	/**
@@ -70,13 +76,19 @@ class FeedApi {
 		return told(this.feeds.createForSite(found.id(), found.owner(), wanted(options)));
 	}
 
-	@Operation(summary = "Make a feed of all own sites, or of a group one belongs to; its address is shown only in "
+	@Operation(summary = "Make a feed of all own sites, of an own bed, or of a group one belongs to; its address is shown only in "
 			+ "this answer")
 	@PostMapping("/api/v1/feeds")
 	@ResponseStatus(HttpStatus.CREATED)
 	FeedAddress createForAll(@RequestParam(required = false) @Nullable UUID group,
+			@RequestParam(required = false) @Nullable UUID bed,
 			@RequestBody(required = false) @Nullable OptionsForm options) {
 		PersonId person = person();
+		if (bed != null) {
+			Bed own = this.beds.find(new BedId(bed)).orElseThrow(() -> new NotThere("There is no bed " + bed));
+			this.sites.own(own.site().value());
+			return told(this.feeds.createForBed(own.id(), person, wanted(options)));
+		}
 		if (group != null) {
 			return told(this.feeds.createForGroup(new GroupId(group), person, wanted(options)));
 		}

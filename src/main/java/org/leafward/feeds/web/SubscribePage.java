@@ -29,7 +29,10 @@ import org.leafward.measure.NotThere;
 import org.leafward.pages.Choice;
 import org.leafward.pages.Viewer;
 import org.leafward.pages.Viewers;
+import org.leafward.register.Bed;
+import org.leafward.register.Beds;
 import org.leafward.register.Register;
+import org.leafward.register.SiteId;
 import org.leafward.register.Site;
 import org.leafward.workdays.Group;
 import org.leafward.workdays.Groups;
@@ -54,6 +57,9 @@ class SubscribePage {
 	/** What a group's identifier is preceded by in the form. */
 	private static final String OF_GROUP = "group:";
 
+	/** What a bed's identifier is preceded by in the form. */
+	private static final String OF_BED = "bed:";
+
 	private static final String GONE = "A site that is gone";
 
 	private final Feeds feeds;
@@ -68,14 +74,17 @@ class SubscribePage {
 
 	private final Groups groups;
 
+	private final Beds beds;
+
 	SubscribePage(Feeds feeds, Register register, People people, Viewers viewers, FeedAddresses addresses,
-			Groups groups) {
+			Groups groups, Beds beds) {
 		this.feeds = feeds;
 		this.register = register;
 		this.people = people;
 		this.viewers = viewers;
 		this.addresses = addresses;
 		this.groups = groups;
+		this.beds = beds;
 	}
 
 	/**
@@ -126,6 +135,13 @@ class SubscribePage {
 				.findFirst()
 				.orElseThrow(() -> new NotThere("There is no such group."));
 			return shown(group.name(), this.feeds.createForGroup(group.id(), person, options), wanted, model, response);
+		}
+		if (what.startsWith(OF_BED)) {
+			Bed bed = bedsOf(person).stream()
+				.filter((one) -> what.equals(OF_BED + one.id()))
+				.findFirst()
+				.orElseThrow(() -> new NotThere("There is no such bed."));
+			return shown(bed.name(), this.feeds.createForBed(bed.id(), person, options), wanted, model, response);
 		}
 		Site site = this.register.sitesOf(person)
 			.stream()
@@ -206,6 +222,8 @@ class SubscribePage {
 		Map<UUID, String> names = names(person);
 		List<Choice> choices = new ArrayList<>(List.of(new Choice(ALL, "All my sites")));
 		sites.forEach((site) -> choices.add(new Choice(site.id().toString(), site.name() + " only")));
+		bedsOf(person)
+			.forEach((bed) -> choices.add(new Choice(OF_BED + bed.id(), names.get(bed.site().value()) + ": " + bed.name())));
 		groups.forEach((group) -> choices.add(new Choice(OF_GROUP + group.id(), "Group: " + group.name())));
 		form(form, errors, model);
 		model.addAttribute("section", "subscribe");
@@ -225,8 +243,14 @@ class SubscribePage {
 	private Map<UUID, String> names(PersonId person) {
 		Map<UUID, String> names = new HashMap<>();
 		this.register.sitesOf(person).forEach((site) -> names.put(site.id().value(), site.name()));
+		bedsOf(person).forEach((bed) -> names.put(bed.id().value(), bed.name()));
 		this.groups.ofPerson(person).forEach((group) -> names.put(group.id().value(), group.name()));
 		return names;
+	}
+
+	private List<Bed> bedsOf(PersonId person) {
+		List<SiteId> sites = this.register.sitesOf(person).stream().map(Site::id).toList();
+		return this.beds.ofSites(sites).values().stream().flatMap(List::stream).toList();
 	}
 
 	private ZoneId zone(PersonId person) {

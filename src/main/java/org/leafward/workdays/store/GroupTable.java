@@ -222,6 +222,13 @@ public class GroupTable {
 				""").param(people.stream().map(PersonId::value).toArray(UUID[]::new)).query(GroupTable::member).list();
 	}
 
+	public List<GroupId> lookingAfter(SiteId site) {
+		return this.database.sql("select group_id from workdays.group_site where site = ?")
+			.param(site.value())
+			.query((row, number) -> new GroupId(row.getObject("group_id", UUID.class)))
+			.list();
+	}
+
 	private static MemberRow member(ResultSet row, int number) throws SQLException {
 		Set<Skill> skills = array(row.getArray("skills")).map((one) -> Skill.valueOf(one.toString()))
 			.collect(Collectors.toCollection(TreeSet::new));

@@ -21,6 +21,8 @@ import org.leafward.feeds.core.FeedEntry;
 import org.leafward.feeds.core.FeedWindow;
 import org.leafward.feeds.store.DocumentTable.Claimed;
 import org.leafward.language.Speech;
+import org.leafward.register.Beds;
+import org.leafward.register.SiteId;
 import org.leafward.workdays.Group;
 import org.leafward.workdays.GroupId;
 import org.leafward.workdays.Groups;
@@ -94,12 +96,12 @@ class EntrySourcesTests {
 	@Test
 	void advisoriesAreAskedForWhatTheCalendarIsAbout() {
 		UUID site = UUID.randomUUID();
-		AdvisorySource source = new AdvisorySource(this.advisories, new FeedSites(this.groups));
+		AdvisorySource source = new AdvisorySource(this.advisories, new FeedSites(this.groups, mock(Beds.class)));
 		given(this.advisories.currentFor(any())).willReturn(Map.of());
 		said(source, feed(FeedKind.PERSON, this.person.value()));
 		then(this.advisories).should().of(this.person, 30);
 		said(source, feed(FeedKind.SITE, site));
-		then(this.advisories).should().currentFor(List.of(new org.leafward.register.SiteId(site)));
+		then(this.advisories).should().currentFor(List.of(new SiteId(site)));
 		given(this.groups.find(this.mill)).willReturn(Optional.<Group>empty());
 		said(source, feed(FeedKind.GROUP, this.mill.value()));
 		said(source, feed(FeedKind.PERSON, this.person.value(), FeedPart.TASKS));
