@@ -57,7 +57,7 @@ class HostileFormsTests {
 	/** In a field for a number, a date, an identifier or a choice neither. */
 	private static final List<String> NO_FIGURE = List.of("-1", "NaN", "Infinity", "1e309", "-0.0000001", "1,2,3",
 			"0x1F", "12 parsecs", "1700-02-30", "9999-12-31", "+999999999-01-01", "0001-01-01", "not-a-uuid",
-			"00000000-0000-0000-0000-000000000000", "true' or 1=1", "<b>", "\ud83d\udca7", "٣");
+			"00000000-0000-0000-0000-000000000000", "true' or 1=1", "<b>", "\ud83d\udca7");
 
 	@Autowired
 	private MockMvc web;
