@@ -67,8 +67,7 @@ final class StagesReader {
 				this.complaints.add(at + "/sum", "the sum is no higher than that of the stage before",
 						"put the stages in their order");
 			}
-			stages.add(new Stages.Stage(ConditionReader.words(stage.name()), stage.sum(),
-					(tenth != null) ? tenth : 0,
+			stages.add(new Stages.Stage(ConditionReader.words(stage.name()), stage.sum(), (tenth != null) ? tenth : 0,
 					(nine != null) ? nine : 0, over));
 		}
 		return new Stages.Crop(ConditionReader.words(draft.name()), new HashSet<>(draft.species()), stages);
