@@ -104,7 +104,10 @@ class KeptApi {
 	List<KeptAnswer> list(@PathVariable UUID id, @RequestParam(defaultValue = "0") int page,
 			@RequestParam(defaultValue = "50") int size) {
 		Planting planting = this.sites.planting(id);
-		return this.kept.latest(planting.id(), Given.page(page), Given.size(size)).stream().map(KeptAnswer::of).toList();
+		return this.kept.latest(planting.id(), Given.page(page), Given.size(size))
+			.stream()
+			.map(KeptAnswer::of)
+			.toList();
 	}
 
 	@Operation(summary = "What keeping an answer would change; nothing is changed")

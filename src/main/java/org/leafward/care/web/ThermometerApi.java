@@ -127,9 +127,9 @@ class ThermometerApi {
 	 * @param tasks tasks that would get other days, the soonest first
 	 * @param moreTasks how many more there are
 	 */
-	record ThermometerAnswer(List<ReadNight> nights, int counted, @Nullable Double meanCelsius, @Nullable Double uncertaintyCelsius,
-			@Nullable Double offsetCelsius, boolean few, boolean wide, List<String> stations, List<MovedMarker> markers,
-			List<MovedTask> tasks, int moreTasks) {
+	record ThermometerAnswer(List<ReadNight> nights, int counted, @Nullable Double meanCelsius,
+			@Nullable Double uncertaintyCelsius, @Nullable Double offsetCelsius, boolean few, boolean wide,
+			List<String> stations, List<MovedMarker> markers, List<MovedTask> tasks, int moreTasks) {
 
 		static ThermometerAnswer of(MinimumComparison all, @Nullable PlacePreview preview) {
 			return new ThermometerAnswer(
