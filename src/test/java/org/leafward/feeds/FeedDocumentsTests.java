@@ -101,8 +101,8 @@ class FeedDocumentsTests {
 	private final Fetches fetches = PollFixture.fetches(source, this.board, this.clock);
 
 	private final FeedDocuments documents = new FeedDocuments(this.table, this.store,
-			new FeedBuilder(this.tasks, this.register, this.people, this.books, List.of(), new FeedSites(this.groups, this.beds),
-					"https://leafward.example"),
+			new FeedBuilder(this.tasks, this.register, this.people, this.books, List.of(),
+					new FeedSites(this.groups, this.beds), "https://leafward.example"),
 			this.board, this.fetches, this.transaction, this.clock, DataSize.ofMegabytes(1));
 
 	private final Feeds feeds = new Feeds(this.table, this.documents, this.board, this.register, this.people,

@@ -147,8 +147,9 @@ class RevisionHistoriesTests {
 		PollBoard board = PollFixture.deaf(source);
 		FeedDocuments documents = new FeedDocuments(table, store, builder, board,
 				PollFixture.fetches(source, board, time), transaction, time, DataSize.ofMegabytes(1));
-		return new Node(new Feeds(table, documents, board, this.register, people, mock(Groups.class), mock(Beds.class), time), documents,
-				store, transaction);
+		return new Node(
+				new Feeds(table, documents, board, this.register, people, mock(Groups.class), mock(Beds.class), time),
+				documents, store, transaction);
 	}
 
 	@ParameterizedTest

@@ -42,8 +42,7 @@ class FeedListeners {
 
 	private final Beds beds;
 
-	FeedListeners(FeedDocuments documents, RebuildWorker worker, Groups groups, Advisories advisories,
-			Beds beds) {
+	FeedListeners(FeedDocuments documents, RebuildWorker worker, Groups groups, Advisories advisories, Beds beds) {
 		this.documents = documents;
 		this.worker = worker;
 		this.groups = groups;

@@ -76,8 +76,9 @@ class FeedApi {
 		return told(this.feeds.createForSite(found.id(), found.owner(), wanted(options)));
 	}
 
-	@Operation(summary = "Make a feed of all own sites, of an own bed, or of a group one belongs to; its address is shown only in "
-			+ "this answer")
+	@Operation(
+			summary = "Make a feed of all own sites, of an own bed, or of a group one belongs to; its address is shown only in "
+					+ "this answer")
 	@PostMapping("/api/v1/feeds")
 	@ResponseStatus(HttpStatus.CREATED)
 	FeedAddress createForAll(@RequestParam(required = false) @Nullable UUID group,

@@ -222,8 +222,8 @@ class SubscribePage {
 		Map<UUID, String> names = names(person);
 		List<Choice> choices = new ArrayList<>(List.of(new Choice(ALL, "All my sites")));
 		sites.forEach((site) -> choices.add(new Choice(site.id().toString(), site.name() + " only")));
-		bedsOf(person)
-			.forEach((bed) -> choices.add(new Choice(OF_BED + bed.id(), names.get(bed.site().value()) + ": " + bed.name())));
+		bedsOf(person).forEach(
+				(bed) -> choices.add(new Choice(OF_BED + bed.id(), names.get(bed.site().value()) + ": " + bed.name())));
 		groups.forEach((group) -> choices.add(new Choice(OF_GROUP + group.id(), "Group: " + group.name())));
 		form(form, errors, model);
 		model.addAttribute("section", "subscribe");

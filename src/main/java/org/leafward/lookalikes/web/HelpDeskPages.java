@@ -32,7 +32,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 
 /** The help desk: what waits, what was found, and where. */
 @Controller
-class DeskPages {
+class HelpDeskPages {
 
 	private static final int PAGE = 20;
 
@@ -52,7 +52,7 @@ class DeskPages {
 
 	private final Clock clock;
 
-	DeskPages(CaseDesk desk, CaseAccess access, CasePage page, LookalikeKeys keys, Regions regions, Clock clock) {
+	HelpDeskPages(CaseDesk desk, CaseAccess access, CasePage page, LookalikeKeys keys, Regions regions, Clock clock) {
 		this.desk = desk;
 		this.access = access;
 		this.page = page;
