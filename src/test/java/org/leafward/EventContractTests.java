@@ -24,6 +24,7 @@ import org.leafward.care.RulePackPublished;
 import org.leafward.climate.ForecastChanged;
 import org.leafward.climate.ObservationsLoaded;
 import org.leafward.feeds.FeedExpired;
+import org.leafward.lookalikes.CaseClosed;
 import org.leafward.register.BedsChanged;
 import org.leafward.register.PlantingsChanged;
 import org.leafward.register.SitePlaceChanged;
@@ -62,6 +63,8 @@ class EventContractTests {
 				new PlanChanged(SITE, PERSON, 3, 2, 1, Instant.parse("2026-11-25T12:00:00Z")),
 				new RulePackPublished("hedges", 3, Instant.parse("2026-11-25T12:00:00Z")),
 				new FeedExpired(SITE, PERSON), new BedsChanged(SITE),
+				new CaseClosed(SITE, "winter-burn", "HELP_DESK", "Alder County", 42.3, -91.4, "buxus-sempervirens",
+						LocalDate.parse("2026-03-02"), LocalDate.parse("2026-03-20")),
 				new WorkdayFixed(SITE, PERSON, Instant.parse("2026-11-25T12:00:00Z")),
 				new WorkdayMoved(SITE, PERSON, LocalDate.parse("2026-11-28"), LocalDate.parse("2026-12-05"), 2,
 						Instant.parse("2026-11-25T12:00:00Z")),

@@ -48,8 +48,6 @@ public class CaseEnds {
 
 	private static final TemperatureThreshold FREEZE = TemperatureThreshold.parse("32F");
 
-	/** Tenths of a degree, about 11 km: nobody's garden. */
-	private static final double PER_DEGREE = 10;
 
 	private final Cases cases;
 
@@ -65,10 +63,12 @@ public class CaseEnds {
 
 	private final LocalClimate climate;
 
+	private final ClosedCases closed;
+
 	private final ApplicationEventPublisher events;
 
 	CaseEnds(Cases cases, LookalikeKeys keys, AddedTasks tasks, TaskCalendar calendar, RulePacks packs,
-			Register register, LocalClimate climate, ApplicationEventPublisher events) {
+			Register register, LocalClimate climate, ClosedCases closed, ApplicationEventPublisher events) {
 		this.cases = cases;
 		this.keys = keys;
 		this.tasks = tasks;
@@ -76,6 +76,7 @@ public class CaseEnds {
 		this.packs = packs;
 		this.register = register;
 		this.climate = climate;
+		this.closed = closed;
 		this.events = events;
 	}
 
@@ -232,26 +233,8 @@ public class CaseEnds {
 			edit.closedOn = this.cases.today(edit.before());
 		});
 		putTasks(one, taken);
-		announce(one);
+		this.events.publishEvent(this.closed.facts(one));
 		return one;
-	}
-
-	private void announce(PlantCase one) {
-		SiteId id = one.site();
-		Site site = (id != null) ? this.register.find(id).orElse(null) : null;
-		Basis basis = one.basis();
-		LocalDate closed = one.closedOn();
-		if (basis == null || closed == null) {
-			throw new IllegalStateException("a closed case has a basis and a day");
-		}
-		this.events.publishEvent(new CaseClosed(one.id().value(), one.cause(), basis.name(), one.county(),
-				(site != null) ? tenths(site.point().latitude()) : null,
-				(site != null) ? tenths(site.point().longitude()) : null,
-				(one.species() != null) ? one.species().value() : null, one.seen(), closed));
-	}
-
-	private static double tenths(double degrees) {
-		return Math.round(degrees * PER_DEGREE) / PER_DEGREE;
 	}
 
 	/**

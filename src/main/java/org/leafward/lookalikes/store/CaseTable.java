@@ -172,6 +172,19 @@ public class CaseTable {
 			.list();
 	}
 
+	/**
+	 * The latest cases that were closed with a cause.
+	 * @param since first seen on this day or later
+	 * @param most how many at most
+	 * @return never null
+	 */
+	public List<PlantCase> closedSince(LocalDate since, int most) {
+		return this.database.sql("""
+				select * from lookalikes.plant_case where state = 'CLOSED' and cause is not null and seen >= ?
+				order by seen desc, id limit ?
+				""").params(since, most).query(this::row).list();
+	}
+
 	private static String[] lower(Collection<String> counties) {
 		return counties.stream().map((one) -> one.toLowerCase(Locale.ROOT)).toArray(String[]::new);
 	}
