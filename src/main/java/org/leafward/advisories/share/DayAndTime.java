@@ -48,7 +48,8 @@ public final class DayAndTime {
 	}
 
 	/**
-	 * From when to when, as the pages write it; of one that was called off, when that was.
+	 * From when to when, as the pages write it; of one that was called off, when that
+	 * was.
 	 * @param advisory the advisory
 	 * @return for example "From Tue 20 Apr 2027, 02:00 to Tue 20 Apr 2027, 09:00."
 	 */
