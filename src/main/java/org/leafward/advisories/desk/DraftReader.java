@@ -238,7 +238,7 @@ class DraftReader {
 		}
 		catch (BadInput ex) {
 			List<BadInput> renamed = new ArrayList<>();
-			ex.all().forEach((one) -> renamed.add(new BadInput(one.getMessage(), one.where() + ending, one.mend())));
+			ex.all().forEach((one) -> renamed.add(new BadInput(one.what(), one.where() + ending, one.mend())));
 			throw BadInput.of(renamed);
 		}
 	}
