@@ -50,14 +50,16 @@ final class StagesReader {
 			ConditionDraft.StageDraft stage = draft.stages().get(i);
 			String at = path + "/stages/" + i;
 			boolean last = i == draft.stages().size() - 1;
-			boolean over = stage.killsTenth() == null && stage.killsNine() == null;
-			if (over != last || (!over && (stage.killsTenth() == null || stage.killsNine() == null))) {
+			Double tenth = stage.killsTenth();
+			Double nine = stage.killsNine();
+			boolean over = tenth == null && nine == null;
+			if (over != last || (!over && (tenth == null || nine == null))) {
 				this.complaints.add(at,
 						last ? "the last stage has a temperature that kills"
 								: "the stage lacks a temperature that kills",
 						"give 'kills-tenth' and 'kills-nine' to all stages but the last, with which it is over");
 			}
-			else if (!over && stage.killsTenth() < stage.killsNine()) {
+			else if (tenth != null && nine != null && tenth < nine) {
 				this.complaints.add(at, "nine buds in ten are killed at a higher temperature than one in ten",
 						"let 'kills-nine' be the lower of the two");
 			}
@@ -65,9 +67,8 @@ final class StagesReader {
 				this.complaints.add(at + "/sum", "the sum is no higher than that of the stage before",
 						"put the stages in their order");
 			}
-			stages.add(new Stages.Stage(ConditionReader.words(stage.name()), stage.sum(),
-					(stage.killsTenth() != null) ? stage.killsTenth() : 0,
-					(stage.killsNine() != null) ? stage.killsNine() : 0, over));
+			stages.add(new Stages.Stage(ConditionReader.words(stage.name()), stage.sum(), (tenth != null) ? tenth : 0,
+					(nine != null) ? nine : 0, over));
 		}
 		return new Stages.Crop(ConditionReader.words(draft.name()), new HashSet<>(draft.species()), stages);
 	}

@@ -5,7 +5,6 @@ import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Objects;
 import org.leafward.advisories.Decider;
 import org.leafward.advisories.ThresholdChange;
 import org.leafward.advisories.core.watch.WatchCondition.Moved;
@@ -29,12 +28,14 @@ public class ThresholdTable {
 	 */
 	public List<Moved> set(String condition) {
 		return this.database.sql("""
-				select distinct on (threshold, scope) threshold, scope, value from advisories.threshold_change
-				where condition = ? order by threshold, scope, id desc
-				""").param(condition).query((row, number) -> {
-			double value = row.getDouble("value");
-			return row.wasNull() ? null : new Moved(row.getString("threshold"), row.getString("scope"), value);
-		}).list().stream().filter(Objects::nonNull).toList();
+				select * from (select distinct on (threshold, scope) threshold, scope, value
+					from advisories.threshold_change where condition = ? order by threshold, scope, id desc) latest
+				where value is not null
+				""")
+			.param(condition)
+			.query((row, number) -> new Moved(row.getString("threshold"), row.getString("scope"),
+					row.getDouble("value")))
+			.list();
 	}
 
 	/**
