@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.leafward.accounts.People;
@@ -27,6 +28,8 @@ import org.leafward.workdays.GroupDesk.Told;
 import org.leafward.workdays.WorkdayDesk.Frame;
 import org.leafward.workdays.store.DayMailTable.MessageRow;
 import org.leafward.workdays.store.DayMailTable;
+import org.quartz.Scheduler;
+import org.quartz.SchedulerException;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.beans.factory.support.StaticListableBeanFactory;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -83,11 +86,25 @@ class WorkdayFlowTests {
 	@Autowired
 	private JdbcClient database;
 
+	@Autowired
+	private Scheduler quartz;
+
 	private GroupId group;
 
 	private PersonId lead;
 
 	private LocalDate saturday;
+
+	/** The job that sends mails would empty those that these tests read. */
+	@BeforeEach
+	void quiet() throws SchedulerException {
+		this.quartz.standby();
+	}
+
+	@AfterEach
+	void goOn() throws SchedulerException {
+		this.quartz.start();
+	}
 
 	@BeforeEach
 	void group() {
