@@ -25,6 +25,10 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.leafward.advisories.Advisories;
+import org.leafward.register.Beds;
+import org.leafward.workdays.Groups;
+import org.leafward.workdays.Workdays;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.CareTask;
 import org.leafward.care.PlanChanged;
@@ -103,6 +107,18 @@ class FeedServerTests {
 
 	@MockitoBean
 	private OpenSites sites;
+
+	@MockitoBean
+	private Beds beds;
+
+	@MockitoBean
+	private Groups groups;
+
+	@MockitoBean
+	private Workdays workdays;
+
+	@MockitoBean
+	private Advisories advisories;
 
 	@TestConfiguration(proxyBeanMethods = false)
 	static class Time {

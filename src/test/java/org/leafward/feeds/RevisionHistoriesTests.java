@@ -75,7 +75,7 @@ class RevisionHistoriesTests {
 
 	private static final Instant START = Instant.parse("2026-03-10T12:00:00Z");
 
-	private static final int HISTORIES = 80;
+	private static final int HISTORIES = 50;
 
 	private static final Duration BOX = Duration.ofMinutes(1);
 
