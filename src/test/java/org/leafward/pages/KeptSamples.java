@@ -39,7 +39,7 @@ final class KeptSamples {
 		Map<String, Object> keep = answer();
 		keep.putAll(Map.of("planting", planting, "site", site, "changes",
 				List.of(new Change("Area of its bed", "20 m² (220 sq ft)", "12 m² (130 sq ft)", false),
-						new Change("The hose of the whole site gives", "12 litres (3.2 gal) a minute", null, true)),
+						new Change("The hose here gives", "12 litres (3.2 gal) a minute", null, true)),
 				"notes", List.of("The soil of the site stays silt loam; its tasks go by that and not by clay."), "fits",
 				true, "tested", true, "day", "soon", "errors",
 				Map.of("day", "day 'soon' is not a date: write year-month-day."), "unfit",

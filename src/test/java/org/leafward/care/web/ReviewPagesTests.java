@@ -113,7 +113,7 @@ class ReviewPagesTests {
 		this.register.addPlantings(this.site.id(), List.of(new NewPlanting(new SpeciesId("acer-rubrum"),
 				"@maple \"young\"", 1, this.today, Placement.GROUND, false, false)));
 		this.mine = session(owner);
-		this.other = session(this.register.sites(0, 1).get(0).owner());
+		this.other = session(this.people.join("Otto Other", UUID.randomUUID() + "@example.org", zone).id());
 		this.task = this.calendar.ofSite(this.site.id(), new DayWindow(this.today, this.today))
 			.stream()
 			.filter((one) -> one.kind() == TaskKind.DO && one.state() == TaskState.PLANNED

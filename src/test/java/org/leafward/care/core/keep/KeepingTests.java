@@ -72,7 +72,7 @@ class KeepingTests {
 		assertThat(keeping.figures().plantedOn()).isEqualTo(TODAY.minusYears(1));
 		assertThat(keeping.changes()).containsExactly(
 				new Keeping.Change("Area of its bed", "20 m² (220 sq ft)", "12 m² (130 sq ft)", false),
-				new Keeping.Change("The hose of the whole site gives", "10 litres (2.6 gal) a minute", null, false));
+				new Keeping.Change("The hose here gives", "10 litres (2.6 gal) a minute", null, false));
 		assertThat(keeping.remarks()).anyMatch((one) -> one.contains("stays loam") && one.contains("not by clay"));
 	}
 
