@@ -73,7 +73,7 @@ class QuickWalkTests {
 		assertThat(map.getSize().getWidth()).isEqualTo(344);
 		assertThat(this.page.findElement(By.id("map280")).isDisplayed()).isFalse();
 		// West of the middle lies Alder County.
-		new Actions(this.page).moveToElement(map, -90, 30).perform();
+		new Actions(this.page).scrollToElement(map).moveToElement(map, -90, 30).perform();
 		this.browser.follow(map);
 		assertThat(heading()).as("a pointer in the middle").isEqualTo("Which plants do you look after?");
 		this.browser.press("Back to the place");
