@@ -149,7 +149,7 @@ class SpecialistWalkTests {
 		go("/workshop");
 		this.page.findElement(By.id("file")).sendKeys(file.toString());
 		this.browser.press("Read the file");
-		assertThat(this.page.getPageSource()).contains("too large");
+		assertThat(this.page.getPageSource()).contains("has more than 262144 bytes");
 		Files.delete(file);
 	}
 
