@@ -3,8 +3,9 @@
  * of becomes a proposal, and a proposal becomes an advisory for those whom it concerns.
  */
 @ApplicationModule(displayName = "Advisories",
-		allowedDependencies = { "lookalikes", "care", "care :: rule", "register", "regions", "regions :: shapes", "plants", "climate",
-				"climate :: water", "accounts", "knowledge", "language", "measure", "pages", "pages :: print" })
+		allowedDependencies = { "lookalikes", "care", "care :: rule", "register", "regions", "regions :: shapes",
+				"plants", "climate", "climate :: water", "accounts", "knowledge", "language", "measure", "pages",
+				"pages :: print" })
 @NullMarked
 package org.leafward.advisories;
 

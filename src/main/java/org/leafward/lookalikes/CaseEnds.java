@@ -48,7 +48,6 @@ public class CaseEnds {
 
 	private static final TemperatureThreshold FREEZE = TemperatureThreshold.parse("32F");
 
-
 	private final Cases cases;
 
 	private final LookalikeKeys keys;

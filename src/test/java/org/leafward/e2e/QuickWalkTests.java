@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.leafward.support.TestDatabase;
 import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.interactions.Actions;
@@ -73,7 +74,9 @@ class QuickWalkTests {
 		assertThat(map.getSize().getWidth()).isEqualTo(344);
 		assertThat(this.page.findElement(By.id("map280")).isDisplayed()).isFalse();
 		// West of the middle lies Alder County.
-		new Actions(this.page).scrollToElement(map).moveToElement(map, -90, 30).perform();
+		((JavascriptExecutor) this.page)
+			.executeScript("arguments[0].scrollIntoView({block: 'center', behavior: 'instant'})", map);
+		new Actions(this.page).moveToElement(map, -90, 30).perform();
 		this.browser.follow(map);
 		assertThat(heading()).as("a pointer in the middle").isEqualTo("Which plants do you look after?");
 		this.browser.press("Back to the place");

@@ -52,7 +52,8 @@ class PaletteTests {
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "do, paper", "hold, paper", "watch, paper", "weather, paper", "edge, paper", "fault, paper" })
+	@CsvSource({ "do, paper", "hold, paper", "watch, paper", "dead, paper", "weather, paper", "edge, paper",
+			"fault, paper" })
 	void shapesAndEdgesCanBeSeen(String shape, String ground) {
 		PALETTES.forEach(
 				(name, colours) -> assertThat(contrast(colours, shape, ground)).as(name).isGreaterThanOrEqualTo(3));
@@ -110,7 +111,7 @@ class PaletteTests {
 		while (matcher.find()) {
 			colours.put(matcher.group(1), matcher.group(2));
 		}
-		assertThat(colours).hasSize(13);
+		assertThat(colours).hasSize(14);
 		return colours;
 	}
 

@@ -44,10 +44,9 @@ class CaseListenersTests {
 	void casesOfTheSameCauseWithPlaceAndSpeciesCount() {
 		CaseClosed news = closed("bacterial-scorch", 42.3, "quercus-rubra");
 		given(this.cases.title("bacterial-scorch")).willReturn(Optional.of("Suspected bacterial leaf scorch"));
-		given(this.cases.since(LocalDate.of(2026, 7, 21)))
-			.willReturn(List.of(news, closed("bacterial-scorch", 42.4, "quercus-palustris"),
-					closed("salt-spray", 42.3, "pinus-strobus"), closed("bacterial-scorch", null, "quercus-rubra"),
-					closed("bacterial-scorch", 42.3, null)));
+		given(this.cases.since(LocalDate.of(2026, 7, 21))).willReturn(List.of(news,
+				closed("bacterial-scorch", 42.4, "quercus-palustris"), closed("salt-spray", 42.3, "pinus-strobus"),
+				closed("bacterial-scorch", null, "quercus-rubra"), closed("bacterial-scorch", 42.3, null)));
 		this.listener.on(news);
 		ArgumentCaptor<List<NearCase>> shown = ArgumentCaptor.forClass(List.class);
 		then(this.proposals).should().fromCases(shown.capture());

@@ -50,8 +50,8 @@ class FeedListenersTests {
 
 	private final Beds beds = mock();
 
-	private final FeedListeners listeners = new FeedListeners(this.documents, this.worker, this.groups,
-			this.advisories, this.beds);
+	private final FeedListeners listeners = new FeedListeners(this.documents, this.worker, this.groups, this.advisories,
+			this.beds);
 
 	private final PersonId ada = new PersonId(new UUID(0, 1));
 
@@ -75,11 +75,14 @@ class FeedListenersTests {
 	@Test
 	void aWorkdayReachesAllMembersAndASignUpOnePerson() {
 		GroupId id = new GroupId(UUID.randomUUID());
-		given(this.groups.find(id)).willReturn(Optional.of(new Group(id, "Crew", "", ZoneOffset.UTC, "", Set.of(),
-				LocalTime.of(9, 0), LocalTime.NOON, 9, Set.of(),
-				List.of(new Member(this.ada, "Ada", true, Set.of(), Set.of(), Set.of()),
-						new Member(this.ben, "Ben", false, Set.of(), Set.of(), Set.of())),
-				List.of())));
+		given(this.groups.find(id))
+			.willReturn(
+					Optional.of(
+							new Group(id, "Crew", "", ZoneOffset.UTC, "", Set.of(), LocalTime.of(9, 0), LocalTime.NOON,
+									9, Set.of(),
+									List.of(new Member(this.ada, "Ada", true, Set.of(), Set.of(), Set.of()),
+											new Member(this.ben, "Ben", false, Set.of(), Set.of(), Set.of())),
+									List.of())));
 		this.listeners.on(new WorkdayCalledOff(UUID.randomUUID(), id.value(), LocalDate.of(2026, 11, 28), NOW));
 		then(this.documents).should().changedFor(List.of(this.ada, this.ben), false);
 		then(this.documents).should().changed(FeedKind.GROUP, id.value());
