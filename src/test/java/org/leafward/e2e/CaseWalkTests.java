@@ -5,7 +5,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.leafward.support.TestDatabase;
 import org.openqa.selenium.By;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.Wait;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
@@ -53,6 +56,11 @@ class CaseWalkTests {
 		this.page.get("http://localhost:" + this.port + path);
 	}
 
+	/** The script may take the question out of the page between finding and reading it. */
+	private Wait<WebDriver> swapped() {
+		return new WebDriverWait(this.page, LONGEST).ignoring(StaleElementReferenceException.class);
+	}
+
 	private String question() {
 		return this.page.findElement(By.id("ask")).getText();
 	}
@@ -74,15 +82,14 @@ class CaseWalkTests {
 		for (int i = 0; i < 2; i++) {
 			String before = question();
 			this.page.findElement(By.cssSelector("button[value=cannot-tell]")).click();
-			new WebDriverWait(this.page, LONGEST).until((driver) -> !question().equals(before));
+			swapped().until((driver) -> !question().equals(before));
 		}
 		assertThat(this.page.executeScript("return window.sameAsBefore")).as("no page was left").isEqualTo(true);
 		assertThat(this.page.switchTo().activeElement().getAttribute("id")).isEqualTo("ask");
 		String before = question();
 		this.page.findElement(By.cssSelector(".answers input")).click();
 		this.page.findElement(By.cssSelector(".actions button")).click();
-		new WebDriverWait(this.page, LONGEST)
-			.until((driver) -> driver.findElements(By.id("ask")).isEmpty() || !question().equals(before));
+		swapped().until((driver) -> driver.findElements(By.id("ask")).isEmpty() || !question().equals(before));
 		this.browser.follow(this.page.findElement(By.linkText("See what it may be by now")));
 		assertThat(this.page.findElement(By.id("causes")).getText()).isEqualTo("What it may be");
 		assertThat(this.browser.pageWidth()).isLessThanOrEqualTo(PHONE);
