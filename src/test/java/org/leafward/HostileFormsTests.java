@@ -24,14 +24,10 @@ import org.leafward.register.Placement;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.DemoServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
@@ -44,10 +40,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
  * an error of ours; what is refused is named, with its place and how to mend it; and what
  * is refused is not kept.
  */
-@SpringBootTest(properties = { "leafward.base-url=", "leafward.rate-limits=false" })
-@ActiveProfiles("demo")
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@DemoServer
 class HostileFormsTests {
 
 	private static final String LONG = "x".repeat(10_000);

@@ -26,14 +26,11 @@ import org.leafward.register.SiteId;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.EmptyServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.http.MediaType;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -48,12 +45,10 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 /** A site that turns out to lie in a hollow gets other dates and other tasks. */
-@SpringBootTest(properties = "leafward.operator-token=" + PlaceChangeTests.TOKEN)
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@EmptyServer
 class PlaceChangeTests {
 
-	static final String TOKEN = "a-token-for-places-0123456789";
+	private static final String TOKEN = EmptyServer.TOKEN;
 
 	private static final GeoPoint POINT = new GeoPoint(45, -90, 200);
 

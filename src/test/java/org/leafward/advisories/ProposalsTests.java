@@ -40,22 +40,15 @@ import org.leafward.register.Site;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.PublicDemoServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 /** The watch over the invented region, in the context of the county calendars. */
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT,
-		properties = { "leafward.base-url=https://plants.example.org", "leafward.rate-limits=false" })
-@ActiveProfiles("demo")
-@ContextConfiguration(initializers = TestDatabase.class)
+@PublicDemoServer
 class ProposalsTests {
 
 	private static final ZoneId CHICAGO = ZoneId.of("America/Chicago");

@@ -16,22 +16,15 @@ import org.leafward.accounts.Roles;
 import org.leafward.lookalikes.store.CaseTable;
 import org.leafward.lookalikes.store.NoteTable;
 import org.leafward.measure.BadInput;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.DemoServer;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 /** Replies by mail, with a mail server that only remembers. */
-@SpringBootTest(properties = { "leafward.operator-token=a-token-for-care-0123456789", "leafward.base-url=" })
-@ActiveProfiles("demo")
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@DemoServer
 class CaseDeskTests implements Letters {
 
 	private static final ZoneId ZONE = ZoneId.of("America/Chicago");

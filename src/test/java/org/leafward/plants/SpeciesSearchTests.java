@@ -3,19 +3,14 @@ package org.leafward.plants;
 import org.junit.jupiter.api.Test;
 import org.leafward.measure.BadInput;
 import org.leafward.plants.SpeciesSearch.Suggestion;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.EmptyServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
-import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 /** The catalogue as it comes with the server. */
-@SpringBootTest
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@EmptyServer
 class SpeciesSearchTests {
 
 	@Autowired

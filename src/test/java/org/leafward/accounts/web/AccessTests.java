@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.LinkedHashMap;
@@ -28,22 +27,14 @@ import org.leafward.accounts.Scope;
 import org.leafward.accounts.signin.SignedIn;
 import org.leafward.accounts.web.AccessThings.Having;
 import org.leafward.support.SettableClock;
-import org.leafward.support.TestDatabase;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.TestConfiguration;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.context.ApplicationContext;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Import;
-import org.springframework.context.annotation.Primary;
 import org.springframework.http.HttpMethod;
 import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.session.Session;
 import org.springframework.session.SessionRepository;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfoHandlerMapping;
@@ -58,15 +49,11 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
  * With {@code -Daccess.draft=target/access.csv} what was found is written there, to be
  * judged line by line before any of it goes into the table.
  */
-@SpringBootTest(properties = { "leafward.operator-token=" + AccessTests.TOKEN, "leafward.rate-limits=false",
-		"spring.quartz.auto-startup=false" })
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
-@Import({ AccessThings.class, AccessGroups.class })
+@AccessServer
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class AccessTests {
 
-	static final String TOKEN = "a-token-for-the-walk-0123456789";
+	private static final String TOKEN = AccessServer.TOKEN;
 
 	/** Addresses that filters answer, so that no controller has them. */
 	private static final Set<String> OF_FILTERS = Set.of("POST /sign-out", "POST /sign-in/once",
@@ -85,6 +72,9 @@ class AccessTests {
 	private ApplicationContext context;
 
 	@Autowired
+	private SettableClock clock;
+
+	@Autowired
 	private AccessThings things;
 
 	@Autowired
@@ -95,17 +85,6 @@ class AccessTests {
 
 	@Autowired
 	private SessionRepository<? extends Session> sessions;
-
-	@TestConfiguration(proxyBeanMethods = false)
-	static class Times {
-
-		@Bean
-		@Primary
-		SettableClock settableClock() {
-			return new SettableClock(Instant.parse("2026-05-20T15:00:00Z"));
-		}
-
-	}
 
 	/**
 	 * Somebody who calls.
@@ -120,6 +99,7 @@ class AccessTests {
 
 	@BeforeAll
 	void everybody() {
+		this.clock.set(AccessServer.Times.NOW);
 		this.things.station();
 		PersonId nora = this.things.person("Nora Field");
 		Having own = this.things.of(nora);

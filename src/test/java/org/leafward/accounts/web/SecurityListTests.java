@@ -15,16 +15,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.leafward.accounts.Secret;
+import org.leafward.support.EmptyServer;
 import org.leafward.support.SharedData;
-import org.leafward.support.TestDatabase;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.beans.factory.annotation.Value;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.http.HttpMethod;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
@@ -38,9 +35,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
  * level 2 ({@code shared/security/asvs.csv}), and those of its items that no other test
  * shows.
  */
-@SpringBootTest
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@EmptyServer
 class SecurityListTests {
 
 	private static final Path MAIN = Path.of("src/main/java");

@@ -2,7 +2,6 @@ package org.leafward.accounts.web;
 
 import jakarta.servlet.http.Cookie;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import org.jsoup.Jsoup;
@@ -21,18 +20,10 @@ import org.leafward.care.WorkDone;
 import org.leafward.register.NewWatering;
 import org.leafward.register.Waterings;
 import org.leafward.support.SettableClock;
-import org.leafward.support.TestDatabase;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.TestConfiguration;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Import;
-import org.springframework.context.annotation.Primary;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.session.Session;
 import org.springframework.session.SessionRepository;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -42,10 +33,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
  * What a specialist sees of the sites of their county, what stays with those who look
  * after them, and that each look is noted. The position is 45.037 N, 90.512 W.
  */
-@SpringBootTest(properties = "spring.quartz.auto-startup=false")
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
-@Import({ AccessThings.class, AccessGroups.class })
+@AccessServer
 class SpecialistSightTests {
 
 	private static int counter;
@@ -83,19 +71,9 @@ class SpecialistSightTests {
 
 	private Having garden;
 
-	@TestConfiguration(proxyBeanMethods = false)
-	static class Times {
-
-		@Bean
-		@Primary
-		SettableClock settableClock() {
-			return new SettableClock(Instant.parse("2026-05-20T15:00:00Z"));
-		}
-
-	}
-
 	@BeforeEach
 	void aGardenWithNotes() {
+		this.clock.set(AccessServer.Times.NOW);
 		counter++;
 		this.owner = this.things.person("Nora Fieldname" + counter);
 		this.garden = this.things.of(this.owner);

@@ -3,13 +3,10 @@ package org.leafward.accounts.web;
 import java.net.URI;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.EmptyServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -21,12 +18,8 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 /**
  * What strangers see outside the demo; which addresses they may open is in access.csv.
  */
-@SpringBootTest(properties = "leafward.operator-token=" + StrangerTests.TOKEN)
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@EmptyServer
 class StrangerTests {
-
-	static final String TOKEN = "another-token-for-tests-0123456789";
 
 	@Autowired
 	private MockMvc web;

@@ -22,19 +22,11 @@ import org.leafward.accounts.signin.SignedIn;
 import org.leafward.accounts.web.AccessThings.Having;
 import org.leafward.measure.BadInput;
 import org.leafward.support.SettableClock;
-import org.leafward.support.TestDatabase;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.TestConfiguration;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Import;
-import org.springframework.context.annotation.Primary;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
@@ -50,16 +42,12 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
  * Tokens that are made, used, expire, are taken back, and are sent in wrong ways. What is
  * expected of the answers is RFC 6750, sections 2 and 3.
  */
-@SpringBootTest(properties = { "leafward.operator-token=" + TokenTests.OPERATOR, "leafward.rate-limits=false",
-		"spring.quartz.auto-startup=false" })
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
-@Import({ AccessThings.class, AccessGroups.class })
+@AccessServer
 class TokenTests {
 
-	static final String OPERATOR = "another-token-for-tests-0123456789";
+	private static final String OPERATOR = AccessServer.TOKEN;
 
-	private static final Instant NOW = Instant.parse("2026-05-20T15:00:00Z");
+	private static final Instant NOW = AccessServer.Times.NOW;
 
 	/** The secret as the page shows it. */
 	private static final Pattern SHOWN = Pattern.compile("id=\"token\"[^>]*>(leafward_[A-Za-z0-9_-]{43})<");
@@ -88,17 +76,6 @@ class TokenTests {
 	private SettableClock clock;
 
 	private PersonId nora;
-
-	@TestConfiguration(proxyBeanMethods = false)
-	static class Times {
-
-		@Bean
-		@Primary
-		SettableClock settableClock() {
-			return new SettableClock(NOW);
-		}
-
-	}
 
 	@BeforeEach
 	void somebodyNew() {

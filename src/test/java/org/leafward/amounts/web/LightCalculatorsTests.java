@@ -11,12 +11,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.leafward.climate.core.light.DailyLight;
 import org.leafward.measure.GeoPoint;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.EmptyServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -28,12 +25,10 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
 /** The calculators of light and cover over HTTP. */
-@SpringBootTest(properties = "leafward.operator-token=" + LightCalculatorsTests.TOKEN)
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@EmptyServer
 class LightCalculatorsTests {
 
-	static final String TOKEN = "another-token-for-tests-0123456789";
+	private static final String TOKEN = EmptyServer.TOKEN;
 
 	private static final String RAMP = "latitude=42.1&longitude=-91.6&zone=America/Chicago&date=2027-05-20"
 			+ "&start=south-window&site=full-sun";

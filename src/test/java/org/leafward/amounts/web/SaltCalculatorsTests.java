@@ -6,12 +6,9 @@ import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.EmptyServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -21,9 +18,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 
 /** The calculators of salt and soil tests over HTTP, asked by a stranger. */
-@SpringBootTest
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@EmptyServer
 class SaltCalculatorsTests {
 
 	private static final String SODIC = "ph=8.8&ec=2&esp=25&cec=15&area=10";

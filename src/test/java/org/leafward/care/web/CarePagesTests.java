@@ -30,13 +30,9 @@ import org.leafward.register.Site;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.DemoServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.MvcResult;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
@@ -51,13 +47,10 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
 /** Living tasks over HTTP, in the weather of the invented region. */
-@SpringBootTest(properties = { "leafward.operator-token=" + CarePagesTests.TOKEN, "leafward.base-url=" })
-@ActiveProfiles("demo")
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@DemoServer
 class CarePagesTests {
 
-	static final String TOKEN = "a-token-for-care-0123456789";
+	private static final String TOKEN = DemoServer.TOKEN;
 
 	@Autowired
 	private MockMvc web;

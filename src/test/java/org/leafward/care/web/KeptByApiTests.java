@@ -15,14 +15,10 @@ import org.leafward.register.Placement;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.DemoServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import tools.jackson.databind.JsonNode;
@@ -36,10 +32,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.put;
 
 /** Thermometer, kept calculations and beds by API. */
-@SpringBootTest(properties = { "leafward.operator-token=" + CarePagesTests.TOKEN, "leafward.base-url=" })
-@ActiveProfiles("demo")
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@DemoServer
 class KeptByApiTests {
 
 	@Autowired
@@ -150,7 +143,7 @@ class KeptByApiTests {
 			request.contentType(MediaType.APPLICATION_JSON).content(body);
 		}
 		MockHttpServletResponse answer = this.web
-			.perform(request.header("Authorization", "Bearer " + CarePagesTests.TOKEN))
+			.perform(request.header("Authorization", "Bearer " + DemoServer.TOKEN))
 			.andReturn()
 			.getResponse();
 		assertThat(answer.getStatus()).as(answer.getContentAsString(StandardCharsets.UTF_8)).isEqualTo(status);

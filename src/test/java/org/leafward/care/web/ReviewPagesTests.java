@@ -47,13 +47,9 @@ import org.leafward.register.Site;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.DemoServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -64,10 +60,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
 /** A year looked back on over HTTP, in the weather of the invented region. */
-@SpringBootTest(properties = { "leafward.operator-token=" + CarePagesTests.TOKEN, "leafward.base-url=" })
-@ActiveProfiles("demo")
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@DemoServer
 class ReviewPagesTests {
 
 	private static final String HOSTILE = "<script>alert(1)</script> & \"Q\" עץ \ud83c\udf33";
@@ -325,7 +318,7 @@ class ReviewPagesTests {
 
 	private MockHttpServletResponse api(String address) throws Exception {
 		return this.web.perform(get("/api/v1/sites/" + this.site.id() + address).header("Authorization",
-				"Bearer " + CarePagesTests.TOKEN))
+				"Bearer " + DemoServer.TOKEN))
 			.andReturn()
 			.getResponse();
 	}

@@ -19,14 +19,10 @@ import org.leafward.climate.MinimumComparison;
 import org.leafward.climate.MinimumReading;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.DemoServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
@@ -36,10 +32,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
 /** A thermometer over HTTP, with the invented region behind it. */
-@SpringBootTest(properties = { "leafward.base-url=", "leafward.rate-limits=false" })
-@ActiveProfiles("demo")
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@DemoServer
 class ThermometerPagesTests {
 
 	@Autowired

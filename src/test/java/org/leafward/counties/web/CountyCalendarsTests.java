@@ -29,24 +29,17 @@ import org.leafward.regions.Regions;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.PublicDemoServer;
 import org.leafward.support.Wire;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.leafward.support.Wire.header;
 
 /** The calendars of the invented region's counties, as anybody meets them. */
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT,
-		properties = { "leafward.base-url=https://plants.example.org", "leafward.rate-limits=false" })
-@ActiveProfiles("demo")
-@ContextConfiguration(initializers = TestDatabase.class)
+@PublicDemoServer
 class CountyCalendarsTests {
 
 	private static final String ALDER = "/c/us-ia-alder-county/";

@@ -44,15 +44,11 @@ import org.leafward.register.Site;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.DemoServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.mock.web.MockMultipartFile;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.context.event.ApplicationEvents;
 import org.springframework.test.context.event.RecordApplicationEvents;
 import org.springframework.test.web.servlet.MockMvc;
@@ -68,15 +64,12 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.put;
 
 /** Cases over HTTP, in the weather of the invented region. */
-@SpringBootTest(properties = { "leafward.operator-token=" + CasePagesTests.TOKEN, "leafward.base-url=" })
-@ActiveProfiles("demo")
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@DemoServer
 @RecordApplicationEvents
 class CasePagesTests {
 
 	/** That of {@code CarePagesTests}, so that both share a context. */
-	static final String TOKEN = "a-token-for-care-0123456789";
+	private static final String TOKEN = DemoServer.TOKEN;
 
 	private static final ZoneId ZONE = ZoneId.of("America/Chicago");
 

@@ -23,14 +23,10 @@ import org.leafward.register.Site;
 import org.leafward.register.SiteId;
 import org.leafward.regions.RegionMap;
 import org.leafward.regions.Regions;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.PublicDemoServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
@@ -42,10 +38,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
 /** The steps over HTTP, by a stranger, with all that can go wrong. */
-@SpringBootTest(properties = { "leafward.base-url=https://plants.example.org", "leafward.rate-limits=false" })
-@ActiveProfiles("demo")
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@PublicDemoServer
 class QuickPagesTests {
 
 	@Autowired

@@ -32,15 +32,11 @@ import org.leafward.register.Planting;
 import org.leafward.register.PlantingsChanged;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.DemoServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.mock.web.MockMultipartFile;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.context.event.ApplicationEvents;
 import org.springframework.test.context.event.RecordApplicationEvents;
 import org.springframework.test.web.servlet.MockMvc;
@@ -56,16 +52,11 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
 /** A list of plantings from paste to plan, over HTTP. */
-@SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT,
-		properties = { "leafward.operator-token=" + SeveralPagesTests.TOKEN, "leafward.base-url=",
-				"leafward.rate-limits=false" })
-@ActiveProfiles("demo")
-@AutoConfigureMockMvc
+@DemoServer
 @RecordApplicationEvents
-@ContextConfiguration(initializers = TestDatabase.class)
 class SeveralPagesTests {
 
-	static final String TOKEN = "a-token-for-lists-0123456789012";
+	private static final String TOKEN = DemoServer.TOKEN;
 
 	@Autowired
 	private MockMvc web;
