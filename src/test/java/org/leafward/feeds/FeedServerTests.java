@@ -47,15 +47,15 @@ import org.leafward.support.SettableClock;
 import org.leafward.support.TestDatabase;
 import org.leafward.support.Wire;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Primary;
-import org.springframework.modulith.test.ApplicationModuleTest;
+import org.springframework.modulith.test.EnableScenarios;
 import org.springframework.modulith.test.Scenario;
 import org.springframework.test.context.ContextConfiguration;
-import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.context.bean.override.mockito.MockitoBean;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -69,14 +69,14 @@ import static org.mockito.ArgumentMatchers.eq;
 import static org.mockito.BDDMockito.given;
 
 /**
- * The module behind a real web server, with the security of the accounts module and a
- * real database: what a calendar client meets on the wire.
+ * The module behind a real web server with its security and a real database, and tasks as
+ * each test wants them: what a calendar client meets on the wire.
  */
-@ApplicationModuleTest(extraIncludes = { "accounts", "language", "knowledge" },
-		webEnvironment = WebEnvironment.RANDOM_PORT)
+@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT,
+		properties = { "leafward.operator-token=a-token-for-tests-only-0123456789",
+				"leafward.base-url=https://calendar.example.org/", "spring.quartz.auto-startup=false" })
+@EnableScenarios
 @ContextConfiguration(initializers = TestDatabase.class)
-@TestPropertySource(properties = { "leafward.operator-token=a-token-for-tests-only-0123456789",
-		"leafward.base-url=https://calendar.example.org/" })
 class FeedServerTests {
 
 	private static final String BEARER = "Bearer a-token-for-tests-only-0123456789";

@@ -15,9 +15,6 @@ import org.leafward.care.CareTask;
 import org.leafward.care.PlanChanged;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskStates;
-import org.leafward.knowledge.KnowledgeFiles;
-import org.leafward.knowledge.KnowledgeReader;
-import org.leafward.language.Phrasebooks;
 import org.leafward.pages.Viewers;
 import org.leafward.register.Register;
 import org.leafward.reminders.dispatch.Dispatcher;
@@ -27,13 +24,13 @@ import org.quartz.Scheduler;
 import org.quartz.TriggerKey;
 import org.quartz.impl.matchers.GroupMatcher;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Primary;
-import org.springframework.modulith.test.ApplicationModuleTest;
+import org.springframework.modulith.test.EnableScenarios;
 import org.springframework.modulith.test.Scenario;
 import org.springframework.test.context.ContextConfiguration;
-import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.context.bean.override.mockito.MockitoBean;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -43,10 +40,10 @@ import static org.mockito.ArgumentMatchers.any;
 import static org.mockito.ArgumentMatchers.anyCollection;
 import static org.mockito.Mockito.when;
 
-/** The module as Spring wires it, with the modules below it stood in for. */
-@ApplicationModuleTest
+/** The module as Spring wires it, with what it asks of others stood in for. */
+@SpringBootTest(properties = "spring.quartz.auto-startup=false")
+@EnableScenarios
 @ContextConfiguration(initializers = TestDatabase.class)
-@TestPropertySource(properties = "spring.quartz.auto-startup=false")
 class RemindersModuleTests {
 
 	private static final LocalDate DAY = LocalDate.parse("2026-11-12");
@@ -89,11 +86,6 @@ class RemindersModuleTests {
 
 	@TestConfiguration
 	static class Time {
-
-		@Bean
-		Phrasebooks books() {
-			return new Phrasebooks(new KnowledgeFiles(""), new KnowledgeReader(), List.of());
-		}
 
 		@Bean
 		@Primary

@@ -17,8 +17,9 @@ import org.springframework.test.context.ContextConfiguration;
  */
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = { "leafward.base-url=",
-		"leafward.operator-token=" + DemoServer.TOKEN, "leafward.rate-limits=false" })
+@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT,
+		properties = { "leafward.base-url=", "leafward.operator-token=" + DemoServer.TOKEN,
+				"leafward.rate-limits=false" })
 @ActiveProfiles("demo")
 @AutoConfigureMockMvc
 @ContextConfiguration(initializers = TestDatabase.class)

@@ -16,8 +16,8 @@ import org.springframework.test.context.ContextConfiguration;
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
 @SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT,
-		properties = { "leafward.base-url=" + PublicDemoServer.ADDRESS, "leafward.operator-token=" + PublicDemoServer.TOKEN,
-				"leafward.rate-limits=false" })
+		properties = { "leafward.base-url=" + PublicDemoServer.ADDRESS,
+				"leafward.operator-token=" + PublicDemoServer.TOKEN, "leafward.rate-limits=false" })
 @ActiveProfiles("demo")
 @AutoConfigureMockMvc
 @ContextConfiguration(initializers = TestDatabase.class)

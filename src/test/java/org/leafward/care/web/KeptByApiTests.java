@@ -142,8 +142,7 @@ class KeptByApiTests {
 		if (!body.isEmpty()) {
 			request.contentType(MediaType.APPLICATION_JSON).content(body);
 		}
-		MockHttpServletResponse answer = this.web
-			.perform(request.header("Authorization", "Bearer " + DemoServer.TOKEN))
+		MockHttpServletResponse answer = this.web.perform(request.header("Authorization", "Bearer " + DemoServer.TOKEN))
 			.andReturn()
 			.getResponse();
 		assertThat(answer.getStatus()).as(answer.getContentAsString(StandardCharsets.UTF_8)).isEqualTo(status);

@@ -317,8 +317,8 @@ class ReviewPagesTests {
 	}
 
 	private MockHttpServletResponse api(String address) throws Exception {
-		return this.web.perform(get("/api/v1/sites/" + this.site.id() + address).header("Authorization",
-				"Bearer " + DemoServer.TOKEN))
+		return this.web.perform(
+				get("/api/v1/sites/" + this.site.id() + address).header("Authorization", "Bearer " + DemoServer.TOKEN))
 			.andReturn()
 			.getResponse();
 	}

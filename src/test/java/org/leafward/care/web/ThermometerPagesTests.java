@@ -161,7 +161,7 @@ class ThermometerPagesTests {
 	}
 
 	private Site site(String name) {
-		return this.register.sites(0, 50).stream().filter((one) -> one.name().equals(name)).findFirst().orElseThrow();
+		return this.register.sites(0, 200).stream().filter((one) -> one.name().equals(name)).findFirst().orElseThrow();
 	}
 
 	private static MockHttpServletRequestBuilder send(String address, Cookie session) {

@@ -40,7 +40,7 @@ class SoilTestPagesTests {
 	private Feeds feeds;
 
 	private Site site(String name) {
-		return this.register.sites(0, 50).stream().filter((one) -> one.name().equals(name)).findFirst().orElseThrow();
+		return this.register.sites(0, 200).stream().filter((one) -> one.name().equals(name)).findFirst().orElseThrow();
 	}
 
 	@Test
