@@ -1,7 +1,7 @@
 package org.leafward.calendars;
 
-import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 
 /**
  * Writes content lines as UTF-8, folded by octets (RFC 5545 section 3.1): no physical
@@ -12,7 +12,9 @@ public final class OctetFoldingWriter {
 
 	private static final int LINE_OCTETS = 75;
 
-	private final ByteArrayOutputStream out = new ByteArrayOutputStream(1024);
+	private byte[] out = new byte[1024];
+
+	private int length;
 
 	/**
 	 * Writes content lines.
@@ -25,15 +27,46 @@ public final class OctetFoldingWriter {
 			int feed = lines.indexOf('\n', from);
 			int end = (feed < 0) ? lines.length() : feed;
 			int to = (feed > from && lines.charAt(feed - 1) == '\r') ? feed - 1 : end;
-			if (to > from) {
-				writeLine(lines.substring(from, to));
+			if (to > from && !writePlain(lines, from, to)) {
+				writeLine(lines.substring(from, to).getBytes(StandardCharsets.UTF_8));
 			}
 			from = end + 1;
 		}
 	}
 
-	private void writeLine(String line) {
-		byte[] octets = line.getBytes(StandardCharsets.UTF_8);
+	/**
+	 * A line of US-ASCII, as most are: its characters are its octets.
+	 * @return false when it is none, and nothing was written
+	 */
+	private boolean writePlain(String lines, int from, int to) {
+		int before = this.length;
+		// A break and a space for each 74 octets.
+		room((to - from) + (to - from) / 24 + 8);
+		byte[] octets = this.out;
+		int at = before;
+		int left = LINE_OCTETS;
+		for (int each = from; each < to; each++) {
+			char unit = lines.charAt(each);
+			if (unit >= 0x80) {
+				return false;
+			}
+			if (left == 0) {
+				octets[at++] = '\r';
+				octets[at++] = '\n';
+				octets[at++] = ' ';
+				left = LINE_OCTETS - 1;
+			}
+			octets[at++] = (byte) unit;
+			left--;
+		}
+		octets[at++] = '\r';
+		octets[at++] = '\n';
+		this.length = at;
+		return true;
+	}
+
+	private void writeLine(byte[] octets) {
+		room(octets.length + octets.length / 20 + 8);
 		int from = 0;
 		while (from < octets.length) {
 			int room = (from == 0) ? LINE_OCTETS : LINE_OCTETS - 1;
@@ -42,12 +75,19 @@ public final class OctetFoldingWriter {
 				to--;
 			}
 			if (from > 0) {
-				this.out.write(' ');
+				this.out[this.length++] = ' ';
 			}
-			this.out.write(octets, from, to - from);
-			this.out.write('\r');
-			this.out.write('\n');
+			System.arraycopy(octets, from, this.out, this.length, to - from);
+			this.length += to - from;
+			this.out[this.length++] = '\r';
+			this.out[this.length++] = '\n';
 			from = to;
+		}
+	}
+
+	private void room(int more) {
+		if (this.length + more > this.out.length) {
+			this.out = Arrays.copyOf(this.out, Math.max(2 * this.out.length, this.length + more));
 		}
 	}
 
@@ -60,7 +100,7 @@ public final class OctetFoldingWriter {
 	 * @return folded lines in UTF-8
 	 */
 	public byte[] octets() {
-		return this.out.toByteArray();
+		return Arrays.copyOf(this.out, this.length);
 	}
 
 }

@@ -197,11 +197,13 @@ public class FeedDocuments {
 	private boolean rebuildNext() {
 		AtomicReference<@Nullable Claimed> tried = new AtomicReference<>();
 		try {
-			this.transaction.executeWithoutResult(
-					(status) -> this.store.claim(today(), this.clock.instant()).ifPresent((claimed) -> {
-						tried.set(claimed);
-						build(claimed);
-					}));
+			this.transaction.executeWithoutResult((status) -> {
+				this.store.unhurried();
+				this.store.claim(today(), this.clock.instant()).ifPresent((claimed) -> {
+					tried.set(claimed);
+					build(claimed);
+				});
+			});
 		}
 		catch (RuntimeException ex) {
 			Claimed failed = tried.get();

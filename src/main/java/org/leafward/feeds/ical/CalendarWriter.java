@@ -7,9 +7,6 @@ import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.stream.Collectors;
 import java.util.Locale;
-import net.fortuna.ical4j.model.property.Due;
-import net.fortuna.ical4j.model.property.Completed;
-import net.fortuna.ical4j.model.property.PercentComplete;
 import net.fortuna.ical4j.model.property.Trigger;
 import net.fortuna.ical4j.model.parameter.Related;
 import org.jspecify.annotations.Nullable;
@@ -20,34 +17,23 @@ import org.leafward.calendars.ZoneText;
 import org.leafward.feeds.core.Revision;
 import java.io.ByteArrayOutputStream;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import net.fortuna.ical4j.model.ParameterList;
-import net.fortuna.ical4j.model.Property;
 import net.fortuna.ical4j.model.PropertyList;
-import net.fortuna.ical4j.model.TextList;
 import net.fortuna.ical4j.model.parameter.Value;
-import net.fortuna.ical4j.model.property.Categories;
 import net.fortuna.ical4j.model.property.Color;
-import net.fortuna.ical4j.model.property.Created;
 import net.fortuna.ical4j.model.property.Description;
 import net.fortuna.ical4j.model.property.DtEnd;
 import net.fortuna.ical4j.model.property.DtStart;
-import net.fortuna.ical4j.model.property.Location;
 import net.fortuna.ical4j.model.property.Name;
 import net.fortuna.ical4j.model.property.ProdId;
 import net.fortuna.ical4j.model.property.RefreshInterval;
-import net.fortuna.ical4j.model.property.Summary;
-import net.fortuna.ical4j.model.property.Uid;
-import net.fortuna.ical4j.model.property.Url;
 import net.fortuna.ical4j.model.property.XProperty;
 import net.fortuna.ical4j.model.property.immutable.ImmutableCalScale;
-import net.fortuna.ical4j.model.property.immutable.ImmutableStatus;
-import net.fortuna.ical4j.model.property.immutable.ImmutableTransp;
 import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
 import org.leafward.feeds.core.FeedEntry;
 import org.leafward.feeds.core.FeedWindow;
@@ -142,7 +128,7 @@ public final class CalendarWriter {
 		Map<String, byte[]> blocks = new HashMap<>();
 		int aheadBy = before.aheadBy();
 		for (FeedEntry entry : entries) {
-			String looks = new String(folded(form.lines(entry, alarm)), StandardCharsets.UTF_8);
+			byte[] looks = folded(form.lines(entry, alarm));
 			Shown.Entry was = shown.get(entry.uid());
 			Revision revision = revision(entry, looks, was, before);
 			aheadBy = Math.max(aheadBy, revision.sequence() - entry.sequence());
@@ -170,20 +156,37 @@ public final class CalendarWriter {
 			.collect(Collectors.joining());
 	}
 
-	private static Revision revision(FeedEntry entry, String looks, Shown.@Nullable Entry was, Before before) {
+	private static Revision revision(FeedEntry entry, byte[] looks, Shown.@Nullable Entry was, Before before) {
 		if (before.octets().length == 0) {
 			return Revision.first(entry, before.aheadBy());
 		}
-		return (was != null && was.looks().equals(looks)) ? was.revision()
+		return (was != null && was.looks().equals(new String(looks, StandardCharsets.UTF_8))) ? was.revision()
 				: Revision.next(entry, (was != null) ? was.revision() : null, before.aheadBy(), before.now());
 	}
 
-	/** The revision stands behind the identifier, which is the first line. */
-	private static byte[] stamped(String looks, Revision revision) {
-		int uid = looks.indexOf("\r\nUID:");
-		int behind = looks.indexOf("\r\n", uid + 2) + 2;
-		return (looks.substring(0, behind) + Shown.lines(revision) + looks.substring(behind))
-			.getBytes(StandardCharsets.UTF_8);
+	/**
+	 * The revision stands behind the identifier, which is the second line; a long one is
+	 * folded.
+	 */
+	private static byte[] stamped(byte[] looks, Revision revision) {
+		int behind = lineEnd(looks, lineEnd(looks, 0));
+		while (looks[behind] == ' ') {
+			behind = lineEnd(looks, behind);
+		}
+		byte[] stamp = Shown.lines(revision).getBytes(StandardCharsets.US_ASCII);
+		byte[] all = new byte[looks.length + stamp.length];
+		System.arraycopy(looks, 0, all, 0, behind);
+		System.arraycopy(stamp, 0, all, behind, stamp.length);
+		System.arraycopy(looks, behind, all, behind + stamp.length, looks.length - behind);
+		return all;
+	}
+
+	private static int lineEnd(byte[] octets, int from) {
+		int at = from;
+		while (octets[at] != '\n') {
+			at++;
+		}
+		return at + 1;
 	}
 
 	private static byte[] octets(Map<String, byte[]> events, FeedEntry entry) {
@@ -219,26 +222,26 @@ public final class CalendarWriter {
 	public enum Component {
 
 		/** An all-day entry. */
-		EVENT {
+		EVENT("VEVENT") {
 			@Override
-			String lines(FeedEntry entry, @Nullable LocalTime alarm) {
-				List<Property> properties = common(entry);
+			void times(Lines lines, FeedEntry entry) {
 				Meeting meeting = entry.meeting();
 				if (meeting != null) {
-					properties.add(2, new DtStart<>(meeting.start()));
-					properties.add(3, new DtEnd<>(meeting.end()));
-					if (!meeting.place().isBlank()) {
-						properties.add(new Location(PlainText.line(meeting.place())));
-					}
+					lines.add(new DtStart<>(meeting.start())).add(new DtEnd<>(meeting.end()));
 				}
 				else {
-					properties.add(2, new DtStart<>(entry.window().from()));
-					properties.add(3, new DtEnd<>(entry.window().endExclusive()));
+					lines.day("DTSTART", entry.window().from()).day("DTEND", entry.window().endExclusive());
 				}
-				properties
-					.add((meeting != null && meeting.busy()) ? ImmutableTransp.OPAQUE : ImmutableTransp.TRANSPARENT);
-				properties.add(entry.cancelled() ? ImmutableStatus.VEVENT_CANCELLED : ImmutableStatus.VEVENT_CONFIRMED);
-				return block("VEVENT", properties, entry, alarm);
+			}
+
+			@Override
+			void standing(Lines lines, FeedEntry entry) {
+				Meeting meeting = entry.meeting();
+				if (meeting != null && !meeting.place().isBlank()) {
+					lines.text("LOCATION", PlainText.line(meeting.place()));
+				}
+				lines.plain("TRANSP", (meeting != null && meeting.busy()) ? "OPAQUE" : "TRANSPARENT")
+					.plain("STATUS", entry.cancelled() ? "CANCELLED" : "CONFIRMED");
 			}
 		},
 
@@ -247,71 +250,57 @@ public final class CalendarWriter {
 		 * behind it; DTSTART has to be earlier (RFC 5545 section 3.8.2.3), so a to-do of
 		 * one day has none.
 		 */
-		TODO {
+		TODO("VTODO") {
 			@Override
-			String lines(FeedEntry entry, @Nullable LocalTime alarm) {
-				List<Property> properties = common(entry);
+			void times(Lines lines, FeedEntry entry) {
 				if (entry.window().days() > 1) {
-					properties.add(2, new DtStart<>(entry.window().from()));
+					lines.day("DTSTART", entry.window().from());
 				}
-				properties.add(new Due<>(entry.window().to()));
+			}
+
+			@Override
+			void standing(Lines lines, FeedEntry entry) {
+				lines.day("DUE", entry.window().to());
 				if (entry.standing() == Standing.DONE) {
-					properties.add(new Completed(entry.changed()));
-					properties.add(new PercentComplete(100));
+					lines.moment("COMPLETED", entry.changed()).plain("PERCENT-COMPLETE", "100");
 				}
-				properties.add(switch (entry.standing()) {
-					case OPEN -> ImmutableStatus.VTODO_NEEDS_ACTION;
-					case DONE -> ImmutableStatus.VTODO_COMPLETED;
-					case LEFT_OUT, CANCELLED -> ImmutableStatus.VTODO_CANCELLED;
+				lines.plain("STATUS", switch (entry.standing()) {
+					case OPEN -> "NEEDS-ACTION";
+					case DONE -> "COMPLETED";
+					case LEFT_OUT, CANCELLED -> "CANCELLED";
 				});
-				return block("VTODO", properties, entry, alarm);
 			}
 		};
 
+		private final String name;
+
+		Component(String name) {
+			this.name = name;
+		}
+
+		/** When it is. */
+		abstract void times(Lines lines, FeedEntry entry);
+
+		/** What has become of it. */
+		abstract void standing(Lines lines, FeedEntry entry);
+
 		/** All lines but those of the revision, not folded. */
-		abstract String lines(FeedEntry entry, @Nullable LocalTime alarm);
-
-		private static List<Property> common(FeedEntry entry) {
-			List<Property> properties = new ArrayList<>(List.of(new Uid(PlainText.line(entry.uid())),
-					new Created(entry.created()), new Summary(PlainText.line(entry.summary())),
-					new Description(PlainText.clean(entry.description())),
-					new Categories(new TextList(entry.categories()))));
+		final String lines(FeedEntry entry, @Nullable LocalTime alarm) {
+			Lines lines = new Lines().plain("BEGIN", this.name)
+				.plain("UID", PlainText.line(entry.uid()))
+				.moment("CREATED", entry.created());
+			times(lines, entry);
+			lines.text("SUMMARY", PlainText.line(entry.summary()))
+				.text("DESCRIPTION", PlainText.clean(entry.description()))
+				.texts("CATEGORIES", entry.categories());
 			if (entry.url() != null) {
-				properties.add(new Url(entry.url()));
+				lines.plain("URL", entry.url().toString());
 			}
-			return properties;
-		}
-
-		private static String block(String name, List<Property> properties, FeedEntry entry,
-				@Nullable LocalTime alarm) {
-			StringBuilder lines = new StringBuilder(1024).append("BEGIN:").append(name).append("\r\n");
-			properties.forEach((property) -> line(lines, property));
+			standing(lines, entry);
 			if (alarm != null && entry.standing() == Standing.OPEN && entry.kind() != null) {
-				lines.append(alarm(entry, alarm, name.equals("VTODO") && entry.window().days() == 1));
+				lines.add(alarm(entry, alarm, this == TODO && entry.window().days() == 1));
 			}
-			return lines.append("END:").append(name).append("\r\n").toString();
-		}
-
-		/**
-		 * The library escapes text in several passes of regular expressions, which was
-		 * half of the work of a document; one pass by RFC 5545 section 3.3.11 does.
-		 */
-		private static void line(StringBuilder lines, Property property) {
-			if (!(property instanceof Summary || property instanceof Description || property instanceof Location)) {
-				lines.append(property);
-				return;
-			}
-			lines.append(property.getName()).append(':');
-			String text = property.getValue();
-			for (int at = 0; at < text.length(); at++) {
-				char unit = text.charAt(at);
-				switch (unit) {
-					case '\\', ';', ',' -> lines.append('\\').append(unit);
-					case '\n' -> lines.append("\\n");
-					default -> lines.append(unit);
-				}
-			}
-			lines.append("\r\n");
+			return lines.plain("END", this.name).toString();
 		}
 
 		/**

@@ -225,6 +225,15 @@ public class DocumentTable {
 			.or(() -> due("d.built_for < ? order by d.built_for, d.next_poll", today, at));
 	}
 
+	/**
+	 * Lets the caller's transaction end without waiting for the disk, since news of each
+	 * document take turns until they are on it. What a crash of the database loses that
+	 * way is stale again, and built once more.
+	 */
+	public void unhurried() {
+		this.database.sql("set local synchronous_commit = off").update();
+	}
+
 	private Optional<Claimed> due(String condition, Object limit, OffsetDateTime now) {
 		return this.database
 			.sql(CLAIMED + "join feeds.feed_document d on d.feed_id = f.id "
