@@ -42,8 +42,14 @@ public record FeedWindow(LocalDate day, int behind, int ahead) {
 	 * @return false outside the days, and for what was withdrawn more than 30 days ago
 	 */
 	public boolean keeps(CareTask task) {
-		return days().overlaps(task.window()) && (task.state() != TaskState.WITHDRAWN
+		return shows(task.window()) && (task.state() != TaskState.WITHDRAWN
 				|| !LocalDate.ofInstant(task.changedAt(), ZoneOffset.UTC).plusDays(WITHDRAWN).isBefore(this.day));
+	}
+
+	/** Without making the days anew for each task. */
+	private boolean shows(DayWindow window) {
+		return window.to().toEpochDay() >= this.day.toEpochDay() - this.behind
+				&& window.from().toEpochDay() <= this.day.toEpochDay() + this.ahead;
 	}
 
 	/**

@@ -60,6 +60,8 @@ public final class TaskEntries {
 
 	private static final Pattern SPECIES = Pattern.compile("(.*) \\(([^()]*)\\)", Pattern.DOTALL);
 
+	private static final Pattern IN_BRACKETS = Pattern.compile("(?<=\\S) \\([^()]*\\)$");
+
 	private final Phrasebook book;
 
 	private final Units units;
@@ -231,7 +233,7 @@ public final class TaskEntries {
 		if (PlainText.length(whole) <= SUMMARY) {
 			return whole;
 		}
-		String label = plant.replaceFirst("(?<=\\S) \\([^()]*\\)$", "");
+		String label = IN_BRACKETS.matcher(plant).replaceFirst("");
 		int room = SUMMARY - PlainText.length(title + between);
 		String shorter = PlainText.cut(label, Math.max(room, PLANT_AT_LEAST));
 		return PlainText.cut(title, SUMMARY - PlainText.length(between + shorter)) + between + shorter;
