@@ -59,4 +59,13 @@ public interface Advisories {
 	 */
 	List<PersonId> concerned(AdvisoryId id, @Nullable PersonId after, int size);
 
+	/**
+	 * Whom the latest message of an advisory concerns, in the order of their identifiers.
+	 * @param id the advisory
+	 * @param after the last one of the page before; null for the first page
+	 * @param size 1 to 10,000
+	 * @return empty at the end
+	 */
+	List<PersonId> concernedNow(AdvisoryId id, @Nullable PersonId after, int size);
+
 }

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
@@ -146,11 +147,21 @@ class StoredAdvisories implements Advisories {
 
 	@Override
 	public List<PersonId> concerned(AdvisoryId id, @Nullable PersonId after, int size) {
+		return concerned(id, after, size, Chain::messages);
+	}
+
+	@Override
+	public List<PersonId> concernedNow(AdvisoryId id, @Nullable PersonId after, int size) {
+		return concerned(id, after, size, (chain) -> List.of(chain.latest()));
+	}
+
+	private List<PersonId> concerned(AdvisoryId id, @Nullable PersonId after, int size,
+			Function<Chain, List<Message>> which) {
 		if (size < 1 || size > MOST_SIZE) {
 			throw new BadInput("%d is outside 1 to %d".formatted(size, MOST_SIZE), "size", "ask for fewer at a time");
 		}
 		return this.chains.find(id.value())
-			.map((chain) -> this.concerned.people(chain.messages()
+			.map((chain) -> this.concerned.people(which.apply(chain)
 				.stream()
 				.map(Message::content)
 				.map((content) -> new Concerned.Aim(content.area(), content.plants()))
