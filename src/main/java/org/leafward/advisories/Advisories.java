@@ -32,6 +32,15 @@ public interface Advisories {
 	List<Advisory> current(String county);
 
 	/**
+	 * What is in force or ahead in a county, or ended or was called off within the last
+	 * days.
+	 * @param county its code
+	 * @param days how far back, 0 to 60
+	 * @return what begins first comes first
+	 */
+	List<Advisory> ofCounty(String county, int days);
+
+	/**
 	 * What is in force or ahead for sites, by where they are and what grows there. Costs
 	 * nothing while nothing is in force.
 	 * @param sites at most 1,000

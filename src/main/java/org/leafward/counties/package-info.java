@@ -3,7 +3,7 @@
  * kinds of plants in it.
  */
 @ApplicationModule(displayName = "County calendars",
-		allowedDependencies = { "feeds", "feeds :: core", "feeds :: ical", "feeds :: http", "quick", "quick :: drawers",
+		allowedDependencies = { "advisories", "feeds", "feeds :: core", "feeds :: ical", "feeds :: http", "quick", "quick :: drawers",
 				"calendars", "care", "register", "regions", "accounts", "plants", "climate", "language", "measure",
 				"pages" })
 @NullMarked

@@ -51,7 +51,7 @@ final class SentSamples {
 	record MessageLine(String what, String sent, String reason, String cap) {
 	}
 
-	record Ways(String atom, String json, String embed, String snippet) {
+	record Ways(String atom, String calendar, String json, String embed, String snippet) {
 	}
 
 	record DateRow(String name, String href, String early, String date, String late, String missing, String use) {
@@ -101,6 +101,7 @@ final class SentSamples {
 
 	static void addTo(Map<String, Map<String, Object>> all) {
 		Ways ways = new Ways("https://garden.example/advisories/feed.atom",
+				"https://garden.example/advisories/us-ia-alder-county/advisories.ics",
 				"https://garden.example/advisories/current.json", "https://garden.example/advisories/embed",
 				"<iframe src=\"https://garden.example/advisories/embed\"></iframe>");
 		Place alder = new Place("Alder County", "us-ia-alder-county", 225);

@@ -93,6 +93,11 @@ public final class AdvisoriesInMemory implements Advisories {
 	}
 
 	@Override
+	public List<Advisory> ofCounty(String county, int days) {
+		return current();
+	}
+
+	@Override
 	public Map<SiteId, List<Advisory>> currentFor(Collection<SiteId> sites) {
 		throw new UnsupportedOperationException("no sites here");
 	}
