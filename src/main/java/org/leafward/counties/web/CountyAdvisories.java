@@ -14,7 +14,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.leafward.advisories.Advisories;
 import org.leafward.advisories.Advisory;
-import org.leafward.calendars.PlainText;
 import org.leafward.feeds.FeedAddresses;
 import org.leafward.feeds.FeedDocument;
 import org.leafward.feeds.core.AdvisoryEntries;
@@ -108,7 +107,7 @@ class CountyAdvisories {
 	private FeedEntry none(County county, TaskEntries words) {
 		LocalDate day = LocalDate.ofInstant(BEGINNING, ZoneOffset.UTC);
 		return new FeedEntry("no-advisory-" + county.code() + TaskEntries.DOMAIN, 0, BEGINNING, BEGINNING,
-				DayWindow.of(day), PlainText.cut(words.said("No advisory yet"), TaskEntries.SUMMARY),
+				DayWindow.of(day), words.said("No advisory yet"),
 				words.said("This calendar works. Advisories appear here once one is sent for the county."),
 				URI.create(this.addresses.absolute("/advisories/" + county.code())), null,
 				List.of(words.said("Advisory")), FeedEntry.Standing.OPEN);

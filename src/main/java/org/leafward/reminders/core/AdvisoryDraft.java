@@ -71,9 +71,9 @@ final class AdvisoryDraft {
 		}
 		paragraphs(text.what()).forEach(body::add);
 		body.add(new Piece(event(notice), about(notice), List.of()));
+		body.add(new Part(this.wording.say(Word.LABEL_TO_DO)));
+		paragraphs(text.toDo()).forEach(body::add);
 		if (!notice.off()) {
-			body.add(new Part(this.wording.say(Word.LABEL_TO_DO)));
-			paragraphs(text.toDo()).forEach(body::add);
 			body.add(new Part(this.wording.say(Word.PART_CAUTIONS)));
 			body.add(Sentence.of(this.wording.say(Word.ADVISORY_CAUTION)));
 		}
@@ -89,10 +89,10 @@ final class AdvisoryDraft {
 		for (AdvisoryNotice notice : this.notices.stream().limit(MOST_TOLD).toList()) {
 			AdvisoryText text = text(notice);
 			List<Line> lines = new ArrayList<>(news(notice));
-			lines.add(line(Word.LABEL_COMES, text.what()));
+			lines.add(line(notice.off() ? Word.LABEL_NOW : Word.LABEL_COMES, text.what()));
 			lines.addAll(about(notice));
+			lines.add(line(Word.LABEL_TO_DO, text.toDo()));
 			if (!notice.off()) {
-				lines.add(line(Word.LABEL_TO_DO, text.toDo()));
 				lines.add(new Line(this.wording.say(Word.LABEL_CAUTION), this.wording.say(Word.ADVISORY_CAUTION), true));
 			}
 			pieces.add(new Piece(title(notice), lines,
@@ -132,9 +132,16 @@ final class AdvisoryDraft {
 	private String title(AdvisoryNotice notice) {
 		String headline = this.wording.own(text(notice).headline());
 		if (notice.off()) {
-			return this.wording.say(Word.SUBJECT_ADVISORY_OFF, headline);
+			return marked(Word.SUBJECT_ADVISORY_OFF, headline);
 		}
-		return (notice.news() == News.CHANGED) ? this.wording.say(Word.SUBJECT_ADVISORY_CHANGED, headline) : headline;
+		return (notice.news() == News.CHANGED) ? marked(Word.SUBJECT_ADVISORY_CHANGED, headline) : headline;
+	}
+
+	/** The desk proposes headlines that say so themselves. */
+	private String marked(Word mark, String headline) {
+		String marked = this.wording.say(mark, headline);
+		int at = marked.indexOf(headline);
+		return (at > 0 && headline.startsWith(marked.substring(0, at))) ? headline : marked;
 	}
 
 	private String event(AdvisoryNotice notice) {

@@ -75,8 +75,10 @@ public record AdvisoryDue(ZoneId zone, Instant now, Wishes wishes) {
 	 * called off
 	 */
 	public static boolean beyondTheDay(Advisory advisory, Instant now) {
-		return advisory.facts().severity() == Severity.EXTREME || frost(advisory)
-				&& SOON.contains(advisory.facts().urgency()) && advisory.onset().isBefore(now.plus(NEAR));
+		// What was called off is past by its urgency; nobody should cover for nothing.
+		boolean soon = SOON.contains(advisory.facts().urgency()) || advisory.state() == AdvisoryState.CANCELLED;
+		return advisory.facts().severity() == Severity.EXTREME
+				|| frost(advisory) && soon && advisory.onset().isBefore(now.plus(NEAR));
 	}
 
 	/**

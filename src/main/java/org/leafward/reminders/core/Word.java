@@ -210,6 +210,9 @@ public enum Word {
 	/** What an advisory says will come. */
 	LABEL_COMES(""),
 
+	/** In place of {@link #LABEL_COMES} for what was called off. */
+	LABEL_NOW(""),
+
 	/** What that does to plants. */
 	LABEL_IMPACTS(""),
 

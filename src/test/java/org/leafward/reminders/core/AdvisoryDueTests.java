@@ -104,6 +104,11 @@ class AdvisoryDueTests {
 			.containsExactly("advisory:%s@2026-11-12".formatted(frost("16:00", 10).message()), at("16:00"));
 		assertThat(turn(Wishes.USUAL, frost("16:00", 40), "16:00", sentThisMorning()).bundle()).as("in two nights")
 			.isEqualTo("morning:2026-11-13");
+		Advisory off = AdvisoriesInMemory.next(
+				AdvisoriesInMemory.with(frost("16:00", 10), "late-freeze", Severity.MODERATE, Urgency.PAST),
+				AdvisoryState.CANCELLED, at("18:00"), "warmer");
+		assertThat(turn(Wishes.USUAL, off, "18:00", sentThisMorning()).dueAt()).as("before anybody covers for nothing")
+			.isEqualTo(at("18:00"));
 		Advisory extreme = AdvisoriesInMemory.with(wind("16:00"), "hot-dry-wind", Severity.EXTREME, Urgency.FUTURE);
 		assertThat(turn(Wishes.USUAL, extreme, "16:00", sentThisMorning()).dueAt()).isEqualTo(at("16:00"));
 	}
