@@ -220,7 +220,8 @@ public class AdvisoryTelling {
 		Set<PersonId> ids = page.keySet();
 		// As for tasks: of two at once the later sees what the earlier wrote.
 		this.reminders.lock(ids);
-		Set<PersonId> changed = this.table.supersede(advisory.id(), advisory.number(), ids);
+		Set<PersonId> changed = (advisory.number() > 1)
+				? this.table.supersede(advisory.id(), advisory.number(), ids) : Set.of();
 		if (!changed.isEmpty()) {
 			this.messages.dropUnwanted(changed);
 		}
