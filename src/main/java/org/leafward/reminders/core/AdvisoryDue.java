@@ -91,6 +91,16 @@ public record AdvisoryDue(ZoneId zone, Instant now, Wishes wishes) {
 		return advisory.state() != AdvisoryState.CANCELLED && beyondTheDay(advisory, now);
 	}
 
+	/**
+	 * Whether somebody wants to hear of advisories at all.
+	 * @param channel code of the channel
+	 * @param wishes how they want to be told
+	 * @return false when they turned them off or left them
+	 */
+	public static boolean wanted(String channel, Wishes wishes) {
+		return wishes.of(channel, Topic.ADVISORY).manner() != Manner.OFF && !wishes.stopped(channel, Series.ADVISORY);
+	}
+
 	private static boolean frost(Advisory advisory) {
 		String condition = advisory.condition();
 		return (condition != null) ? FROSTS.contains(condition) : advisory.works().contains(COVER);
@@ -104,10 +114,10 @@ public record AdvisoryDue(ZoneId zone, Instant now, Wishes wishes) {
 	 * @return empty when they don't want to, or it would come too late
 	 */
 	public Optional<Turn> turn(String channel, Advisory advisory, Collection<Known> known) {
-		Manner manner = this.wishes.of(channel, Topic.ADVISORY).manner();
-		if (manner == Manner.OFF || this.wishes.stopped(channel, Series.ADVISORY)) {
+		if (!wanted(channel, this.wishes)) {
 			return Optional.empty();
 		}
+		Manner manner = this.wishes.of(channel, Topic.ADVISORY).manner();
 		boolean soon = soon(advisory);
 		boolean own = manner == Manner.SINGLE || beyondTheDay(advisory, this.now)
 				|| soon && !channel.equals(Wishes.MAIL);

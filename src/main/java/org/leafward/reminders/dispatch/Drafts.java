@@ -29,7 +29,6 @@ import org.leafward.care.TaskId;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
 import org.leafward.measure.DayWindow;
-import org.leafward.reminders.Manner;
 import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.Series;
 import org.leafward.reminders.Topic;
@@ -219,7 +218,8 @@ class Drafts {
 		/** A later message has rows of its own for whoever is to hear of it. */
 		private void advisory(Claimed row, OfAdvisory told, List<Claimed> good, Sorted sorted) {
 			Advisory advisory = this.advisories.get(told.advisory());
-			if (advisory == null || advisory.number() > told.number() || unwanted(row)) {
+			if (advisory == null || advisory.number() > told.number() 
+					|| !AdvisoryDue.wanted(row.channel(), this.wishes)) {
 				sorted.ended().put(row, ReminderState.WITHDRAWN);
 			}
 			else if (!this.now.isBefore(row.expiresAt())) {
@@ -233,11 +233,6 @@ class Drafts {
 				good.add(row);
 				this.notices.add(new AdvisoryNotice(row.id(), advisory, told.news()));
 			}
-		}
-
-		private boolean unwanted(Claimed row) {
-			return this.wishes.of(row.channel(), Topic.ADVISORY).manner() == Manner.OFF
-					|| this.wishes.stopped(row.channel(), Series.ADVISORY);
 		}
 
 		private @Nullable ReminderState end(Claimed row, @Nullable CareTask task, Sorted sorted) {

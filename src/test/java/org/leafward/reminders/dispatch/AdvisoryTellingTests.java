@@ -227,6 +227,8 @@ class AdvisoryTellingTests {
 				new Wishes(usual.speech(), usual.morning(), usual.outlookDay(), usual.quiet(), true, null,
 						Map.of(Wishes.MAIL, Map.of(Topic.ADVISORY, Wish.of(Manner.OFF))), Map.of()));
 		wishes.stop(TaskFixture.ADA, Wishes.MAIL, Series.ADVISORY, NOON);
+		this.house.node().materialiser().person(ben);
+		assertThat(states()).as("as the page of wishes does").isEqualTo(Map.of("PENDING", 1L, "WITHDRAWN", 1L));
 		this.house.clock.set(DUE.plusSeconds(86_400));
 		assertThat(go()).isZero();
 		assertThat(states()).isEqualTo(Map.of("WITHDRAWN", 2L));
