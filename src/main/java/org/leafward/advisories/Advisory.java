@@ -36,8 +36,8 @@ import org.leafward.plants.Species;
  */
 public record Advisory(AdvisoryId id, UUID message, int number, AdvisoryState state, @Nullable String condition,
 		Bilingual event, AlertFacts facts, Area area, PlantChoice plants, Set<String> works, Instant first,
-		Instant sent, Instant onset, Instant expires, ZoneId zone, AdvisoryText english,
-		@Nullable AdvisoryText spanish, @Nullable String reason) {
+		Instant sent, Instant onset, Instant expires, ZoneId zone, AdvisoryText english, @Nullable AdvisoryText spanish,
+		@Nullable String reason) {
 
 	public Advisory {
 		works = Set.copyOf(works);

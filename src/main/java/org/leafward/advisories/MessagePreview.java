@@ -20,8 +20,8 @@ public interface MessagePreview {
 	}
 
 	/**
-	 * What somebody would get who was told of it before, if there is a message before, and
-	 * who chose nothing else than the language.
+	 * What somebody would get who was told of it before, if there is a message before,
+	 * and who chose nothing else than the language.
 	 * @param advisory the advisory as the message would say it
 	 * @param language what they read
 	 * @return without an address that leaves a series

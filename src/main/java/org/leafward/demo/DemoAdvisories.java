@@ -79,14 +79,14 @@ class DemoAdvisories {
 				at(today.minusDays(1), 9));
 	}
 
-	/** So that a mail of an advisory stands in the outbox whenever the demo is started. */
+	/**
+	 * So that a mail of an advisory stands in the outbox whenever the demo is started.
+	 */
 	private void atOnce(PersonId person) {
 		Wishes usual = this.howToTell.of(person);
-		this.howToTell.save(person,
-				new Wishes(usual.speech(), usual.morning(), usual.outlookDay(),
-						new QuietHours(LocalTime.MIDNIGHT, LocalTime.MIDNIGHT), usual.urgentAnyway(),
-						usual.pausedUntil(), Map.of(Wishes.MAIL, Map.of(Topic.ADVISORY, Wish.of(Manner.SINGLE))),
-						usual.stopped()));
+		this.howToTell.save(person, new Wishes(usual.speech(), usual.morning(), usual.outlookDay(),
+				new QuietHours(LocalTime.MIDNIGHT, LocalTime.MIDNIGHT), usual.urgentAnyway(), usual.pausedUntil(),
+				Map.of(Wishes.MAIL, Map.of(Topic.ADVISORY, Wish.of(Manner.SINGLE))), usual.stopped()));
 	}
 
 	private static Instant at(LocalDate day, int hour) {

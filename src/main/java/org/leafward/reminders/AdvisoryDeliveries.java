@@ -28,8 +28,8 @@ class AdvisoryDeliveries implements Deliveries {
 	public SortedMap<String, Delivered> of(AdvisoryId id) {
 		SortedMap<String, Delivered> all = new TreeMap<>();
 		this.table.delivered(id)
-			.forEach((channel, number) -> all.merge(this.words.getOrDefault(channel, channel), number,
-					Delivered::with));
+			.forEach(
+					(channel, number) -> all.merge(this.words.getOrDefault(channel, channel), number, Delivered::with));
 		return all;
 	}
 

@@ -164,8 +164,7 @@ final class SentSamples {
 				new Preview.Seen(
 						List.of(new Shown(Language.ENGLISH, "Changed: Freeze tonight", "Freeze\n\ntonight.", "Freeze"),
 								new Shown(Language.SPANISH, "Cambió: helada", "Helada\n\nesta noche.", "Helada")),
-						"Freeze tonight", "Tue 20 Apr 2027",
-						ENGLISH, SPANISH, "<alert xmlns=\"x\"/>"),
+						"Freeze tonight", "Tue 20 Apr 2027", ENGLISH, SPANISH, "<alert xmlns=\"x\"/>"),
 				"ready", true, "errors",
 				Map.of("headline", "5 characters are given: write 10 to 140.", "counties",
 						"no county is chosen: choose those in which people are to be told.", "onset",
@@ -179,12 +178,13 @@ final class SentSamples {
 						"full", true, "people", 12L, "before", 2026, "next", 2028));
 	}
 
-	record After(List<String> messages, Counts reach, Map<String, Delivered> told, boolean making, WorkShares.Share tasks,
-			Long questions) {
+	record After(List<String> messages, Counts reach, Map<String, Delivered> told, boolean making,
+			WorkShares.Share tasks, Long questions) {
 	}
 
 	private static After after() {
-		return new After(List.of("one", "two"), new Counts(12, 14, 80), new TreeMap<>(Map.of("E-mail", new Delivered(10, 2, 1), "Webhook", new Delivered(1, 0, 0))), true,
+		return new After(List.of("one", "two"), new Counts(12, 14, 80),
+				new TreeMap<>(Map.of("E-mail", new Delivered(10, 2, 1), "Webhook", new Delivered(1, 0, 0))), true,
 				new WorkShares.Share(8, 2, 10), 3L);
 	}
 

@@ -67,8 +67,8 @@ public class AfterReport {
 	 * where nothing tells it
 	 */
 	public record After(Advisory advisory, List<Message> messages, @Nullable Counts reach,
-			@Nullable SortedMap<String, Delivered> told, boolean making,
-			WorkShares.@Nullable Share tasks, @Nullable Long questions) {
+			@Nullable SortedMap<String, Delivered> told, boolean making, WorkShares.@Nullable Share tasks,
+			@Nullable Long questions) {
 
 		public After {
 			messages = List.copyOf(messages);

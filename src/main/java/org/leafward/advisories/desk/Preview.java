@@ -92,7 +92,8 @@ public class Preview {
 		AdvisoryText words = content.english();
 		String days = day(content.onset(), content.zone());
 		String end = day(content.expires().minusSeconds(1), content.zone());
-		return new Seen(told(message, now), words.headline(), days.equals(end) ? days : days + " – " + end, words, content.spanish(),
+		return new Seen(told(message, now), words.headline(), days.equals(end) ? days : days + " – " + end, words,
+				content.spanish(),
 				new String(this.documents.write(message, before.references(sent)), StandardCharsets.UTF_8));
 	}
 

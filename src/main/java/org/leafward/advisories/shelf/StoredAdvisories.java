@@ -147,7 +147,9 @@ class StoredAdvisories implements Advisories {
 		List<Advisory> all = new ArrayList<>(current());
 		if (days > 0) {
 			Instant from = now.minus(Duration.ofDays(days));
-			this.table.newest((county != null) ? Set.of(county) : null, from.minus(Duration.ofDays(MOST_DAYS * 2L)), now.plusSeconds(1), 0, MOST_PAST)
+			this.table
+				.newest((county != null) ? Set.of(county) : null, from.minus(Duration.ofDays(MOST_DAYS * 2L)),
+						now.plusSeconds(1), 0, MOST_PAST)
 				.stream()
 				.map(Message::advisory)
 				.map(this.chains::find)

@@ -129,8 +129,9 @@ class AfterPages {
 		return new LogLine("/advisories/compose/after/" + chain.advisory(),
 				DayAndTime.of(after.advisory().first(), after.advisory().zone()), after.advisory().event().english(),
 				after.advisory().english().headline(), counties(after), chain.messages().size(),
-				after.advisory().state().words(), (after.reach() != null) ? after.reach().people() : null, (told != null) ? told.sent() : null,
-				(told != null) ? told.waiting() : null, (told != null) ? told.failed() : null, after.questions());
+				after.advisory().state().words(), (after.reach() != null) ? after.reach().people() : null,
+				(told != null) ? told.sent() : null, (told != null) ? told.waiting() : null,
+				(told != null) ? told.failed() : null, after.questions());
 	}
 
 	private String counties(AfterReport.After after) {
@@ -147,7 +148,8 @@ class AfterPages {
 		List<List<String>> rows = new ArrayList<>();
 		rows.add(List.of("advisory", "first_sent", "last_sent", "messages", "state", "condition", "event", "headline",
 				"counties", "severity", "urgency", "certainty", "onset", "expires", "people", "sites", "plantings",
-				"messages_sent", "messages_waiting", "messages_failed", "tasks_done", "tasks_left_out", "tasks_open", "questions", "reasons"));
+				"messages_sent", "messages_waiting", "messages_failed", "tasks_done", "tasks_left_out", "tasks_open",
+				"questions", "reasons"));
 		chains(asked).forEach((chain) -> rows.add(row(chain)));
 		byte[] text = CsvText.write(rows.stream().map((row) -> row.stream().map(CsvText::safe).toList()).toList())
 			.getBytes(StandardCharsets.UTF_8);

@@ -99,8 +99,8 @@ class CountyAdvisories {
 		List<FeedEntry> shown = all.isEmpty() ? List.of(none(county, words)) : all.stream().map(entries::of).toList();
 		Head head = new Head(words.said("Garden advisories") + ", " + county.name(),
 				words.said("Who must hear of them in time is told by mail or in a browser."), language.code());
-		return FeedDocument.of(
-				this.writer.write(head, shown, Component.EVENT, null, Before.nothing(modified)).octets(), modified);
+		return FeedDocument.of(this.writer.write(head, shown, Component.EVENT, null, Before.nothing(modified)).octets(),
+				modified);
 	}
 
 	/** A calendar has one component at least (RFC 5545, section 3.6). */

@@ -93,7 +93,8 @@ final class AdvisoryDraft {
 			lines.addAll(about(notice));
 			lines.add(line(Word.LABEL_TO_DO, text.toDo()));
 			if (!notice.off()) {
-				lines.add(new Line(this.wording.say(Word.LABEL_CAUTION), this.wording.say(Word.ADVISORY_CAUTION), true));
+				lines
+					.add(new Line(this.wording.say(Word.LABEL_CAUTION), this.wording.say(Word.ADVISORY_CAUTION), true));
 			}
 			pieces.add(new Piece(title(notice), lines,
 					List.of(new Sentence(this.wording.say(Word.LINK_ADVISORY), page(notice)))));
@@ -154,8 +155,7 @@ final class AdvisoryDraft {
 	}
 
 	private boolean englishOnly(AdvisoryNotice notice) {
-		@Nullable
-		AdvisoryText spanish = notice.advisory().spanish();
+		@Nullable AdvisoryText spanish = notice.advisory().spanish();
 		return language() == Language.SPANISH && spanish == null;
 	}
 

@@ -15,8 +15,8 @@ import org.leafward.reminders.Series;
  * @param outlook what is ahead; null outside of that series
  * @param notices advisories that go out with it, in any order
  */
-public record Content(Person person, String channel, Series series, List<ReminderItem> items,
-		@Nullable Outlook outlook, List<AdvisoryNotice> notices) {
+public record Content(Person person, String channel, Series series, List<ReminderItem> items, @Nullable Outlook outlook,
+		List<AdvisoryNotice> notices) {
 
 	/**
 	 * Without advisories.

@@ -220,8 +220,8 @@ public class AdvisoryTelling {
 		Set<PersonId> ids = page.keySet();
 		// As for tasks: of two at once the later sees what the earlier wrote.
 		this.reminders.lock(ids);
-		Set<PersonId> changed = (advisory.number() > 1)
-				? this.table.supersede(advisory.id(), advisory.number(), ids) : Set.of();
+		Set<PersonId> changed = (advisory.number() > 1) ? this.table.supersede(advisory.id(), advisory.number(), ids)
+				: Set.of();
 		if (!changed.isEmpty()) {
 			this.messages.dropUnwanted(changed);
 		}
@@ -245,8 +245,8 @@ public class AdvisoryTelling {
 				.toList();
 			new AdvisoryDue(person.zone(), now, wished.getOrDefault(id, Wishes.USUAL)).turn(channel, advisory, own)
 				.ifPresent((turn) -> rows.add(new NewRow(id, channel,
-						new OfAdvisory(advisory.id(), advisory.number(), AdvisoryTable.news(round.kind(), before)), turn,
-						firstTry(id, turn, now))));
+						new OfAdvisory(advisory.id(), advisory.number(), AdvisoryTable.news(round.kind(), before)),
+						turn, firstTry(id, turn, now))));
 		}));
 		return this.table.add(rows);
 	}

@@ -41,8 +41,8 @@ class DispatchConfiguration {
 			Advisories advisories, Materialiser materialiser, List<Channel> channels, Ledger ledger,
 			@Value("${leafward.reminders.send-threads:4}") int threads,
 			@Value("${leafward.reminders.claim:10m}") Duration claim, DispatchWatch watch, Clock clock) {
-		return new Dispatcher(claims, new Drafts(people, calendar, channels, wishes, advisories), materialiser, channels, ledger,
-				threads, claim, watch, clock);
+		return new Dispatcher(claims, new Drafts(people, calendar, channels, wishes, advisories), materialiser,
+				channels, ledger, threads, claim, watch, clock);
 	}
 
 }

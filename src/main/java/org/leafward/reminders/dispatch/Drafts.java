@@ -218,7 +218,7 @@ class Drafts {
 		/** A later message has rows of its own for whoever is to hear of it. */
 		private void advisory(Claimed row, OfAdvisory told, List<Claimed> good, Sorted sorted) {
 			Advisory advisory = this.advisories.get(told.advisory());
-			if (advisory == null || advisory.number() > told.number() 
+			if (advisory == null || advisory.number() > told.number()
 					|| !AdvisoryDue.wanted(row.channel(), this.wishes)) {
 				sorted.ended().put(row, ReminderState.WITHDRAWN);
 			}
@@ -287,7 +287,9 @@ class Drafts {
 			return new Draft(content, this.address, this.wishes, rows, first.message());
 		}
 
-		/** A morning on which there is nothing but advisories is a message about those. */
+		/**
+		 * A morning on which there is nothing but advisories is a message about those.
+		 */
 		private static Series series(Claimed first, List<ReminderItem> items, @Nullable Outlook ahead) {
 			if (ahead != null) {
 				return Series.OUTLOOK;

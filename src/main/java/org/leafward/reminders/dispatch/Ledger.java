@@ -161,7 +161,10 @@ public class Ledger {
 				(earlier != null) ? earlier.uncertain() : 0);
 	}
 
-	/** What is about one task or one advisory stands with the rest about it; a digest stands alone. */
+	/**
+	 * What is about one task or one advisory stands with the rest about it; a digest
+	 * stands alone.
+	 */
 	private @Nullable String thread(Draft draft) {
 		List<ReminderItem> items = draft.content().items();
 		List<AdvisoryNotice> notices = draft.content().notices();

@@ -145,8 +145,8 @@ public class AdvisoryTable {
 	 * @param now the time
 	 */
 	public void phase(UUID message, Phase phase, Instant now) {
-		this.database
-			.sql("update reminders.advisory_round set phase = ?, reached = null, ended_at = ?::timestamptz where message = ?")
+		this.database.sql(
+				"update reminders.advisory_round set phase = ?, reached = null, ended_at = ?::timestamptz where message = ?")
 			.params(phase.name(), (phase == Phase.DONE) ? Rows.time(now) : null, message)
 			.update();
 	}
@@ -174,8 +174,7 @@ public class AdvisoryTable {
 			.param("most", most)
 			.query((row) -> {
 				Array channels = row.getArray("channels");
-				told.put(new PersonId(row.getObject("person_id", UUID.class)),
-						Set.of((String[]) channels.getArray()));
+				told.put(new PersonId(row.getObject("person_id", UUID.class)), Set.of((String[]) channels.getArray()));
 			});
 		return told;
 	}
@@ -223,18 +222,14 @@ public class AdvisoryTable {
 				row.turn().bundle(), row.turn().day(), key(row), Rows.time(row.turn().dueAt()),
 				Rows.time(row.turn().expiresAt()), Rows.time(row.firstTry()), row.told().advisory().value(),
 				row.told().number(), row.told().news().name()));
-		return columns.isEmpty() ? 0
-				: this.database
-					.sql("""
-							insert into reminders.reminder
-							(id, person_id, channel, topic, bundle, first_day, dedup_key, due_at, expires_at, next_try_at,
-								advisory, advisory_number, advisory_news, state)
-							select *, 'PENDING' from unnest(?::uuid[], ?::uuid[], ?::text[], ?::text[], ?::text[], ?::date[],
-								?::text[], ?::timestamptz[], ?::timestamptz[], ?::timestamptz[], ?::uuid[], ?::int[], ?::text[])
-							on conflict (dedup_key) do nothing
-							""")
-					.params(columns.arrays())
-					.update();
+		return columns.isEmpty() ? 0 : this.database.sql("""
+				insert into reminders.reminder
+				(id, person_id, channel, topic, bundle, first_day, dedup_key, due_at, expires_at, next_try_at,
+					advisory, advisory_number, advisory_news, state)
+				select *, 'PENDING' from unnest(?::uuid[], ?::uuid[], ?::text[], ?::text[], ?::text[], ?::date[],
+					?::text[], ?::timestamptz[], ?::timestamptz[], ?::timestamptz[], ?::uuid[], ?::int[], ?::text[])
+				on conflict (dedup_key) do nothing
+				""").params(columns.arrays()).update();
 	}
 
 	private static String key(NewRow row) {
@@ -249,17 +244,18 @@ public class AdvisoryTable {
 	 */
 	public SortedMap<String, Delivered> delivered(AdvisoryId advisory) {
 		SortedMap<String, Delivered> all = new TreeMap<>();
-		this.database.sql("""
-				select channel, sum(sent)::bigint as sent, sum(waiting)::bigint as waiting, sum(failed)::bigint as failed
-				from (
-					select channel, count(*) filter (where state in ('SENT', 'KEPT')) as sent,
-						count(*) filter (where state = 'PENDING') as waiting,
-						count(*) filter (where state in ('FAILED', 'EXPIRED')) as failed
-					from reminders.reminder where advisory = :advisory group by channel
-					union all
-					select channel, sent, 0, failed from reminders.advisory_past where advisory = :advisory
-				) counts group by channel
-				""")
+		this.database
+			.sql("""
+					select channel, sum(sent)::bigint as sent, sum(waiting)::bigint as waiting, sum(failed)::bigint as failed
+					from (
+						select channel, count(*) filter (where state in ('SENT', 'KEPT')) as sent,
+							count(*) filter (where state = 'PENDING') as waiting,
+							count(*) filter (where state in ('FAILED', 'EXPIRED')) as failed
+						from reminders.reminder where advisory = :advisory group by channel
+						union all
+						select channel, sent, 0, failed from reminders.advisory_past where advisory = :advisory
+					) counts group by channel
+					""")
 			.param("advisory", advisory.value())
 			.query((row) -> {
 				all.put(row.getString("channel"),

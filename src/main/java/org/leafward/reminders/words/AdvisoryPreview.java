@@ -21,7 +21,9 @@ import org.leafward.reminders.core.Content;
 import org.leafward.reminders.core.Links;
 import org.springframework.stereotype.Service;
 
-/** Writes messages about advisories that nobody gets, by the words of those that leave. */
+/**
+ * Writes messages about advisories that nobody gets, by the words of those that leave.
+ */
 @Service
 class AdvisoryPreview implements MessagePreview {
 

@@ -252,7 +252,8 @@ class DeskTests {
 		assertThat(seen.told()).isEqualTo(this.delivered.of(id));
 		assertThat(seen.making()).isFalse();
 		assertThat(seen.questions()).isNotNull();
-		// The demo's specialist wants each at once: the one in force that concerns her is in the
+		// The demo's specialist wants each at once: the one in force that concerns her is
+		// in the
 		// outbox.
 		await().atMost(Duration.ofSeconds(40)).untilAsserted(() -> {
 			this.telling.run();
@@ -273,7 +274,8 @@ class DeskTests {
 				"Where: The ridge.", "Put screens up on the windy side.", "/u/…");
 		assertThat(seen.told().get(1).text().replaceAll("\\s+", " ")).contains("Dónde: The ridge.",
 				"El especialista escribió este aviso solo en inglés.");
-		assertThat(seen.told().get(0).push()).startsWith("Cold wind tomorrow: screen rhododendrons – From tomorrow on.");
+		assertThat(seen.told().get(0).push())
+			.startsWith("Cold wind tomorrow: screen rhododendrons – From tomorrow on.");
 		this.desk.drop(saved.id(), saved.version());
 	}
 

@@ -43,7 +43,8 @@ class AdvisoryDueTests {
 	}
 
 	private static Advisory wind(String now) {
-		return AdvisoriesInMemory.moderate(ID, at(now), at(now).plusSeconds(3 * 86_400), at(now).plusSeconds(6 * 86_400));
+		return AdvisoriesInMemory.moderate(ID, at(now), at(now).plusSeconds(3 * 86_400),
+				at(now).plusSeconds(6 * 86_400));
 	}
 
 	private static Advisory severe(String now) {
@@ -74,17 +75,15 @@ class AdvisoryDueTests {
 
 	@Test
 	void whatCanWaitWaitsForTheMorning() {
-		assertThat(turn(Wishes.USUAL, wind("12:00"), "12:00"))
-			.isEqualTo(new Turn("morning:2026-11-13", LocalDate.parse("2026-11-13"),
-					at("07:00").plusSeconds(86_400), wind("12:00").expires()));
+		assertThat(turn(Wishes.USUAL, wind("12:00"), "12:00")).isEqualTo(new Turn("morning:2026-11-13",
+				LocalDate.parse("2026-11-13"), at("07:00").plusSeconds(86_400), wind("12:00").expires()));
 		assertThat(turn(Wishes.USUAL, wind("05:00"), "05:00").dueAt()).isEqualTo(at("07:00"));
 	}
 
 	@Test
 	void whatCantWaitIsTheMailOfTheDay() {
-		assertThat(turn(Wishes.USUAL, severe("12:00"), "12:00"))
-			.isEqualTo(new Turn("morning:2026-11-12", LocalDate.parse("2026-11-12"), at("12:00"),
-					severe("12:00").expires()));
+		assertThat(turn(Wishes.USUAL, severe("12:00"), "12:00")).isEqualTo(
+				new Turn("morning:2026-11-12", LocalDate.parse("2026-11-12"), at("12:00"), severe("12:00").expires()));
 		assertThat(turn(Wishes.USUAL, severe("06:30"), "06:30")).as("the morning's mail leaves in half an hour")
 			.extracting(Turn::bundle, Turn::dueAt)
 			.containsExactly("morning:2026-11-12", at("07:00"));
@@ -131,8 +130,8 @@ class AdvisoryDueTests {
 	void wishesAreKept() {
 		AdvisoryDue due = new AdvisoryDue(BERLIN, at("12:00"), wishes(Manner.OFF));
 		assertThat(due.turn("mail", frost("12:00", 10), List.of())).isEmpty();
-		Wishes left = new Wishes(Speech.USUAL, LocalTime.of(7, 0), Wishes.USUAL.outlookDay(), QuietHours.USUAL, true, null,
-				Map.of(), Map.of("mail", Set.of(Series.ADVISORY)));
+		Wishes left = new Wishes(Speech.USUAL, LocalTime.of(7, 0), Wishes.USUAL.outlookDay(), QuietHours.USUAL, true,
+				null, Map.of(), Map.of("mail", Set.of(Series.ADVISORY)));
 		assertThat(new AdvisoryDue(BERLIN, at("12:00"), left).turn("mail", frost("12:00", 10), List.of())).isEmpty();
 		assertThat(new AdvisoryDue(BERLIN, at("12:00"), left).turn("push", frost("12:00", 10), List.of())).isPresent();
 		assertThat(turn(wishes(Manner.SINGLE), wind("12:00"), "12:00", sentThisMorning()).dueAt())
@@ -141,9 +140,8 @@ class AdvisoryDueTests {
 
 	@Test
 	void whatWouldComeTooLateIsNotMade() {
-		Advisory brief = AdvisoriesInMemory.with(
-				AdvisoriesInMemory.moderate(ID, at("12:00"), at("13:00"), at("18:00")), "hot-dry-wind", Severity.MINOR,
-				Urgency.EXPECTED);
+		Advisory brief = AdvisoriesInMemory.with(AdvisoriesInMemory.moderate(ID, at("12:00"), at("13:00"), at("18:00")),
+				"hot-dry-wind", Severity.MINOR, Urgency.EXPECTED);
 		assertThat(new AdvisoryDue(BERLIN, at("12:00"), Wishes.USUAL).turn("mail", brief, List.of(sentThisMorning())))
 			.isEmpty();
 		assertThat(turn(Wishes.USUAL, brief, "12:00").dueAt()).as("it begins before the next morning")

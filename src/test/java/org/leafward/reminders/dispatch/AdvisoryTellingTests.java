@@ -65,8 +65,9 @@ class AdvisoryTellingTests {
 	}
 
 	private Advisory severe() {
-		return AdvisoriesInMemory.with(AdvisoriesInMemory.moderate(ID, NOON, NOON.plusSeconds(86_400 * 2),
-				NOON.plusSeconds(86_400 * 4)), "hot-dry-wind", Severity.SEVERE, Urgency.FUTURE);
+		return AdvisoriesInMemory.with(
+				AdvisoriesInMemory.moderate(ID, NOON, NOON.plusSeconds(86_400 * 2), NOON.plusSeconds(86_400 * 4)),
+				"hot-dry-wind", Severity.SEVERE, Urgency.FUTURE);
 	}
 
 	private Advisory sent(Advisory advisory, Kind kind, PersonId... concerned) {
@@ -103,8 +104,8 @@ class AdvisoryTellingTests {
 		MimeMessage mail = this.house.received()[0];
 		assertThat(mail.getSubject()).isEqualTo(advisory.english().headline());
 		assertThat(plain(mail).replaceAll("\\s+", " ")).contains("Wind of 30 mph (13 m/s) at 96 °F (36 °C).",
-				"Where: Alder County", "When: Thursday to Saturday evening", "What to do",
-				"Water deeply at sunrise", "You go before any plant", "/advisories/" + ID);
+				"Where: Alder County", "When: Thursday to Saturday evening", "What to do", "Water deeply at sunrise",
+				"You go before any plant", "/advisories/" + ID);
 		String thread = "<advisory-%s@example.org>".formatted(ID);
 		assertThat(mail.getHeader("In-Reply-To")).containsExactly(thread);
 		assertThat(mail.getHeader("References")).containsExactly(thread);
@@ -151,8 +152,7 @@ class AdvisoryTellingTests {
 			}
 			ends.add(mail.getAllRecipients()[0].toString().replaceAll(".*<|>", ""));
 			assertThat(mail.getSubject()).isEqualTo("Called off: " + changed.english().headline());
-			assertThat(plain(mail)).contains("Why it was called off: It calmed down.")
-				.doesNotContain("What it can do");
+			assertThat(plain(mail)).contains("Why it was called off: It calmed down.").doesNotContain("What it can do");
 		}
 		assertThat(ends).containsExactlyInAnyOrder("ada@example.org", "ben@example.org");
 	}
@@ -187,16 +187,17 @@ class AdvisoryTellingTests {
 		assertThat(go()).isOne();
 		MimeMessage mail = this.house.received()[0];
 		assertThat(mail.getSubject()).startsWith("Advisory: Hot, dry wind").contains("Thu 12 Nov 2026:");
-		assertThat(plain(mail)).contains("Advisories\r\n", "Today's reminders", "Hot, dry wind: water young trees early");
+		assertThat(plain(mail)).contains("Advisories\r\n", "Today's reminders",
+				"Hot, dry wind: water young trees early");
 		assertThat(mail.getHeader("References")).as("a digest stands alone").isNull();
 		this.house.clock.set(NOON);
 		sent(AdvisoriesInMemory.with(AdvisoriesInMemory.moderate(new UUID(9, 11), NOON, NOON.plusSeconds(200_000),
 				NOON.plusSeconds(300_000)), "hot-dry-wind", Severity.SEVERE, Urgency.IMMEDIATE), Kind.ISSUED,
 				TaskFixture.ADA);
 		assertThat(go()).as("the mail of the day has left").isZero();
-		sent(AdvisoriesInMemory.with(AdvisoriesInMemory.moderate(new UUID(9, 12), NOON, NOON.plusSeconds(40_000),
-				NOON.plusSeconds(70_000)), "late-freeze", Severity.MODERATE, Urgency.EXPECTED), Kind.ISSUED,
-				TaskFixture.ADA);
+		sent(AdvisoriesInMemory.with(
+				AdvisoriesInMemory.moderate(new UUID(9, 12), NOON, NOON.plusSeconds(40_000), NOON.plusSeconds(70_000)),
+				"late-freeze", Severity.MODERATE, Urgency.EXPECTED), Kind.ISSUED, TaskFixture.ADA);
 		assertThat(go()).as("but for a frost").isOne();
 		// What came up at noon leaves with tomorrow's.
 		this.house.clock.set(DUE.plusSeconds(86_400));
@@ -223,9 +224,8 @@ class AdvisoryTellingTests {
 		go();
 		assertThat(states()).isEqualTo(Map.of("PENDING", 2L));
 		// Between making and sending.
-		wishes.save(ben,
-				new Wishes(usual.speech(), usual.morning(), usual.outlookDay(), usual.quiet(), true, null,
-						Map.of(Wishes.MAIL, Map.of(Topic.ADVISORY, Wish.of(Manner.OFF))), Map.of()));
+		wishes.save(ben, new Wishes(usual.speech(), usual.morning(), usual.outlookDay(), usual.quiet(), true, null,
+				Map.of(Wishes.MAIL, Map.of(Topic.ADVISORY, Wish.of(Manner.OFF))), Map.of()));
 		wishes.stop(TaskFixture.ADA, Wishes.MAIL, Series.ADVISORY, NOON);
 		this.house.node().materialiser().person(ben);
 		assertThat(states()).as("as the page of wishes does").isEqualTo(Map.of("PENDING", 1L, "WITHDRAWN", 1L));
@@ -292,8 +292,7 @@ class AdvisoryTellingTests {
 		AdvisoryTable table = new AdvisoryTable(this.house.database);
 		Map<String, Delivered> one = Map.of("mail", new Delivered(1, 0, 0));
 		assertThat(table.delivered(advisory.id())).isEqualTo(one);
-		assertThat(new QueueTable(this.house.database).purge(NOON.plusSeconds(86_400 * 400L),
-				Duration.ofDays(100)))
+		assertThat(new QueueTable(this.house.database).purge(NOON.plusSeconds(86_400 * 400L), Duration.ofDays(100)))
 			.isPositive();
 		assertThat(states()).isEmpty();
 		assertThat(table.delivered(advisory.id())).isEqualTo(one);

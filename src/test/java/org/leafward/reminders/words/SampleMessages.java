@@ -100,8 +100,9 @@ public final class SampleMessages {
 
 	private static AdvisoryNotice wind() {
 		Instant sent = Instant.parse("2026-07-15T15:00:00Z");
-		return new AdvisoryNotice(TaskFixture.id("reminder of wind"), AdvisoriesInMemory.moderate(new UUID(7, 7), sent,
-				sent.plusSeconds(86_400), sent.plusSeconds(300_000)), News.NEW);
+		return new AdvisoryNotice(TaskFixture.id("reminder of wind"),
+				AdvisoriesInMemory.moderate(new UUID(7, 7), sent, sent.plusSeconds(86_400), sent.plusSeconds(300_000)),
+				News.NEW);
 	}
 
 	private static AdvisoryNotice changedWind() {
@@ -111,10 +112,10 @@ public final class SampleMessages {
 	}
 
 	private static AdvisoryNotice calledOff() {
-		Advisory off = AdvisoriesInMemory.next(AdvisoriesInMemory.moderate(new UUID(8, 8),
-				Instant.parse("2026-07-15T15:00:00Z"), Instant.parse("2026-07-16T15:00:00Z"),
-				Instant.parse("2026-07-18T15:00:00Z")), AdvisoryState.CANCELLED, Instant.parse("2026-07-15T18:00:00Z"),
-				"The wind turned north.");
+		Advisory off = AdvisoriesInMemory.next(
+				AdvisoriesInMemory.moderate(new UUID(8, 8), Instant.parse("2026-07-15T15:00:00Z"),
+						Instant.parse("2026-07-16T15:00:00Z"), Instant.parse("2026-07-18T15:00:00Z")),
+				AdvisoryState.CANCELLED, Instant.parse("2026-07-15T18:00:00Z"), "The wind turned north.");
 		return new AdvisoryNotice(TaskFixture.id("reminder of no wind"), off, News.OFF);
 	}
 
