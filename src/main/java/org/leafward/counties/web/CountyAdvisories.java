@@ -11,7 +11,6 @@ import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.leafward.advisories.Advisories;
 import org.leafward.advisories.Advisory;
 import org.leafward.feeds.FeedAddresses;
@@ -70,21 +69,31 @@ class CountyAdvisories {
 		this.answer = new CalendarAnswer(clock, "public, max-age=60");
 	}
 
-	@RequestMapping(path = { "/advisories/{county}/advisories.ics", "/advisories/{county}/{language}/advisories.ics" },
+	@RequestMapping(path = "/advisories/{county}/advisories.ics", method = { RequestMethod.GET, RequestMethod.HEAD })
+	void inEnglish(@PathVariable String county, HttpServletRequest request, HttpServletResponse response)
+			throws IOException {
+		answer(county, Language.ENGLISH, request, response);
+	}
+
+	@RequestMapping(path = "/advisories/{county}/es/advisories.ics",
 			method = { RequestMethod.GET, RequestMethod.HEAD })
-	void advisories(@PathVariable String county, @PathVariable(required = false) @Nullable String language,
-			HttpServletRequest request, HttpServletResponse response) throws IOException {
+	void inSpanish(@PathVariable String county, HttpServletRequest request, HttpServletResponse response)
+			throws IOException {
+		answer(county, Language.SPANISH, request, response);
+	}
+
+	private void answer(String code, Language language, HttpServletRequest request, HttpServletResponse response)
+			throws IOException {
 		response.setHeader("X-Robots-Tag", "noindex, nofollow");
 		response.setHeader("Referrer-Policy", "no-referrer");
-		Optional<County> found = this.regions.find(county);
-		boolean spoken = language == null || language.equals(Language.SPANISH.code());
-		if (found.isEmpty() || !spoken) {
+		Optional<County> county = this.regions.find(code);
+		if (county.isEmpty()) {
 			CalendarAnswer.refuse(request, response, HttpServletResponse.SC_NOT_FOUND,
 					"There is no calendar at this address. Take one from %s.\n"
 						.formatted(this.addresses.absolute("/advisories")));
 			return;
 		}
-		FeedDocument document = document(found.get(), (language != null) ? Language.SPANISH : Language.ENGLISH);
+		FeedDocument document = document(county.get(), language);
 		if (!this.answer.unchanged(request, response, document.etag(), document.lastModified())) {
 			this.answer.send(request, response, document, "advisories.ics");
 		}
