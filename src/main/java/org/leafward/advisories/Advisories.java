@@ -32,6 +32,15 @@ public interface Advisories {
 	List<Advisory> current(String county);
 
 	/**
+	 * What is in force or ahead in a county, or ended or was called off within the last
+	 * days.
+	 * @param county its code
+	 * @param days how far back, 0 to 60
+	 * @return what begins first comes first
+	 */
+	List<Advisory> ofCounty(String county, int days);
+
+	/**
 	 * What is in force or ahead for sites, by where they are and what grows there. Costs
 	 * nothing while nothing is in force.
 	 * @param sites at most 1,000
@@ -58,5 +67,14 @@ public interface Advisories {
 	 * @return empty at the end
 	 */
 	List<PersonId> concerned(AdvisoryId id, @Nullable PersonId after, int size);
+
+	/**
+	 * Whom the latest message of an advisory concerns, in the order of their identifiers.
+	 * @param id the advisory
+	 * @param after the last one of the page before; null for the first page
+	 * @param size 1 to 10,000
+	 * @return empty at the end
+	 */
+	List<PersonId> concernedNow(AdvisoryId id, @Nullable PersonId after, int size);
 
 }

@@ -32,14 +32,43 @@ import org.leafward.plants.Species;
  * @param zone time zone of the area
  * @param english the words
  * @param spanish the words in Spanish; null for none
+ * @param reason what changed or why it was called off, in English; null for none
  */
 public record Advisory(AdvisoryId id, UUID message, int number, AdvisoryState state, @Nullable String condition,
 		Bilingual event, AlertFacts facts, Area area, PlantChoice plants, Set<String> works, Instant first,
-		Instant sent, Instant onset, Instant expires, ZoneId zone, AdvisoryText english,
-		@Nullable AdvisoryText spanish) {
+		Instant sent, Instant onset, Instant expires, ZoneId zone, AdvisoryText english, @Nullable AdvisoryText spanish,
+		@Nullable String reason) {
 
 	public Advisory {
 		works = Set.copyOf(works);
+	}
+
+	/**
+	 * One whose latest message gives no reason.
+	 * @param id identifier
+	 * @param message identifier of the latest message
+	 * @param number of the message
+	 * @param state where it stands
+	 * @param condition code of the watched condition
+	 * @param event what it is
+	 * @param facts how bad, how soon, how sure
+	 * @param area where
+	 * @param plants for whose plants
+	 * @param works kinds of work that it asks for
+	 * @param first when the first message was sent
+	 * @param sent when the latest message was sent
+	 * @param onset when it begins
+	 * @param expires when it ends
+	 * @param zone time zone of the area
+	 * @param english the words
+	 * @param spanish the words in Spanish
+	 */
+	public Advisory(AdvisoryId id, UUID message, int number, AdvisoryState state, @Nullable String condition,
+			Bilingual event, AlertFacts facts, Area area, PlantChoice plants, Set<String> works, Instant first,
+			Instant sent, Instant onset, Instant expires, ZoneId zone, AdvisoryText english,
+			@Nullable AdvisoryText spanish) {
+		this(id, message, number, state, condition, event, facts, area, plants, works, first, sent, onset, expires,
+				zone, english, spanish, null);
 	}
 
 	/**

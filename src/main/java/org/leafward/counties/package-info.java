@@ -3,9 +3,9 @@
  * kinds of plants in it.
  */
 @ApplicationModule(displayName = "County calendars",
-		allowedDependencies = { "feeds", "feeds :: core", "feeds :: ical", "feeds :: http", "quick", "quick :: drawers",
-				"calendars", "care", "register", "regions", "accounts", "plants", "climate", "language", "measure",
-				"pages" })
+		allowedDependencies = { "advisories", "feeds", "feeds :: core", "feeds :: ical", "feeds :: http", "quick",
+				"quick :: drawers", "calendars", "care", "register", "regions", "accounts", "plants", "climate",
+				"language", "measure", "pages" })
 @NullMarked
 package org.leafward.counties;
 

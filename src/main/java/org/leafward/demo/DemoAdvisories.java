@@ -2,10 +2,13 @@ package org.leafward.demo;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.Month;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.leafward.accounts.People;
+import org.leafward.accounts.PersonId;
 import org.leafward.advisories.AdvisoryText;
 import org.leafward.advisories.AlertFacts;
 import org.leafward.advisories.Area;
@@ -20,6 +23,12 @@ import org.leafward.advisories.core.chain.Content;
 import org.leafward.advisories.core.chain.Message;
 import org.leafward.advisories.core.chain.MessageType;
 import org.leafward.advisories.desk.Issuing;
+import org.leafward.reminders.HowToTell;
+import org.leafward.reminders.Manner;
+import org.leafward.reminders.QuietHours;
+import org.leafward.reminders.Topic;
+import org.leafward.reminders.Wish;
+import org.leafward.reminders.Wishes;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
@@ -41,8 +50,11 @@ class DemoAdvisories {
 
 	private final People people;
 
-	DemoAdvisories(Issuing issuing, People people) {
+	private final HowToTell howToTell;
+
+	DemoAdvisories(Issuing issuing, People people, HowToTell howToTell) {
 		this.issuing = issuing;
+		this.howToTell = howToTell;
 		this.people = people;
 	}
 
@@ -52,6 +64,7 @@ class DemoAdvisories {
 	 */
 	void send(LocalDate today) {
 		UUID odile = this.people.withAddress("odile.marsh@example.org").orElseThrow().id().value();
+		atOnce(new PersonId(odile));
 		Issuing.Hands hands = new Issuing.Hands(odile, null);
 		boolean warm = today.getMonthValue() >= Month.APRIL.getValue()
 				&& today.getMonthValue() < Month.OCTOBER.getValue();
@@ -64,6 +77,16 @@ class DemoAdvisories {
 				first.link().sentAt().plusSeconds(5 * 3600L));
 		this.issuing.send(UUID.randomUUID(), MessageType.ALERT, warm ? hotWind(today) : dryGround(today), null, hands,
 				at(today.minusDays(1), 9));
+	}
+
+	/**
+	 * So that a mail of an advisory stands in the outbox whenever the demo is started.
+	 */
+	private void atOnce(PersonId person) {
+		Wishes usual = this.howToTell.of(person);
+		this.howToTell.save(person, new Wishes(usual.speech(), usual.morning(), usual.outlookDay(),
+				new QuietHours(LocalTime.MIDNIGHT, LocalTime.MIDNIGHT), usual.urgentAnyway(), usual.pausedUntil(),
+				Map.of(Wishes.MAIL, Map.of(Topic.ADVISORY, Wish.of(Manner.SINGLE))), usual.stopped()));
 	}
 
 	private static Instant at(LocalDate day, int hour) {

@@ -15,7 +15,10 @@ public enum Series {
 	TONIGHT,
 
 	/** Messages about one thing each. */
-	SINGLE;
+	SINGLE,
+
+	/** Regional advisories, their changes and their end. */
+	ADVISORY;
 
 	/**
 	 * Its name in the database.

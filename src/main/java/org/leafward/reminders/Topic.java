@@ -28,6 +28,11 @@ public enum Topic {
 	CHANGE("change", "What moved, and what fell away, after you were told",
 			List.of(Manner.OFF, Manner.WEEKLY, Manner.MORNING, Manner.SINGLE)),
 
+	/**
+	 * A regional advisory that concerns the person's gardens, its changes and its end.
+	 */
+	ADVISORY("advisory", "Advisories for where you garden", List.of(Manner.OFF, Manner.MORNING, Manner.SINGLE)),
+
 	/** This week and the next. */
 	OUTLOOK("outlook", "The weekly outlook", List.of(Manner.OFF, Manner.WEEKLY));
 

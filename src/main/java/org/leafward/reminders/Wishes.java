@@ -73,7 +73,9 @@ public record Wishes(Speech speech, LocalTime morning, DayOfWeek outlookDay, Qui
 		boolean mail = channel.equals(MAIL);
 		return Wish.of(switch (topic) {
 			case TONIGHT -> Manner.SINGLE;
-			case TO_DO, HOLD_OFF, RAMP, CHANGE -> Manner.MORNING;
+			// Of advisories too: what can't wait leaves at once whatever falls on a
+			// morning.
+			case TO_DO, HOLD_OFF, RAMP, CHANGE, ADVISORY -> Manner.MORNING;
 			case LOOK_FOR, OUTLOOK -> mail ? Manner.WEEKLY : Manner.OFF;
 		});
 	}

@@ -3,7 +3,8 @@
  * what is due in the garden.
  */
 @ApplicationModule(displayName = "Reminders",
-		allowedDependencies = { "care", "register", "accounts", "knowledge", "language", "measure", "pages" })
+		allowedDependencies = { "advisories", "care", "register", "accounts", "knowledge", "language", "measure",
+				"pages" })
 @NullMarked
 package org.leafward.reminders;
 

@@ -7,6 +7,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import org.leafward.advisories.AdvisoryText;
+import org.leafward.advisories.Deliveries.Delivered;
+import org.leafward.advisories.MessagePreview.Shown;
 import org.leafward.advisories.core.chain.MessageType;
 import org.leafward.advisories.desk.Draft;
 import org.leafward.advisories.desk.DraftFields;
@@ -15,6 +17,7 @@ import org.leafward.advisories.desk.ReachPreview;
 import org.leafward.advisories.shelf.Counts;
 import org.leafward.advisories.share.ShareText;
 import org.leafward.care.WorkShares;
+import org.leafward.language.Language;
 import org.leafward.pages.print.Paper;
 
 import static org.leafward.pages.PageSamples.model;
@@ -48,7 +51,7 @@ final class SentSamples {
 	record MessageLine(String what, String sent, String reason, String cap) {
 	}
 
-	record Ways(String atom, String json, String embed, String snippet) {
+	record Ways(String atom, String calendar, String json, String embed, String snippet) {
 	}
 
 	record DateRow(String name, String href, String early, String date, String late, String missing, String use) {
@@ -64,7 +67,7 @@ final class SentSamples {
 	}
 
 	record LogLine(String href, String sent, String event, String headline, String counties, int messages, String state,
-			Long people, Long mails, Long questions) {
+			Long people, Long mails, Long waiting, Long failed, Long questions) {
 	}
 
 	record Tick(String value, String words, boolean chosen) {
@@ -98,6 +101,7 @@ final class SentSamples {
 
 	static void addTo(Map<String, Map<String, Object>> all) {
 		Ways ways = new Ways("https://garden.example/advisories/feed.atom",
+				"https://garden.example/advisories/us-ia-alder-county/advisories.ics",
 				"https://garden.example/advisories/current.json", "https://garden.example/advisories/embed",
 				"<iframe src=\"https://garden.example/advisories/embed\"></iframe>");
 		Place alder = new Place("Alder County", "us-ia-alder-county", 225);
@@ -157,8 +161,10 @@ final class SentSamples {
 						List.of(new ReachPreview.OfGroup("oaks", 9, 40)),
 						List.of("3 people have a site in these counties and none of these plants.")),
 				"preview",
-				new Preview.Seen("Changed: Freeze tonight", "Freeze\n\ntonight.", "Freeze tonight", "Tue 20 Apr 2027",
-						ENGLISH, SPANISH, "<alert xmlns=\"x\"/>"),
+				new Preview.Seen(
+						List.of(new Shown(Language.ENGLISH, "Changed: Freeze tonight", "Freeze\n\ntonight.", "Freeze"),
+								new Shown(Language.SPANISH, "Cambió: helada", "Helada\n\nesta noche.", "Helada")),
+						"Freeze tonight", "Tue 20 Apr 2027", ENGLISH, SPANISH, "<alert xmlns=\"x\"/>"),
 				"ready", true, "errors",
 				Map.of("headline", "5 characters are given: write 10 to 140.", "counties",
 						"no county is chosen: choose those in which people are to be told.", "onset",
@@ -168,15 +174,17 @@ final class SentSamples {
 		all.put("advisories/season",
 				model("section", "advisories", "year", 2027, "lines",
 						List.of(new LogLine("/advisories/compose/after/" + ID, "Tue 20 Apr 2027, 15:00", "Late freeze",
-								"Freeze tonight", "Alder County", 2, "over", 12L, null, 3L)),
+								"Freeze tonight", "Alder County", 2, "over", 12L, null, null, null, 3L)),
 						"full", true, "people", 12L, "before", 2026, "next", 2028));
 	}
 
-	record After(List<String> messages, Counts reach, Map<String, Long> sent, WorkShares.Share tasks, Long questions) {
+	record After(List<String> messages, Counts reach, Map<String, Delivered> told, boolean making,
+			WorkShares.Share tasks, Long questions) {
 	}
 
 	private static After after() {
-		return new After(List.of("one", "two"), new Counts(12, 14, 80), new TreeMap<>(Map.of("mail", 10L)),
+		return new After(List.of("one", "two"), new Counts(12, 14, 80),
+				new TreeMap<>(Map.of("E-mail", new Delivered(10, 2, 1), "Webhook", new Delivered(1, 0, 0))), true,
 				new WorkShares.Share(8, 2, 10), 3L);
 	}
 

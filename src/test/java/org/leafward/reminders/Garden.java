@@ -32,6 +32,8 @@ public final class Garden {
 
 	public final Map<TaskId, CareTask> tasks = new ConcurrentHashMap<>();
 
+	public final AdvisoriesInMemory advisories = new AdvisoriesInMemory();
+
 	public PersonId person(String name, ZoneId zone) {
 		PersonId id = new PersonId(TaskFixture.id(name));
 		this.persons.put(id, new Person(id, name, name + "@example.org", zone));

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.leafward.accounts.AuditLog;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
+import org.leafward.advisories.Advisories;
 import org.leafward.care.CareLog;
 import org.leafward.care.CareTask;
 import org.leafward.care.PlanChanged;
@@ -47,6 +48,9 @@ import static org.mockito.Mockito.when;
 class RemindersModuleTests {
 
 	private static final LocalDate DAY = LocalDate.parse("2026-11-12");
+
+	@MockitoBean
+	private Advisories advisories;
 
 	@MockitoBean
 	private TaskCalendar calendar;

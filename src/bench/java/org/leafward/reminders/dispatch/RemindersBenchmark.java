@@ -14,6 +14,7 @@ import org.leafward.Application;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
+import org.leafward.advisories.Advisories;
 import org.leafward.care.TaskCalendar;
 import org.leafward.reminders.Message;
 import org.leafward.reminders.Wishes;
@@ -94,7 +95,7 @@ public final class RemindersBenchmark {
 		List<Channel> nowhere = List.of(new Nowhere());
 		try (Dispatcher dispatcher = new Dispatcher(context.getBean(ClaimTable.class),
 				new Drafts(context.getBean(People.class), context.getBean(TaskCalendar.class), nowhere,
-						context.getBean(WishesTable.class)),
+						context.getBean(WishesTable.class), context.getBean(Advisories.class)),
 				context.getBean(Materialiser.class), nowhere, context.getBean(Ledger.class), 4, Duration.ofMinutes(10),
 				DispatchWatch.NONE, context.getBean(Clock.class))) {
 			run(dispatcher, database, rows, "claimed, written and recorded, to a channel that does nothing");

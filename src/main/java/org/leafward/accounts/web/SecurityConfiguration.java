@@ -116,8 +116,9 @@ class SecurityConfiguration {
 	SecurityFilterChain advisorySecurity(HttpSecurity http) {
 		return http
 			.securityMatcher("/advisories/feed.atom", "/advisories/*/feed.atom", "/advisories/current.json",
-					"/advisories/*/current.json", "/advisories/embed", "/advisories/*/embed", "/advisories/messages/*",
-					"/advisories/*/pictures/*", "/season-dates/*/pictures/*")
+					"/advisories/*/current.json", "/advisories/*/advisories.ics", "/advisories/*/es/advisories.ics",
+					"/advisories/embed", "/advisories/*/embed", "/advisories/messages/*", "/advisories/*/pictures/*",
+					"/season-dates/*/pictures/*")
 			.authorizeHttpRequests((requests) -> requests.requestMatchers(HttpMethod.GET, "/**")
 				.permitAll()
 				.requestMatchers(HttpMethod.HEAD, "/**")

@@ -13,6 +13,7 @@ import org.leafward.accounts.PersonId;
 import org.leafward.advisories.Advisories;
 import org.leafward.advisories.Advisory;
 import org.leafward.advisories.Deliveries;
+import org.leafward.advisories.Deliveries.Delivered;
 import org.leafward.advisories.Questions;
 import org.leafward.advisories.core.chain.Message;
 import org.leafward.advisories.shelf.Counts;
@@ -58,16 +59,27 @@ public class AfterReport {
 	 * @param advisory the advisory
 	 * @param messages its messages
 	 * @param reach whom its first message concerned; null until they are counted
-	 * @param sent messages that left the house, by the way; null where nothing tells it
+	 * @param told what became of messages to people, by the way; null where nothing tells
+	 * it
+	 * @param making whether more of them are made
 	 * @param tasks tasks of the work that it asks for; null where it asks for none
 	 * @param questions questions that came in its counties while it was in force; null
 	 * where nothing tells it
 	 */
 	public record After(Advisory advisory, List<Message> messages, @Nullable Counts reach,
-			@Nullable SortedMap<String, Long> sent, WorkShares.@Nullable Share tasks, @Nullable Long questions) {
+			@Nullable SortedMap<String, Delivered> told, boolean making, WorkShares.@Nullable Share tasks,
+			@Nullable Long questions) {
 
 		public After {
 			messages = List.copyOf(messages);
+		}
+
+		/**
+		 * What became of all messages to people.
+		 * @return null where nothing tells it
+		 */
+		public @Nullable Delivered allTold() {
+			return (this.told != null) ? this.told.values().stream().reduce(Delivered.NONE, Delivered::with) : null;
 		}
 
 	}
@@ -91,18 +103,19 @@ public class AfterReport {
 	public After of(Chain chain, boolean withTasks) {
 		Advisory advisory = chain.at(this.clock.instant());
 		Optional<Counts> reach = this.past.reach(chain.messages().get(0).id());
-		return new After(advisory, chain.messages(), reach.orElse(null), sent(advisory),
+		return new After(advisory, chain.messages(), reach.orElse(null), told(advisory),
+				this.deliveries.orderedStream().anyMatch((one) -> one.making(advisory.id())),
 				(withTasks && !advisory.works().isEmpty()) ? tasks(advisory) : null, asked(chain, advisory));
 	}
 
-	private @Nullable SortedMap<String, Long> sent(Advisory advisory) {
+	private @Nullable SortedMap<String, Delivered> told(Advisory advisory) {
 		List<Deliveries> all = this.deliveries.orderedStream().toList();
 		if (all.isEmpty()) {
 			return null;
 		}
-		SortedMap<String, Long> sent = new TreeMap<>();
-		all.forEach((one) -> one.sent(advisory.id()).forEach((way, number) -> sent.merge(way, number, Long::sum)));
-		return sent;
+		SortedMap<String, Delivered> told = new TreeMap<>();
+		all.forEach((one) -> one.of(advisory.id()).forEach((way, number) -> told.merge(way, number, Delivered::with)));
+		return told;
 	}
 
 	private @Nullable Long asked(Chain chain, Advisory advisory) {

@@ -6,11 +6,17 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.leafward.advisories.Advisory;
+import org.leafward.advisories.AdvisoryState;
 import org.leafward.advisories.AdvisoryText;
+import org.leafward.advisories.MessagePreview;
+import org.leafward.advisories.MessagePreview.Shown;
 import org.leafward.advisories.core.chain.CapTime;
 import org.leafward.advisories.core.chain.ChainLink;
 import org.leafward.advisories.core.chain.Content;
@@ -19,6 +25,8 @@ import org.leafward.advisories.core.chain.MessageChain;
 import org.leafward.advisories.core.chain.MessageType;
 import org.leafward.advisories.shelf.Chain;
 import org.leafward.advisories.shelf.Chains;
+import org.leafward.language.Language;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Component;
 
 /** What a draft would look like to those who get it. */
@@ -33,9 +41,13 @@ public class Preview {
 
 	private final AdvisorySettings settings;
 
+	private final ObjectProvider<MessagePreview> messages;
+
 	private final Clock clock;
 
-	Preview(CapDocuments documents, Chains chains, AdvisorySettings settings, Clock clock) {
+	Preview(CapDocuments documents, Chains chains, AdvisorySettings settings, ObjectProvider<MessagePreview> messages,
+			Clock clock) {
+		this.messages = messages;
 		this.documents = documents;
 		this.chains = chains;
 		this.settings = settings;
@@ -45,15 +57,15 @@ public class Preview {
 	/**
 	 * What others would see.
 	 *
-	 * @param subject of the mail
-	 * @param mail text of the mail, as long as the reader has chosen nothing else
+	 * @param told the mail and what a browser shows, a language each; none where nobody
+	 * tells people
 	 * @param calendarTitle title of the calendar entry
 	 * @param calendarDays its days
 	 * @param english words of the page
 	 * @param spanish words of the page in Spanish; null for none
 	 * @param cap the document
 	 */
-	public record Seen(String subject, String mail, String calendarTitle, String calendarDays, AdvisoryText english,
+	public record Seen(List<Shown> told, String calendarTitle, String calendarDays, AdvisoryText english,
 			@Nullable AdvisoryText spanish, String cap) {
 	}
 
@@ -78,13 +90,21 @@ public class Preview {
 		Message message = new Message(0, none, (draft.advisory() != null) ? draft.advisory() : none,
 				before.links().size() + 1, link, content, reason.isEmpty() ? null : reason, null, null);
 		AdvisoryText words = content.english();
-		String mail = String.join("\n\n", words.headline(), words.what(), "Where: " + words.where(),
-				"When: " + words.when(), "What it can do: " + words.impacts(), "What to do: " + words.toDo());
 		String days = day(content.onset(), content.zone());
 		String end = day(content.expires().minusSeconds(1), content.zone());
-		return new Seen(((draft.type() == MessageType.UPDATE) ? "Changed: " : "") + words.headline(), mail,
-				words.headline(), days.equals(end) ? days : days + " – " + end, words, content.spanish(),
+		return new Seen(told(message, now), words.headline(), days.equals(end) ? days : days + " – " + end, words,
+				content.spanish(),
 				new String(this.documents.write(message, before.references(sent)), StandardCharsets.UTF_8));
+	}
+
+	/** Where there are no Spanish words both readers get the English ones. */
+	private List<Shown> told(Message message, Instant now) {
+		AdvisoryState state = (message.link().type() == MessageType.CANCEL) ? AdvisoryState.CANCELLED
+				: AdvisoryState.AHEAD;
+		Advisory advisory = message.asAdvisory(state, now);
+		return this.messages.stream()
+			.flatMap((one) -> Arrays.stream(Language.values()).map((language) -> one.of(advisory, language)))
+			.toList();
 	}
 
 	private static String day(Instant time, ZoneId zone) {

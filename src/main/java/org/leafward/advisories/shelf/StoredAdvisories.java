@@ -10,6 +10,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
@@ -111,22 +113,7 @@ class StoredAdvisories implements Advisories {
 
 	@Override
 	public List<Advisory> of(PersonId person, int days) {
-		if (days < 0 || days > MOST_DAYS) {
-			throw new BadInput("%d days are outside 0 to %d".formatted(days, MOST_DAYS), "days", "ask for fewer days");
-		}
-		Instant now = this.clock.instant();
-		List<Advisory> all = new ArrayList<>(current());
-		if (days > 0) {
-			Instant from = now.minus(Duration.ofDays(days));
-			this.table.newest(null, from.minus(Duration.ofDays(MOST_DAYS * 2L)), now.plusSeconds(1), 0, MOST_PAST)
-				.stream()
-				.map(Message::advisory)
-				.map(this.chains::find)
-				.flatMap(Optional::stream)
-				.map((chain) -> chain.at(now))
-				.filter((one) -> !one.state().current() && !ended(one).isBefore(from))
-				.forEach(all::add);
-		}
+		List<Advisory> all = withPast(null, days);
 		if (all.isEmpty()) {
 			return List.of();
 		}
@@ -140,17 +127,61 @@ class StoredAdvisories implements Advisories {
 			.toList();
 	}
 
+	@Override
+	public List<Advisory> ofCounty(String county, int days) {
+		return withPast(county, days).stream()
+			.filter((one) -> one.area().counties().contains(county))
+			.collect(Collectors.toMap(Advisory::id, (one) -> one, (one, same) -> one))
+			.values()
+			.stream()
+			.sorted(BY_ONSET.thenComparing((one) -> one.id().value()))
+			.toList();
+	}
+
+	/** Some may come twice. */
+	private List<Advisory> withPast(@Nullable String county, int days) {
+		if (days < 0 || days > MOST_DAYS) {
+			throw new BadInput("%d days are outside 0 to %d".formatted(days, MOST_DAYS), "days", "ask for fewer days");
+		}
+		Instant now = this.clock.instant();
+		List<Advisory> all = new ArrayList<>(current());
+		if (days > 0) {
+			Instant from = now.minus(Duration.ofDays(days));
+			this.table
+				.newest((county != null) ? Set.of(county) : null, from.minus(Duration.ofDays(MOST_DAYS * 2L)),
+						now.plusSeconds(1), 0, MOST_PAST)
+				.stream()
+				.map(Message::advisory)
+				.map(this.chains::find)
+				.flatMap(Optional::stream)
+				.map((chain) -> chain.at(now))
+				.filter((one) -> !one.state().current() && !ended(one).isBefore(from))
+				.forEach(all::add);
+		}
+		return all;
+	}
+
 	private static Instant ended(Advisory advisory) {
 		return (advisory.state() == AdvisoryState.CANCELLED) ? advisory.sent() : advisory.expires();
 	}
 
 	@Override
 	public List<PersonId> concerned(AdvisoryId id, @Nullable PersonId after, int size) {
+		return concerned(id, after, size, Chain::messages);
+	}
+
+	@Override
+	public List<PersonId> concernedNow(AdvisoryId id, @Nullable PersonId after, int size) {
+		return concerned(id, after, size, (chain) -> List.of(chain.latest()));
+	}
+
+	private List<PersonId> concerned(AdvisoryId id, @Nullable PersonId after, int size,
+			Function<Chain, List<Message>> which) {
 		if (size < 1 || size > MOST_SIZE) {
 			throw new BadInput("%d is outside 1 to %d".formatted(size, MOST_SIZE), "size", "ask for fewer at a time");
 		}
 		return this.chains.find(id.value())
-			.map((chain) -> this.concerned.people(chain.messages()
+			.map((chain) -> this.concerned.people(which.apply(chain)
 				.stream()
 				.map(Message::content)
 				.map((content) -> new Concerned.Aim(content.area(), content.plants()))

@@ -14,6 +14,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.leafward.advisories.AdvisoryId;
+import org.leafward.advisories.Deliveries.Delivered;
 import org.leafward.advisories.core.chain.Message;
 import org.leafward.advisories.desk.AfterReport;
 import org.leafward.advisories.desk.Desk;
@@ -74,7 +75,8 @@ class AfterPages {
 
 	/** A line of the log of a year. */
 	record LogLine(String href, String sent, String event, String headline, String counties, int messages, String state,
-			@Nullable Long people, @Nullable Long mails, @Nullable Long questions) {
+			@Nullable Long people, @Nullable Long mails, @Nullable Long waiting, @Nullable Long failed,
+			@Nullable Long questions) {
 	}
 
 	@GetMapping("/advisories/compose/season/{year}")
@@ -123,12 +125,13 @@ class AfterPages {
 
 	private LogLine line(Chain chain) {
 		AfterReport.After after = this.report.of(chain, false);
-		Long mails = (after.sent() != null) ? after.sent().values().stream().mapToLong(Long::longValue).sum() : null;
+		Delivered told = after.allTold();
 		return new LogLine("/advisories/compose/after/" + chain.advisory(),
 				DayAndTime.of(after.advisory().first(), after.advisory().zone()), after.advisory().event().english(),
 				after.advisory().english().headline(), counties(after), chain.messages().size(),
-				after.advisory().state().words(), (after.reach() != null) ? after.reach().people() : null, mails,
-				after.questions());
+				after.advisory().state().words(), (after.reach() != null) ? after.reach().people() : null,
+				(told != null) ? told.sent() : null, (told != null) ? told.waiting() : null,
+				(told != null) ? told.failed() : null, after.questions());
 	}
 
 	private String counties(AfterReport.After after) {
@@ -145,7 +148,8 @@ class AfterPages {
 		List<List<String>> rows = new ArrayList<>();
 		rows.add(List.of("advisory", "first_sent", "last_sent", "messages", "state", "condition", "event", "headline",
 				"counties", "severity", "urgency", "certainty", "onset", "expires", "people", "sites", "plantings",
-				"messages_sent", "tasks_done", "tasks_left_out", "tasks_open", "questions", "reasons"));
+				"messages_sent", "messages_waiting", "messages_failed", "tasks_done", "tasks_left_out", "tasks_open",
+				"questions", "reasons"));
 		chains(asked).forEach((chain) -> rows.add(row(chain)));
 		byte[] text = CsvText.write(rows.stream().map((row) -> row.stream().map(CsvText::safe).toList()).toList())
 			.getBytes(StandardCharsets.UTF_8);
@@ -161,14 +165,15 @@ class AfterPages {
 		var one = after.advisory();
 		var reach = after.reach();
 		var tasks = after.tasks();
-		Long sent = (after.sent() != null) ? after.sent().values().stream().mapToLong(Long::longValue).sum() : null;
+		Delivered told = after.allTold();
 		return List.of(one.id().toString(), one.first().toString(), one.sent().toString(),
 				Integer.toString(chain.messages().size()), one.state().words(), text(one.condition()),
 				one.event().english(), one.english().headline(), counties(after), one.facts().severity().cap(),
 				one.facts().urgency().cap(), one.facts().certainty().cap(), one.onset().toString(),
 				one.expires().toString(), (reach != null) ? Long.toString(reach.people()) : "",
 				(reach != null) ? Long.toString(reach.sites()) : "",
-				(reach != null) ? Long.toString(reach.plantings()) : "", text(sent),
+				(reach != null) ? Long.toString(reach.plantings()) : "", text((told != null) ? told.sent() : null),
+				text((told != null) ? told.waiting() : null), text((told != null) ? told.failed() : null),
 				(tasks != null) ? Long.toString(tasks.done()) : "",
 				(tasks != null) ? Long.toString(tasks.leftOut()) : "",
 				(tasks != null) ? Long.toString(tasks.open()) : "", text(after.questions()),

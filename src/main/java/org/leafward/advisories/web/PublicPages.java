@@ -117,12 +117,15 @@ class PublicPages {
 	}
 
 	/** Addresses by which others show the same. */
-	record Ways(String atom, String json, String embed, String snippet) {
+	record Ways(String atom, @Nullable String calendar, String json, String embed, String snippet) {
 	}
 
 	private Ways ways(String path) {
 		String embed = this.settings.absolute(path + "/embed").toString();
-		return new Ways(this.settings.absolute(path + "/feed.atom").toString(),
+		// A calendar holds one county; that of a garden has those that concern it.
+		String calendar = path.equals("/advisories") ? null
+				: this.settings.absolute(path + "/advisories.ics").toString();
+		return new Ways(this.settings.absolute(path + "/feed.atom").toString(), calendar,
 				this.settings.absolute(path + "/current.json").toString(), embed,
 				"<iframe src=\"%s\" title=\"Garden advisories\" width=\"100%%\" height=\"320\" loading=\"lazy\"></iframe>"
 					.formatted(embed));

@@ -112,6 +112,25 @@ public class CaseTable {
 	}
 
 	/**
+	 * How many cases the help desk was asked of.
+	 * @param counties names in lower case
+	 * @param from since when
+	 * @param to until when, exclusive
+	 * @return 0 or more
+	 */
+	public long asked(Collection<String> counties, Instant from, Instant to) {
+		return this.database.sql("""
+				select count(*) from lookalikes.plant_case
+				where lower(county) = any(:counties) and help_wanted_at >= :from and help_wanted_at < :to
+				""")
+			.param("counties", counties.toArray(String[]::new))
+			.param("from", from.atOffset(ZoneOffset.UTC))
+			.param("to", to.atOffset(ZoneOffset.UTC))
+			.query(Long.class)
+			.single();
+	}
+
+	/**
 	 * Cases of which the help desk was asked, the open ones first, the longest waiting
 	 * first.
 	 * @param counties of which counties, and

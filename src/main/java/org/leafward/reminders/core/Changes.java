@@ -45,7 +45,7 @@ public record Changes(List<Wanted> add, Map<UUID, Wanted> set, List<UUID> withdr
 	public static Changes between(List<Wanted> wanted, List<Known> known, Set<TaskId> planned, LocalDate today) {
 		Changes changes = new Changes(new ArrayList<>(), new LinkedHashMap<>(), new ArrayList<>(), new ArrayList<>());
 		Map<String, List<Known>> byLine = known.stream()
-			.filter((row) -> !(row.later() && row.task().filter(planned::contains).isPresent()))
+			.filter((row) -> !row.advisory() && !(row.later() && row.task().filter(planned::contains).isPresent()))
 			.collect(Collectors.groupingBy(Known::line));
 		for (Wanted one : wanted) {
 			List<Known> rows = byLine.remove(one.line());

@@ -28,6 +28,17 @@ public record Known(UUID id, @Nullable UUID about, String dedupKey, String bundl
 	/** Marks, in a line, what tells of a change. */
 	public static final String CHANGE = ":change:";
 
+	/** Marks, in a line, what tells of an advisory. */
+	public static final String ADVISORY = ":advisory:";
+
+	/**
+	 * Whether it tells of an advisory.
+	 * @return true for rows that no plan calls for
+	 */
+	public boolean advisory() {
+		return this.dedupKey.contains(ADVISORY);
+	}
+
 	/**
 	 * Whether a person asked to be told again.
 	 * @return true for rows that no plan calls for

@@ -26,6 +26,10 @@ public final class MessageWriter {
 		.thenComparing((item) -> item.task().text().title())
 		.thenComparing((item) -> item.task().id().value());
 
+	private static final Comparator<AdvisoryNotice> BY_ONSET = Comparator
+		.comparing((AdvisoryNotice one) -> one.advisory().onset())
+		.thenComparing((one) -> one.advisory().id().value());
+
 	private final ForPrograms programs;
 
 	/**
@@ -46,7 +50,7 @@ public final class MessageWriter {
 	 */
 	public MessageText write(Content content, Wording wording, Links links) {
 		Content ordered = ordered(content);
-		Draft draft = draft(ordered, new TaskWords(wording, links));
+		Draft draft = draft(ordered, wording, links);
 		Letter letter = new Letter(wording.language(), draft.title(), draft.body(), foot(ordered, wording, links));
 		return new MessageText(OneLine.cut(draft.subject(), LONGEST_SUBJECT), PlainLetter.of(letter),
 				HtmlLetter.of(letter), brief(draft), draft.link(), this.programs.write(ordered, wording, links));
@@ -54,7 +58,17 @@ public final class MessageWriter {
 
 	private static Content ordered(Content content) {
 		List<ReminderItem> items = content.items().stream().sorted(ORDER).toList();
-		return new Content(content.person(), content.channel(), content.series(), items, content.outlook());
+		return new Content(content.person(), content.channel(), content.series(), items, content.outlook(),
+				content.notices().stream().sorted(BY_ONSET).toList());
+	}
+
+	private static Draft draft(Content content, Wording wording, Links links) {
+		if (content.notices().isEmpty()) {
+			return draft(content, new TaskWords(wording, links));
+		}
+		AdvisoryDraft advisories = new AdvisoryDraft(content.notices(), wording, links);
+		boolean alone = content.items().isEmpty() && content.outlook() == null;
+		return alone ? advisories.draft() : advisories.before(draft(content, new TaskWords(wording, links)));
 	}
 
 	private static Draft draft(Content content, TaskWords words) {
@@ -63,7 +77,7 @@ public final class MessageWriter {
 			throw new IllegalArgumentException("a message about nothing");
 		}
 		return switch (content.series()) {
-			case MORNING, SINGLE -> new MorningDraft(content.items(), words).draft();
+			case MORNING, SINGLE, ADVISORY -> new MorningDraft(content.items(), words).draft();
 			case TONIGHT -> new NightDraft(content.items(), words).draft();
 			case OUTLOOK -> (outlook != null) ? new OutlookDraft(content.items(), outlook, words).draft()
 					: new MorningDraft(content.items(), words).draft();
@@ -85,13 +99,15 @@ public final class MessageWriter {
 	private static List<Sentence> foot(Content content, Wording wording, Links links) {
 		List<Sentence> foot = new ArrayList<>();
 		String sites = sites(content, wording);
-		foot.add(Sentence.of(sites.isEmpty() ? wording.say(Word.FOOT_PLANTS) : wording.say(Word.FOOT_SITES, sites)));
+		Word plants = (content.series() == Series.ADVISORY) ? Word.FOOT_ADVISORY : Word.FOOT_PLANTS;
+		foot.add(Sentence.of(sites.isEmpty() ? wording.say(plants) : wording.say(Word.FOOT_SITES, sites)));
 		foot.add(new Sentence(wording.say(Word.FOOT_WISHES), links.wishes()));
 		Word stop = switch (content.series()) {
 			case MORNING -> Word.FOOT_STOP_MORNING;
 			case OUTLOOK -> Word.FOOT_STOP_OUTLOOK;
 			case TONIGHT -> Word.FOOT_STOP_TONIGHT;
 			case SINGLE -> Word.FOOT_STOP_SINGLE;
+			case ADVISORY -> Word.FOOT_STOP_ADVISORY;
 		};
 		foot.add(new Sentence(wording.say(stop),
 				links.stop(content.person().id(), content.channel(), content.series())));

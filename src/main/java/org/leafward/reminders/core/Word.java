@@ -188,6 +188,53 @@ public enum Word {
 
 	FOOT_STOP_SINGLE(""),
 
+	FOOT_STOP_ADVISORY(""),
+
+	/** Why somebody gets an advisory. */
+	FOOT_ADVISORY(""),
+
+	/** Subject of an advisory that says something else now. */
+	SUBJECT_ADVISORY_CHANGED("headline"),
+
+	/** Subject of an advisory that was called off. */
+	SUBJECT_ADVISORY_OFF("headline"),
+
+	/** Subject of several advisories, named by the first. */
+	SUBJECT_ADVISORIES("n headline"),
+
+	/** Subject of something else that goes out with an advisory. */
+	SUBJECT_ADVISORY_TOO("subject headline"),
+
+	PART_ADVISORIES(""),
+
+	/** What an advisory says will come. */
+	LABEL_COMES(""),
+
+	/** In place of {@link #LABEL_COMES} for what was called off. */
+	LABEL_NOW(""),
+
+	/** What that does to plants. */
+	LABEL_IMPACTS(""),
+
+	LABEL_TO_DO(""),
+
+	/** Why an advisory changed. */
+	LABEL_NEWS(""),
+
+	/** Why an advisory was called off. */
+	LABEL_OFF(""),
+
+	/** First sentence about an advisory that was called off. */
+	ADVISORY_OFF(""),
+
+	/** What goes before any plant. */
+	ADVISORY_CAUTION(""),
+
+	/** Of an advisory that nobody translated. */
+	ADVISORY_ENGLISH(""),
+
+	LINK_ADVISORY(""),
+
 	/** Who sends it; the server's address stands beside it. */
 	FOOT_FROM("");
 

@@ -102,6 +102,16 @@ public final class Wording {
 	}
 
 	/**
+	 * Says words that somebody wrote in the reader's language.
+	 * @param words the words, also several lines
+	 * @return one line of at most {@value #LONGEST_TEXT} code points, in the units of the
+	 * reader where both are given
+	 */
+	public String own(String words) {
+		return OneLine.of((this.units == Units.BOTH) ? words : this.units.in(words), LONGEST_TEXT);
+	}
+
+	/**
 	 * Says what readers call a planting. Their own name for it stays; the species in
 	 * brackets behind it is said.
 	 * @param words as in {@code CareTask.plant}

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.ThreadLocalRandom;
 import org.leafward.accounts.People;
+import org.leafward.advisories.Advisories;
 import org.leafward.care.TaskCalendar;
 import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.core.Links;
@@ -37,11 +38,11 @@ class DispatchConfiguration {
 
 	@Bean
 	Dispatcher reminderDispatcher(ClaimTable claims, People people, TaskCalendar calendar, WishesTable wishes,
-			Materialiser materialiser, List<Channel> channels, Ledger ledger,
+			Advisories advisories, Materialiser materialiser, List<Channel> channels, Ledger ledger,
 			@Value("${leafward.reminders.send-threads:4}") int threads,
 			@Value("${leafward.reminders.claim:10m}") Duration claim, DispatchWatch watch, Clock clock) {
-		return new Dispatcher(claims, new Drafts(people, calendar, channels, wishes), materialiser, channels, ledger,
-				threads, claim, watch, clock);
+		return new Dispatcher(claims, new Drafts(people, calendar, channels, wishes, advisories), materialiser,
+				channels, ledger, threads, claim, watch, clock);
 	}
 
 }

@@ -1,5 +1,6 @@
 package org.leafward.reminders.dispatch;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -19,6 +20,9 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
+import org.leafward.advisories.Advisories;
+import org.leafward.advisories.Advisory;
+import org.leafward.advisories.AdvisoryId;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskId;
@@ -30,11 +34,14 @@ import org.leafward.reminders.Series;
 import org.leafward.reminders.Topic;
 import org.leafward.reminders.Wishes;
 import org.leafward.reminders.channel.Channel;
+import org.leafward.reminders.core.AdvisoryDue;
+import org.leafward.reminders.core.AdvisoryNotice;
 import org.leafward.reminders.core.Content;
 import org.leafward.reminders.core.DueTimes;
 import org.leafward.reminders.core.Outlook;
 import org.leafward.reminders.core.ReminderItem;
 import org.leafward.reminders.store.Claimed;
+import org.leafward.reminders.store.OfAdvisory;
 import org.leafward.reminders.store.WishesTable;
 
 /**
@@ -46,6 +53,8 @@ class Drafts {
 	/** Longer than any ramp: a step has at most 60 days and a ramp rarely over six. */
 	private static final int RAMP_REACH_DAYS = 365;
 
+	private static final Duration LOOK_AGAIN = Duration.ofSeconds(5);
+
 	private final People people;
 
 	private final TaskCalendar calendar;
@@ -54,7 +63,10 @@ class Drafts {
 
 	private final WishesTable wishes;
 
-	Drafts(People people, TaskCalendar calendar, List<Channel> channels, WishesTable wishes) {
+	private final Advisories advisories;
+
+	Drafts(People people, TaskCalendar calendar, List<Channel> channels, WishesTable wishes, Advisories advisories) {
+		this.advisories = advisories;
 		this.people = people;
 		this.calendar = calendar;
 		this.channels = channels.stream().collect(Collectors.toMap(Channel::code, (channel) -> channel));
@@ -92,6 +104,7 @@ class Drafts {
 		Map<PersonId, Wishes> wished = this.wishes.of(ids);
 		Map<TaskId, CareTask> tasks = this.calendar
 			.find(rows.stream().map(Claimed::task).filter(Objects::nonNull).distinct().toList());
+		Map<AdvisoryId, Advisory> told = advisories(rows);
 		Map<String, Map<PersonId, String>> addresses = addresses(rows, found);
 		Map<Together, List<Claimed>> groups = new LinkedHashMap<>();
 		rows.forEach((row) -> groups.computeIfAbsent(Together.of(row), (key) -> new ArrayList<>()).add(row));
@@ -102,9 +115,20 @@ class Drafts {
 				group.forEach((row) -> sorted.ended().put(row, ReminderState.WITHDRAWN));
 				return;
 			}
-			new Group(person, address, wished.getOrDefault(key.person(), Wishes.USUAL), now).sort(group, tasks, sorted);
+			new Group(person, address, wished.getOrDefault(key.person(), Wishes.USUAL), now, told).sort(group, tasks,
+					sorted);
 		});
 		return sorted;
+	}
+
+	private Map<AdvisoryId, Advisory> advisories(Collection<Claimed> rows) {
+		return rows.stream()
+			.map(Claimed::advisory)
+			.filter(Objects::nonNull)
+			.map(OfAdvisory::advisory)
+			.distinct()
+			.flatMap((id) -> this.advisories.find(id).stream())
+			.collect(Collectors.toMap(Advisory::id, (one) -> one));
 	}
 
 	/** Rows of one message. */
@@ -141,7 +165,12 @@ class Drafts {
 
 		private final Instant now;
 
-		Group(Person person, String address, Wishes wishes, Instant now) {
+		private final Map<AdvisoryId, Advisory> advisories;
+
+		private final List<AdvisoryNotice> notices = new ArrayList<>();
+
+		Group(Person person, String address, Wishes wishes, Instant now, Map<AdvisoryId, Advisory> advisories) {
+			this.advisories = advisories;
 			this.person = person;
 			this.address = address;
 			this.wishes = wishes;
@@ -153,6 +182,11 @@ class Drafts {
 			List<ReminderItem> items = new ArrayList<>();
 			Claimed outlook = null;
 			for (Claimed row : rows) {
+				OfAdvisory told = row.advisory();
+				if (told != null) {
+					advisory(row, told, good, sorted);
+					continue;
+				}
 				TaskId id = row.task();
 				CareTask task = (id != null) ? tasks.get(id) : null;
 				ReminderState end = end(row, task, sorted);
@@ -168,7 +202,7 @@ class Drafts {
 				}
 			}
 			Outlook ahead = (outlook != null) ? ahead(items) : null;
-			if (outlook != null && ahead != null && ahead.empty() && items.isEmpty()) {
+			if (outlook != null && ahead != null && ahead.empty() && items.isEmpty() && this.notices.isEmpty()) {
 				// Nobody wants to read that there is nothing to read.
 				sorted.ended().put(outlook, ReminderState.WITHDRAWN);
 				return;
@@ -178,6 +212,26 @@ class Drafts {
 			}
 			if (!good.isEmpty() && !wait(good, sorted)) {
 				sorted.good().add(draft(good, items, ahead));
+			}
+		}
+
+		/** A later message has rows of its own for whoever is to hear of it. */
+		private void advisory(Claimed row, OfAdvisory told, List<Claimed> good, Sorted sorted) {
+			Advisory advisory = this.advisories.get(told.advisory());
+			if (advisory == null || advisory.number() > told.number()
+					|| !AdvisoryDue.wanted(row.channel(), this.wishes)) {
+				sorted.ended().put(row, ReminderState.WITHDRAWN);
+			}
+			else if (!this.now.isBefore(row.expiresAt())) {
+				sorted.ended().put(row, ReminderState.EXPIRED);
+			}
+			else if (advisory.number() < told.number()) {
+				// This node looks now and then; the message was made by another.
+				sorted.postponed().put(row.id(), this.now.plus(LOOK_AGAIN));
+			}
+			else {
+				good.add(row);
+				this.notices.add(new AdvisoryNotice(row.id(), advisory, told.news()));
 			}
 		}
 
@@ -204,7 +258,8 @@ class Drafts {
 		/** Whether it is a time at which nothing goes out. */
 		private boolean wait(List<Claimed> rows, Sorted sorted) {
 			LocalDateTime local = LocalDateTime.ofInstant(this.now, zone());
-			boolean night = rows.stream().anyMatch((row) -> row.topic() == Topic.TONIGHT);
+			boolean night = rows.stream().anyMatch((row) -> row.topic() == Topic.TONIGHT)
+					|| this.notices.stream().anyMatch((one) -> AdvisoryDue.wakes(one.advisory(), this.now));
 			LocalDateTime after = (night && this.wishes.urgentAnyway()) ? local : this.wishes.quiet().after(local);
 			LocalDate until = this.wishes.pausedUntil();
 			if (until != null && this.wishes.pausedOn(after.toLocalDate())) {
@@ -227,10 +282,20 @@ class Drafts {
 
 		private Draft draft(List<Claimed> rows, List<ReminderItem> items, @Nullable Outlook ahead) {
 			Claimed first = rows.get(0);
-			Series series = (ahead != null) ? Series.OUTLOOK
-					: Series.of(first.bundle().substring(0, first.bundle().indexOf(':')));
-			Content content = new Content(this.person, first.channel(), series, items, ahead);
+			Content content = new Content(this.person, first.channel(), series(first, items, ahead), items, ahead,
+					List.copyOf(this.notices));
 			return new Draft(content, this.address, this.wishes, rows, first.message());
+		}
+
+		/**
+		 * A morning on which there is nothing but advisories is a message about those.
+		 */
+		private static Series series(Claimed first, List<ReminderItem> items, @Nullable Outlook ahead) {
+			if (ahead != null) {
+				return Series.OUTLOOK;
+			}
+			return items.isEmpty() ? Series.ADVISORY
+					: Series.of(first.bundle().substring(0, first.bundle().indexOf(':')));
 		}
 
 		private Outlook ahead(List<ReminderItem> items) {

@@ -22,6 +22,7 @@ import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.Series;
 import org.leafward.reminders.channel.Delivery;
 import org.leafward.reminders.channel.Delivery.Outcome;
+import org.leafward.reminders.core.AdvisoryNotice;
 import org.leafward.reminders.core.BackOff;
 import org.leafward.reminders.core.OneLine;
 import org.leafward.reminders.core.ReminderItem;
@@ -160,9 +161,17 @@ public class Ledger {
 				(earlier != null) ? earlier.uncertain() : 0);
 	}
 
-	/** What is about one task stands with the rest about it; a digest stands alone. */
+	/**
+	 * What is about one task or one advisory stands with the rest about it; a digest
+	 * stands alone.
+	 */
 	private @Nullable String thread(Draft draft) {
 		List<ReminderItem> items = draft.content().items();
+		List<AdvisoryNotice> notices = draft.content().notices();
+		if (draft.content().series() == Series.ADVISORY) {
+			return (notices.size() == 1)
+					? "<advisory-%s@%s>".formatted(notices.get(0).advisory().id(), this.sender.domain()) : null;
+		}
 		boolean one = items.size() == 1 && draft.content().series() == Series.SINGLE;
 		return one ? "<task-%s@%s>".formatted(items.get(0).task().id(), this.sender.domain()) : null;
 	}

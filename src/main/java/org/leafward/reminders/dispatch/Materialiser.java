@@ -20,8 +20,10 @@ import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskId;
 import org.leafward.care.TaskState;
 import org.leafward.measure.DayWindow;
+import org.leafward.reminders.ReminderState;
 import org.leafward.reminders.Wishes;
 import org.leafward.reminders.channel.Channel;
+import org.leafward.reminders.core.AdvisoryDue;
 import org.leafward.reminders.core.Changes;
 import org.leafward.reminders.core.DueTasks;
 import org.leafward.reminders.core.Known;
@@ -156,6 +158,12 @@ public class Materialiser {
 				}
 			});
 			Changes change = Changes.between(wanted, rows, planned(own), LocalDate.ofInstant(now, zone));
+			Wishes how = wished.getOrDefault(id, Wishes.USUAL);
+			// No plan calls for them; they go when nobody wants them any more.
+			rows.stream()
+				.filter((row) -> row.advisory() && row.state() == ReminderState.PENDING)
+				.filter((row) -> person == null || !AdvisoryDue.wanted(row.channel(), how))
+				.forEach((row) -> change.withdraw().add(row.id()));
 			if (!change.none()) {
 				changes.put(id, change);
 			}

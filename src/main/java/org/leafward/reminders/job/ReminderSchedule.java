@@ -102,6 +102,20 @@ class ReminderSchedule {
 			.build();
 	}
 
+	@Bean
+	JobDetail remindersAdvisoriesJob() {
+		return job("reminders-advisories", AdvisoriesJob.class);
+	}
+
+	@Bean
+	Trigger remindersAdvisoriesTrigger(JobDetail remindersAdvisoriesJob) {
+		return TriggerBuilder.newTrigger()
+			.withIdentity("reminders-advisories-every-10-s")
+			.forJob(remindersAdvisoriesJob)
+			.withSchedule(every(Duration.ofSeconds(10)).withMisfireHandlingInstructionNextWithRemainingCount())
+			.build();
+	}
+
 	private static SimpleScheduleBuilder every(Duration interval) {
 		return SimpleScheduleBuilder.simpleSchedule().withIntervalInMilliseconds(interval.toMillis()).repeatForever();
 	}

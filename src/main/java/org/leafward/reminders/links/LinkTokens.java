@@ -192,6 +192,7 @@ final class LinkTokens {
 			case OUTLOOK -> 2;
 			case TONIGHT -> 3;
 			case SINGLE -> 4;
+			case ADVISORY -> 5;
 		};
 	}
 
@@ -201,6 +202,7 @@ final class LinkTokens {
 			case 2 -> Series.OUTLOOK;
 			case 3 -> Series.TONIGHT;
 			case 4 -> Series.SINGLE;
+			case 5 -> Series.ADVISORY;
 			default -> null;
 		};
 	}

@@ -74,7 +74,7 @@ public class ClaimTable {
 				set attempts = t.attempts + 1, claimed_by = :token, claimed_until = :until
 				from due where t.id = due.id
 				returning t.id, t.person_id, t.channel, t.topic, t.task_id, t.first_day, t.dedup_key, t.bundle,
-					t.expires_at, t.attempts,
+					t.expires_at, t.attempts, t.advisory, t.advisory_number, t.advisory_news,
 					reminders.message_of(t.message_id, t.claimed_by, t.person_id, t.channel, t.bundle) as message_id
 				""")
 			.param("now", Rows.time(now))
@@ -241,7 +241,8 @@ public class ClaimTable {
 		return new Claimed(row.getObject("id", UUID.class), new PersonId(row.getObject("person_id", UUID.class)),
 				row.getString("channel"), Topic.of(row.getString("topic")), (task != null) ? new TaskId(task) : null,
 				Rows.day(row), row.getString("dedup_key").contains(Known.LATER), row.getString("bundle"),
-				Rows.time(row, "expires_at"), row.getInt("attempts"), row.getObject("message_id", UUID.class));
+				Rows.time(row, "expires_at"), row.getInt("attempts"), row.getObject("message_id", UUID.class),
+				OfAdvisory.of(row));
 	}
 
 }

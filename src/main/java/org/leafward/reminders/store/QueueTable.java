@@ -117,11 +117,23 @@ public class QueueTable {
 	 */
 	public int purge(Instant now, Duration keep) {
 		OffsetDateTime before = Rows.time(now.minus(keep));
+		// What became of advisories stays known, as numbers.
 		int reminders = this.database.sql("""
-				delete from reminders.reminder where id in (
-					select id from reminders.reminder
-					where state <> 'PENDING' and expires_at < ? limit ?)
-				""").params(before, BATCH).update();
+				with gone as (
+					delete from reminders.reminder where id in (
+						select id from reminders.reminder
+						where state <> 'PENDING' and expires_at < ? limit ?)
+					returning advisory, channel, state
+				), counted as (
+					insert into reminders.advisory_past as p (advisory, channel, sent, failed)
+					select advisory, channel, count(*) filter (where state in ('SENT', 'KEPT')),
+						count(*) filter (where state in ('FAILED', 'EXPIRED'))
+					from gone where advisory is not null group by advisory, channel
+					on conflict (advisory, channel) do update
+					set sent = p.sent + excluded.sent, failed = p.failed + excluded.failed
+				)
+				select count(*) from gone
+				""").params(before, BATCH).query(Integer.class).single();
 		int messages = this.database.sql("""
 				delete from reminders.message where id in (
 					select m.id from reminders.message m where m.created_at < ? and m.state <> 'WAITING'

@@ -82,11 +82,18 @@ class LeavePages {
 		model.addAttribute("there", how.isPresent());
 		model.addAttribute("left", this.leaving.left(link));
 		model.addAttribute("series", words.say(words(link.series())));
-		model.addAttribute("caution", (link.series() == Series.TONIGHT)
-				? words.say("Without them nobody warns you of a night that can kill what isn't covered.") : null);
+		model.addAttribute("caution", caution(link.series()).map(words::say).orElse(null));
 		model.addAttribute("channel", words.say(channel(link.channel())));
 		model.addAttribute("said", words.say(said));
 		return "reminders/leave";
+	}
+
+	private static Optional<String> caution(Series series) {
+		return Optional.ofNullable(switch (series) {
+			case TONIGHT -> "Without them nobody warns you of a night that can kill what isn't covered.";
+			case ADVISORY -> "Without them you hear of a freeze or a hot wind in your county only where you look.";
+			default -> null;
+		});
 	}
 
 	private String channel(String code) {
@@ -103,6 +110,7 @@ class LeavePages {
 			case OUTLOOK -> "The weekly outlook";
 			case TONIGHT -> "Warnings of a night that needs covers";
 			case SINGLE -> "Messages about one thing each";
+			case ADVISORY -> "Advisories for where you garden";
 		};
 	}
 

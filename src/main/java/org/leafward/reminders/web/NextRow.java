@@ -36,7 +36,7 @@ record NextRow(Instant at, String when, String by, List<Line> lines) {
 
 		static Line of(Coming.Upcoming one) {
 			if (one.task() == null) {
-				return new Line(Topic.OUTLOOK.words(), "", null);
+				return new Line(Topic.of(one.topic()).words(), "", null);
 			}
 			String change = one.topic().equals(Topic.CHANGE.code()) ? "Moved or fallen away: " : "";
 			return new Line(change + one.title(), one.plant() + ", " + one.site(), "/tasks/" + one.task());

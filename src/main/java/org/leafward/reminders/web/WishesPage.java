@@ -215,6 +215,11 @@ class WishesPage {
 	private static String words(Topic topic, Manner manner) {
 		return switch (topic) {
 			case TONIGHT -> (manner == Manner.SINGLE) ? "at once" : manner.words();
+			case ADVISORY -> switch (manner) {
+				case MORNING -> "in the morning, at once what can't wait";
+				case SINGLE -> "each at once";
+				default -> manner.words();
+			};
 			case OUTLOOK -> (manner == Manner.WEEKLY) ? "once a week" : manner.words();
 			default -> manner.words();
 		};
@@ -236,6 +241,7 @@ class WishesPage {
 			case OUTLOOK -> "the weekly outlook";
 			case TONIGHT -> "warnings of a frosty night";
 			case SINGLE -> "messages about one thing each";
+			case ADVISORY -> "advisories";
 		};
 	}
 

@@ -4,10 +4,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.leafward.advisories.Advisory;
+import org.leafward.advisories.AdvisoryText;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskState;
+import org.leafward.language.Language;
 import org.leafward.reminders.MessageText;
 import org.leafward.reminders.Topic;
+import org.leafward.reminders.core.AdvisoryNotice;
 import org.leafward.reminders.core.Content;
 import org.leafward.reminders.core.ForPrograms;
 import org.leafward.reminders.core.Links;
@@ -58,6 +62,9 @@ final class ContentJson implements ForPrograms {
 			ObjectNode root = JSON.createObjectNode();
 			root.put("series", content.series().code());
 			root.put("language", this.wording.language());
+			if (!content.notices().isEmpty()) {
+				fill(root.putArray("advisories"), content.notices(), this::notice);
+			}
 			fill(root.putArray("items"), content.items(), this::item);
 			Outlook outlook = content.outlook();
 			if (outlook != null) {
@@ -86,6 +93,37 @@ final class ContentJson implements ForPrograms {
 				}
 				this.room -= length;
 				list.add(node);
+			}
+		}
+
+		private ObjectNode notice(AdvisoryNotice notice) {
+			Advisory advisory = notice.advisory();
+			AdvisoryText text = advisory.text(Language.of("language", this.wording.language()));
+			ObjectNode node = JSON.createObjectNode();
+			node.put("advisory", advisory.id().toString());
+			node.put("message", advisory.number());
+			node.put("news", notice.news().name().toLowerCase(Locale.ROOT));
+			own(node, "headline", text.headline());
+			own(node, "what", text.what());
+			own(node, "where", text.where());
+			own(node, "when", text.when());
+			own(node, "impacts", text.impacts());
+			own(node, "toDo", text.toDo());
+			own(node, "reason", advisory.reason());
+			ArrayNode counties = node.putArray("counties");
+			advisory.area().counties().stream().sorted().forEach(counties::add);
+			node.put("severity", advisory.facts().severity().cap());
+			node.put("urgency", advisory.facts().urgency().cap());
+			node.put("certainty", advisory.facts().certainty().cap());
+			node.put("onset", advisory.onset().toString());
+			node.put("expires", advisory.expires().toString());
+			node.put("link", this.links.home() + advisory.path());
+			return node;
+		}
+
+		private void own(ObjectNode node, String name, @Nullable String words) {
+			if (words != null && !words.isBlank()) {
+				node.put(name, OneLine.of(this.wording.own(words), LONGEST));
 			}
 		}
 

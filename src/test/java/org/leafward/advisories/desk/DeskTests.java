@@ -27,6 +27,8 @@ import org.leafward.advisories.Advisories;
 import org.leafward.advisories.Advisory;
 import org.leafward.advisories.AdvisoryId;
 import org.leafward.advisories.AdvisoryState;
+import org.leafward.advisories.Deliveries;
+import org.leafward.advisories.Deliveries.Delivered;
 import org.leafward.advisories.Proposals;
 import org.leafward.advisories.cap.CapSchema;
 import org.leafward.advisories.core.chain.Message;
@@ -40,6 +42,10 @@ import org.leafward.pages.Viewers;
 import org.leafward.regions.Regions;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
+import org.leafward.reminders.Outbox;
+import org.leafward.reminders.Series;
+import org.leafward.reminders.dispatch.AdvisoryTelling;
+import org.leafward.reminders.dispatch.Dispatcher;
 import org.leafward.support.TestDatabase;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -129,6 +135,21 @@ class DeskTests {
 	@Autowired
 	private Environment environment;
 
+	@Autowired
+	private Deliveries delivered;
+
+	@Autowired
+	private AdvisoryTelling telling;
+
+	@Autowired
+	private Dispatcher dispatcher;
+
+	@Autowired
+	private Outbox outbox;
+
+	@Autowired
+	private Preview preview;
+
 	@BeforeEach
 	void isOdile() {
 		become("odile.marsh@example.org");
@@ -214,6 +235,48 @@ class DeskTests {
 			.doesNotContain(id("bram.ostrand@example.org"), id("odile.marsh@example.org"), PersonId.SERVER);
 		assertThat(this.sent.reach(message.id()).orElseThrow().people())
 			.isEqualTo(this.advisories.concerned(advisory.id(), null, 100).size());
+	}
+
+	/** From the form to the outbox, and back to the desk. */
+	@Test
+	void whoIsConcernedIsToldAndTheDeskSeesIt() {
+		Message message = send(MERROW);
+		AdvisoryId id = new AdvisoryId(message.advisory());
+		await().atMost(Duration.ofSeconds(20)).until(() -> {
+			this.telling.run();
+			return !this.delivered.of(id).isEmpty() && !this.delivered.making(id);
+		});
+		// It can wait for the morning, so none has left.
+		assertThat(this.delivered.of(id)).containsEntry("E-mail", new Delivered(0, 1, 0));
+		AfterReport.After seen = this.after.of(this.desk.sent(id));
+		assertThat(seen.told()).isEqualTo(this.delivered.of(id));
+		assertThat(seen.making()).isFalse();
+		assertThat(seen.questions()).isNotNull();
+		// The demo's specialist wants each at once: the one in force that concerns her is
+		// in the
+		// outbox.
+		await().atMost(Duration.ofSeconds(40)).untilAsserted(() -> {
+			this.telling.run();
+			this.dispatcher.run();
+			assertThat(this.outbox.ofPerson(id("odile.marsh@example.org"), 0, 50).mails())
+				.anyMatch((mail) -> mail.series() == Series.ADVISORY && mail.text().contains("/advisories/"));
+		});
+	}
+
+	@Test
+	void theMailIsShownAsItWillBeSent() {
+		Draft draft = this.desk.begin(null);
+		Draft saved = this.desk.save(draft.id(), draft.version(), fields(MERROW));
+		Preview.Seen seen = this.preview.of(saved, this.desk.content(saved));
+		assertThat(seen.told()).hasSize(2);
+		assertThat(seen.told().get(0).subject()).isEqualTo("Cold wind tomorrow: screen rhododendrons");
+		assertThat(seen.told().get(0).text().replaceAll("\\s+", " ")).contains("Gusts of 30 mph (13 m/s)",
+				"Where: The ridge.", "Put screens up on the windy side.", "/u/…");
+		assertThat(seen.told().get(1).text().replaceAll("\\s+", " ")).contains("Dónde: The ridge.",
+				"El especialista escribió este aviso solo en inglés.");
+		assertThat(seen.told().get(0).push())
+			.startsWith("Cold wind tomorrow: screen rhododendrons – From tomorrow on.");
+		this.desk.drop(saved.id(), saved.version());
 	}
 
 	@Test

@@ -1,5 +1,7 @@
 package org.leafward.advisories.web;
 
+import biweekly.Biweekly;
+import biweekly.ICalendar;
 import com.rometools.rome.feed.atom.Entry;
 import com.rometools.rome.feed.atom.Feed;
 import com.rometools.rome.io.WireFeedInput;
@@ -27,6 +29,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.leafward.advisories.cap.CapSchema;
+import org.leafward.feeds.ical.IcsLinter;
 import org.leafward.support.TestDatabase;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
@@ -103,6 +106,7 @@ class AdvisoryPagesTests {
 	/** RFC 9110, section 13.1.2: who has it already gets no body. */
 	@ParameterizedTest
 	@ValueSource(strings = { "/advisories", SABLE, SABLE + "/feed.atom", SABLE + "/current.json", SABLE + "/embed",
+			SABLE + "/advisories.ics", SABLE + "/es/advisories.ics", "/advisories/us-ia-alder-county/advisories.ics",
 			"/season-dates/counties/us-ia-sable-county" })
 	void whatDidntChangeIsNotSentAgain(String path) throws Exception {
 		HttpResponse<byte[]> first = get(path);
@@ -112,6 +116,29 @@ class AdvisoryPagesTests {
 		HttpResponse<byte[]> second = get(path, "If-None-Match", header(first, "ETag"));
 		assertThat(second.statusCode()).isEqualTo(304);
 		assertThat(second.body()).isEmpty();
+	}
+
+	/** RFC 5545 by biweekly and octet by octet; RFC 9110, section 13.1.3, by its date. */
+	@Test
+	void aCountyHasACalendarOfItsAdvisories() throws Exception {
+		HttpResponse<byte[]> response = get(SABLE + "/advisories.ics");
+		assertThat(header(response, "Content-Type")).startsWith("text/calendar");
+		assertThat(IcsLinter.problems(response.body())).isEmpty();
+		ICalendar calendar = Biweekly.parse(text(response)).first();
+		assertThat(calendar.getEvents()).hasSizeGreaterThanOrEqualTo(2)
+			.allMatch((one) -> one.getSummary().getValue().startsWith("Advisory"))
+			.allMatch((one) -> one.getUrl().getValue().contains("/advisories/"));
+		assertThat(get(SABLE + "/advisories.ics").body()).as("the same for everybody").isEqualTo(response.body());
+		assertThat(get(SABLE + "/advisories.ics", "If-Modified-Since", header(response, "Last-Modified")).statusCode())
+			.isEqualTo(304);
+		byte[] spanish = get(SABLE + "/es/advisories.ics").body();
+		assertThat(IcsLinter.problems(spanish)).isEmpty();
+		assertThat(Biweekly.parse(new String(spanish, StandardCharsets.UTF_8)).first().getEvents())
+			.hasSameSizeAs(calendar.getEvents())
+			.allMatch((one) -> one.getSummary().getValue().startsWith("Aviso"));
+		byte[] none = get("/advisories/us-ia-alder-county/advisories.ics").body();
+		assertThat(IcsLinter.problems(none)).isEmpty();
+		assertThat(Biweekly.parse(new String(none, StandardCharsets.UTF_8)).first().getEvents()).hasSize(1);
 	}
 
 	@Test
@@ -237,7 +264,8 @@ class AdvisoryPagesTests {
 
 	@ParameterizedTest
 	@ValueSource(strings = { "/advisories/us-ia-nowhere", "/advisories/us-ia-nowhere/feed.atom",
-			"/advisories/us-ia-nowhere/embed", "/season-dates/noon", "/season-dates/counties/us-ia-nowhere" })
+			"/advisories/us-ia-nowhere/embed", "/advisories/us-ia-nowhere/advisories.ics",
+			"/season-dates/noon", "/season-dates/counties/us-ia-nowhere" })
 	void whatIsntThereIsSaidToBeMissing(String path) throws Exception {
 		assertThat(get(path).statusCode()).isEqualTo(404);
 		assertThat(get("/advisories/" + UUID.randomUUID()).statusCode()).isEqualTo(404);

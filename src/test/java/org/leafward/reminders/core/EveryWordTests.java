@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskText;
+import org.leafward.language.Language;
 import org.leafward.language.Phrasebooks;
 import org.leafward.language.Units;
 import org.leafward.reminders.MessageText;
@@ -106,11 +107,15 @@ class EveryWordTests {
 		Wording wording = new Wording(Phrasebooks.english(), Units.BOTH, namesOfWords(), "");
 		MessageWriter writer = new MessageWriter((content, speech, links) -> "{}");
 		Set<String> shown = new TreeSet<>();
+		// What is said to those only who read another language than the words are in.
+		Wording spanish = new Wording(SampleMessages.BOOKS.of(Language.SPANISH), Units.BOTH, namesOfWords(), "");
 		for (Content content : contents()) {
-			MessageText message = writer.write(content, wording, new FakeLinks());
-			SHOWN.matcher(message.subject() + message.text().replace('\n', ' '))
-				.results()
-				.forEach((found) -> shown.add(found.group(1)));
+			for (Wording one : List.of(wording, spanish)) {
+				MessageText message = writer.write(content, one, new FakeLinks());
+				SHOWN.matcher(message.subject() + message.text().replace('\n', ' '))
+					.results()
+					.forEach((found) -> shown.add(found.group(1)));
+			}
 		}
 		assertThat(known()).filteredOn((key) -> !shown.contains(key)).isEmpty();
 		assertThat(shown).filteredOn((key) -> !known().contains(key)).isEmpty();

@@ -8,6 +8,7 @@ import org.leafward.reminders.Garden;
 import org.leafward.reminders.channel.Channel;
 import org.leafward.reminders.core.SenderAddress;
 import org.leafward.reminders.core.Writing;
+import org.leafward.reminders.store.AdvisoryTable;
 import org.leafward.reminders.store.ClaimTable;
 import org.leafward.reminders.store.MessageTable;
 import org.leafward.reminders.store.ReminderTable;
@@ -18,7 +19,7 @@ import org.springframework.jdbc.support.JdbcTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /** One server of several against one database; a new one is a restart. */
-record Node(Materialiser materialiser, Dispatcher dispatcher) {
+record Node(Materialiser materialiser, Dispatcher dispatcher, AdvisoryTelling telling) {
 
 	static final Duration CLAIM = Duration.ofMinutes(10);
 
@@ -37,9 +38,11 @@ record Node(Materialiser materialiser, Dispatcher dispatcher) {
 		Writing writing = WordsFixture::write;
 		Ledger ledger = new Ledger(claims, mails, transactions, writing,
 				SenderAddress.of("Leafward <reminders@example.org>"), () -> 0.5, clock);
-		Drafts drafts = new Drafts(garden.people(), garden.calendar(), channels, wishes);
+		Drafts drafts = new Drafts(garden.people(), garden.calendar(), channels, wishes, garden.advisories);
 		return new Node(materialiser,
-				new Dispatcher(claims, drafts, materialiser, channels, ledger, 2, CLAIM, DispatchWatch.NONE, clock));
+				new Dispatcher(claims, drafts, materialiser, channels, ledger, 2, CLAIM, DispatchWatch.NONE, clock),
+				new AdvisoryTelling(garden.advisories, garden.people(), channels, wishes, new ReminderTable(database),
+						new AdvisoryTable(database), mails, transactions, clock));
 	}
 
 }

@@ -160,12 +160,13 @@ class WishesPageTests {
 	@Test
 	void aNewcomerSeesWhatIsUsualAndThreeThingsToChoose() throws Exception {
 		Document page = page();
-		assertThat(page.select("p.lead").text()).contains("one mail a day at most", "one more before a night");
+		assertThat(page.select("p.lead").text()).contains("one mail a day at most", "Before a frost there is one more");
 		assertThat(page.select(".problem, .caution, .note")).isEmpty();
 		Element form = page.selectFirst("form[action=/reminders]");
 		assertThat(form.select("> .pair input").eachAttr("name")).containsExactly("morning", "pausedUntil");
 		assertThat(form.select("> fieldset select").eachAttr("name")).containsExactly("mail-to-do", "mail-hold-off",
-				"mail-ramp", "mail-look-for", "mail-tonight", "mail-change", "mail-outlook");
+				"mail-ramp", "mail-look-for", "mail-tonight", "mail-change", "mail-advisory",
+				"mail-outlook");
 		// All the rest is folded away.
 		assertThat(form.select("details[open]")).isEmpty();
 		assertThat(form.select("details input[name=quietFrom], details select[name=language]")).hasSize(2);

@@ -1,5 +1,6 @@
 package org.leafward.reminders.words;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -10,12 +11,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.Person;
+import org.leafward.advisories.Advisory;
+import org.leafward.advisories.AdvisoryState;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskId;
 import org.leafward.care.TaskKind;
@@ -27,10 +31,13 @@ import org.leafward.knowledge.KnowledgeFiles;
 import org.leafward.knowledge.KnowledgeReader;
 import org.leafward.language.Phrasebooks;
 import org.leafward.measure.DayWindow;
+import org.leafward.reminders.AdvisoriesInMemory;
 import org.leafward.reminders.Series;
 import org.leafward.reminders.TaskFixture;
 import org.leafward.reminders.Topic;
 import org.leafward.reminders.Wishes;
+import org.leafward.reminders.core.AdvisoryNotice;
+import org.leafward.reminders.core.AdvisoryNotice.News;
 import org.leafward.reminders.core.Content;
 import org.leafward.reminders.core.Outlook;
 import org.leafward.reminders.core.ReminderItem;
@@ -77,7 +84,39 @@ public final class SampleMessages {
 		all.put("outlook-of-one", content(Series.OUTLOOK, List.of(), outlook(List.of("houseplants"), Set.of())));
 		all.put("outlook-of-nothing", content(Series.OUTLOOK, List.of(),
 				new Outlook(LocalDate.parse("2026-12-28"), List.of(), List.of(), List.of(), List.of(), List.of())));
+		all.put("morning-and-an-advisory", new Content(ADA, Wishes.MAIL, Series.MORNING, now, null, List.of(wind())));
+		all.put("advisory", advisories(wind()));
+		all.put("advisory-changed", advisories(changedWind()));
+		all.put("advisory-off", advisories(calledOff()));
+		all.put("advisory-in-english-only", advisories(
+				new AdvisoryNotice(wind().reminder(), AdvisoriesInMemory.inEnglishOnly(wind().advisory()), News.NEW)));
+		all.put("advisories", advisories(calledOff(), changedWind()));
 		return all;
+	}
+
+	private static Content advisories(AdvisoryNotice... notices) {
+		return new Content(ADA, Wishes.MAIL, Series.ADVISORY, List.of(), null, List.of(notices));
+	}
+
+	private static AdvisoryNotice wind() {
+		Instant sent = Instant.parse("2026-07-15T15:00:00Z");
+		return new AdvisoryNotice(TaskFixture.id("reminder of wind"),
+				AdvisoriesInMemory.moderate(new UUID(7, 7), sent, sent.plusSeconds(86_400), sent.plusSeconds(300_000)),
+				News.NEW);
+	}
+
+	private static AdvisoryNotice changedWind() {
+		Advisory changed = AdvisoriesInMemory.next(wind().advisory(), AdvisoryState.IN_FORCE,
+				Instant.parse("2026-07-16T15:00:00Z"), "It lasts a day longer.");
+		return new AdvisoryNotice(TaskFixture.id("reminder of changed wind"), changed, News.CHANGED);
+	}
+
+	private static AdvisoryNotice calledOff() {
+		Advisory off = AdvisoriesInMemory.next(
+				AdvisoriesInMemory.moderate(new UUID(8, 8), Instant.parse("2026-07-15T15:00:00Z"),
+						Instant.parse("2026-07-16T15:00:00Z"), Instant.parse("2026-07-18T15:00:00Z")),
+				AdvisoryState.CANCELLED, Instant.parse("2026-07-15T18:00:00Z"), "The wind turned north.");
+		return new AdvisoryNotice(TaskFixture.id("reminder of no wind"), off, News.OFF);
 	}
 
 	public static Content content(Series series, List<ReminderItem> items, @Nullable Outlook outlook) {

@@ -14,6 +14,7 @@ import org.leafward.language.Language;
 import org.leafward.language.Speech;
 import org.leafward.language.Units;
 import org.leafward.reminders.MessageText;
+import org.leafward.reminders.core.AdvisoryNotice;
 import org.leafward.reminders.core.Content;
 import org.leafward.reminders.core.Outlook;
 import org.leafward.reminders.core.ReminderItem;
@@ -51,10 +52,24 @@ class SpokenMessagesTests {
 				: Stream
 					.of(outlook.thisWeek(), outlook.nextWeek(), outlook.open(), outlook.holdOffs(), outlook.changed())
 					.flatMap((list) -> list.stream());
-		return Stream.concat(content.items().stream().map(ReminderItem::task), ahead)
-			.flatMap((task) -> Stream.of(task.siteName(), task.plant().replaceFirst(" \\([^()]*\\)$", "")))
+		return Stream.concat(specialists(content), Stream.concat(content.items().stream().map(ReminderItem::task), ahead)
+			.flatMap((task) -> Stream.of(task.siteName(), task.plant().replaceFirst(" \\([^()]*\\)$", ""))))
 			.collect(Collectors.toCollection(() -> new TreeSet<>((one, other) -> (one.length() != other.length())
 					? other.length() - one.length() : one.compareTo(other))));
+	}
+
+	/** What they wrote is said as they wrote it, in the units of the reader. */
+	private static Stream<String> specialists(Content content) {
+		return content.notices()
+			.stream()
+			.map(AdvisoryNotice::advisory)
+			.flatMap((one) -> Stream
+				.of(one.text(Language.ENGLISH), one.text(Language.SPANISH))
+				.flatMap((text) -> Stream.of(text.headline(), text.what(), text.where(), text.when(), text.impacts(),
+						text.toDo(), one.event().english(), one.event().spanish(),
+						(one.reason() != null) ? one.reason() : text.headline())))
+			.flatMap((text) -> Stream.concat(text.lines(), Stream.of(text.replace('\n', ' '))))
+			.flatMap((line) -> Stream.of(Units.values()).map((units) -> units.in(line)));
 	}
 
 	@Test

@@ -33,7 +33,7 @@ public record Message(long seq, UUID id, UUID advisory, int number, ChainLink li
 		return new Advisory(new AdvisoryId(this.advisory), this.id, this.number, state, this.content.condition(),
 				this.content.event(), this.content.facts(), this.content.area(), this.content.plants(),
 				this.content.works(), first, this.link.sentAt(), this.content.onset(), this.content.expires(),
-				this.content.zone(), this.content.english(), this.content.spanish());
+				this.content.zone(), this.content.english(), this.content.spanish(), this.reason);
 	}
 
 }

@@ -135,6 +135,7 @@ final class MimeForm {
 			case OUTLOOK -> "Care outlook";
 			case TONIGHT -> "Frost tonight";
 			case SINGLE -> "Care reminders";
+			case ADVISORY -> "Garden advisories";
 		};
 	}
 

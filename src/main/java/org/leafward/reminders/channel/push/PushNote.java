@@ -54,7 +54,7 @@ record PushNote(String title, String body, String link, String tag, boolean urge
 	static PushNote of(Message message) {
 		boolean tonight = message.series() == Series.TONIGHT;
 		return new PushNote(message.subject(), message.words().brief(), message.words().link(), tag(message.id()),
-				tonight, message.createdAt().plus(tonight ? NIGHT : DAY));
+				tonight || message.series() == Series.ADVISORY, message.createdAt().plus(tonight ? NIGHT : DAY));
 	}
 
 	private static String tag(UUID id) {
