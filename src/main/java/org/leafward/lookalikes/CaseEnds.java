@@ -11,10 +11,8 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.care.AddedTask;
 import org.leafward.care.AddedTasks;
 import org.leafward.care.CareTask;
-import org.leafward.care.RulePacks;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskState;
-import org.leafward.care.core.rule.Rule;
 import org.leafward.climate.LocalClimate;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.MarkerKind;
@@ -56,8 +54,6 @@ public class CaseEnds {
 
 	private final TaskCalendar calendar;
 
-	private final RulePacks packs;
-
 	private final Register register;
 
 	private final LocalClimate climate;
@@ -66,13 +62,12 @@ public class CaseEnds {
 
 	private final ApplicationEventPublisher events;
 
-	CaseEnds(Cases cases, LookalikeKeys keys, AddedTasks tasks, TaskCalendar calendar, RulePacks packs,
+	CaseEnds(Cases cases, LookalikeKeys keys, AddedTasks tasks, TaskCalendar calendar,
 			Register register, LocalClimate climate, ClosedCases closed, ApplicationEventPublisher events) {
 		this.cases = cases;
 		this.keys = keys;
 		this.tasks = tasks;
 		this.calendar = calendar;
-		this.packs = packs;
 		this.register = register;
 		this.climate = climate;
 		this.closed = closed;
@@ -120,8 +115,7 @@ public class CaseEnds {
 				}
 			}
 		}
-		return new FollowUp.Facts(today, one.seen(), site.point().hemisphere(), freezes, asked,
-				(rule) -> this.packs.find(rule).map(Rule::work).orElse(null));
+		return new FollowUp.Facts(today, one.seen(), site.point().hemisphere(), freezes, asked);
 	}
 
 	private Span.@Nullable Freezes freezes(Site site, int season) {

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
 import org.leafward.accounts.PersonId;
+import org.leafward.care.core.rule.Work;
 import org.leafward.lookalikes.CaseId;
 import org.leafward.lookalikes.CasePhoto;
 import org.leafward.lookalikes.CaseState;
@@ -118,7 +119,7 @@ final class CaseSamples {
 	}
 
 	private static Map<String, Object> theCase() {
-		Remedy remedy = new Remedy("water", "Water deeply", "Soak the roots.", false,
+		Remedy remedy = new Remedy("water", "Water deeply", Work.WATER, "Soak the roots.", false,
 				new Span(Span.Anchor.FINDING, 0, 14), null, "Mind the hose.");
 		Sample sample = new Sample("Ten leaves.", "From August on.", List.of(), "Dry, in paper.");
 		Map<String, Object> model = model("section", "cases", "case", plantCase(), "seen", new Seen(true, true, true),

@@ -43,8 +43,8 @@ record KeyDraft(String title, @Nullable ScaleDraft scale, @Nullable List<Questio
 	}
 
 	/** A remedy as written. */
-	record RemedyDraft(String id, String title, String text, @Nullable Boolean holdOff, SpanDraft span,
-			@Nullable String rule, @Nullable String caution) {
+	record RemedyDraft(String id, String title, String work, String text, @Nullable Boolean holdOff,
+			SpanDraft span, @Nullable String rule, @Nullable String caution) {
 	}
 
 	/** A span as written. */
