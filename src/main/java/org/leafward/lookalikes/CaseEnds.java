@@ -18,6 +18,7 @@ import org.leafward.climate.MarkerKey;
 import org.leafward.climate.MarkerKind;
 import org.leafward.climate.SeasonMarker;
 import org.leafward.climate.TemperatureThreshold;
+import org.leafward.lookalikes.core.Answers;
 import org.leafward.lookalikes.core.Cause;
 import org.leafward.lookalikes.core.FollowUp;
 import org.leafward.lookalikes.core.Span;
@@ -170,11 +171,14 @@ public class CaseEnds {
 	 * @param day when
 	 * @return the case as it is now
 	 * @throws NotThere when there is no such case
-	 * @throws BadInput when the day is to come, or before it was seen
+	 * @throws BadInput when the day is to come, or before it was seen, or the case is closed
 	 */
 	@Transactional
 	public PlantCase sampled(CaseId id, LocalDate day) {
 		return this.cases.change(id, (edit) -> {
+			if (edit.before().closed()) {
+				throw new BadInput("the case is closed", "case", "open it again first");
+			}
 			checkDay(edit.before(), day);
 			edit.sampledOn = day;
 			edit.state = CaseState.WAITING;
@@ -231,7 +235,7 @@ public class CaseEnds {
 	}
 
 	/**
-	 * Opens a closed case again, with its answers.
+	 * Opens a closed case again, with its answers; one that is open stays as it is.
 	 * @param id the case
 	 * @return the case as it is now
 	 * @throws NotThere when there is no such case
@@ -239,22 +243,28 @@ public class CaseEnds {
 	@Transactional
 	public PlantCase reopen(CaseId id) {
 		return this.cases.change(id, (edit) -> {
-			edit.state = CaseState.OPEN;
-			edit.closedOn = null;
+			if (edit.before().closed()) {
+				edit.state = CaseState.OPEN;
+				edit.closedOn = null;
+			}
 		});
 	}
 
 	/**
-	 * Opens a new case of the same plant, a season on; the former stays as it is.
+	 * Opens a new case of the same plant, a season on; the former stays as it is. What
+	 * still stands of its answers stands in the new one too, to be changed or taken back;
+	 * the record is read anew.
 	 * @param id the former case
-	 * @return the new one, seen today, without answers
+	 * @return the new one, seen today
 	 * @throws NotThere when there is no such case
 	 */
 	@Transactional
 	public PlantCase again(CaseId id) {
 		PlantCase former = this.cases.require(id);
-		return this.cases.open(former.person(), new NewCase(former.site(), former.planting(), former.species(),
+		PlantCase next = this.cases.open(former.person(), new NewCase(former.site(), former.planting(), former.species(),
 				former.plant(), former.county(), former.zone(), this.cases.today(former), former.id()));
+		Answers lasting = former.answers().lasting(this.keys.current());
+		return lasting.given().isEmpty() ? next : this.cases.begin(next.id(), lasting);
 	}
 
 	private Cause cause(String id) {

@@ -17,7 +17,8 @@ record KeyDraft(String title, @Nullable ScaleDraft scale, @Nullable List<Questio
 	}
 
 	/** A question as written. */
-	record QuestionDraft(String id, String ask, @Nullable String help, @Nullable Boolean several, double ease,
+	record QuestionDraft(String id, String ask, @Nullable String help, @Nullable Boolean several,
+			@Nullable Boolean eachTime, double ease,
 			List<AnswerDraft> answers) {
 	}
 
