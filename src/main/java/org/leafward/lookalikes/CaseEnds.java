@@ -63,8 +63,8 @@ public class CaseEnds {
 
 	private final ApplicationEventPublisher events;
 
-	CaseEnds(Cases cases, LookalikeKeys keys, AddedTasks tasks, TaskCalendar calendar,
-			Register register, LocalClimate climate, ClosedCases closed, ApplicationEventPublisher events) {
+	CaseEnds(Cases cases, LookalikeKeys keys, AddedTasks tasks, TaskCalendar calendar, Register register,
+			LocalClimate climate, ClosedCases closed, ApplicationEventPublisher events) {
 		this.cases = cases;
 		this.keys = keys;
 		this.tasks = tasks;
@@ -171,7 +171,8 @@ public class CaseEnds {
 	 * @param day when
 	 * @return the case as it is now
 	 * @throws NotThere when there is no such case
-	 * @throws BadInput when the day is to come, or before it was seen, or the case is closed
+	 * @throws BadInput when the day is to come, or before it was seen, or the case is
+	 * closed
 	 */
 	@Transactional
 	public PlantCase sampled(CaseId id, LocalDate day) {
@@ -261,8 +262,9 @@ public class CaseEnds {
 	@Transactional
 	public PlantCase again(CaseId id) {
 		PlantCase former = this.cases.require(id);
-		PlantCase next = this.cases.open(former.person(), new NewCase(former.site(), former.planting(), former.species(),
-				former.plant(), former.county(), former.zone(), this.cases.today(former), former.id()));
+		PlantCase next = this.cases.open(former.person(),
+				new NewCase(former.site(), former.planting(), former.species(), former.plant(), former.county(),
+						former.zone(), this.cases.today(former), former.id()));
 		Answers lasting = former.answers().lasting(this.keys.current());
 		return lasting.given().isEmpty() ? next : this.cases.begin(next.id(), lasting);
 	}

@@ -47,8 +47,8 @@ public class CasePhotos {
 	 * @param words what it shows, at most 200 characters; may be empty
 	 * @return the photo
 	 * @throws NotThere when there is no such case
-	 * @throws BadInput when it is no photo that we take, or the case is closed or
-	 * has {@value #MOST}
+	 * @throws BadInput when it is no photo that we take, or the case is closed or has
+	 * {@value #MOST}
 	 */
 	public CasePhoto add(CaseId id, byte[] file, String words) {
 		String clean = Given.line("words", words.strip());

@@ -56,7 +56,9 @@ class CaseWalkTests {
 		this.page.get("http://localhost:" + this.port + path);
 	}
 
-	/** The script may take the question out of the page between finding and reading it. */
+	/**
+	 * The script may take the question out of the page between finding and reading it.
+	 */
 	private Wait<WebDriver> swapped() {
 		return new WebDriverWait(this.page, LONGEST).ignoring(StaleElementReferenceException.class);
 	}

@@ -123,7 +123,8 @@ final class CaseSamples {
 				new Span(Span.Anchor.FINDING, 0, 14), null, "Mind the hose.");
 		Sample sample = new Sample("Ten leaves.", "From August on.", List.of(), "Dry, in paper.");
 		Map<String, Object> model = model("section", "cases", "case", plantCase(), "seen", new Seen(true, true, true),
-				"former", plantCase(), "formerSeen", "Sun 3 Aug 2025", "lead", "This is likely: winter desiccation.", "known", true, "next", true, "shown",
+				"former", plantCase(), "formerSeen", "Sun 3 Aug 2025", "lead", "This is likely: winter desiccation.",
+				"known", true, "next", true, "shown",
 				List.of(new Shown("winter-desiccation", "Winter desiccation", "likely", 80, "Green below the snow.",
 						List.of(new Why("only above the snow line", "strongly", null),
 								new Why("It was sheared late.", "slightly", "Care log, Sat 12 Sep 2026")),

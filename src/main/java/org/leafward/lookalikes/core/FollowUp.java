@@ -108,9 +108,8 @@ public final class FollowUp {
 
 	private static AddedTask task(Cause cause, Remedy remedy, int season, DayWindow window,
 			Span.@Nullable Freezes freezes, Facts facts) {
-		return new AddedTask(remedy.id(), season, remedy.holdOff() ? TaskKind.HOLD_OFF : TaskKind.DO,
-				remedy.work(), window,
-				new TaskText(remedy.title(), remedy.text(), null, why(cause), null, remedy.caution()),
+		return new AddedTask(remedy.id(), season, remedy.holdOff() ? TaskKind.HOLD_OFF : TaskKind.DO, remedy.work(),
+				window, new TaskText(remedy.title(), remedy.text(), null, why(cause), null, remedy.caution()),
 				Explanation.of("Finding", cause.title())
 					.withDetail("It is the likeliest by the answers, the record or a test, and no certainty.")
 					.withSteps(List.of(days(remedy.span(), freezes, facts.found()))));

@@ -18,8 +18,7 @@ record KeyDraft(String title, @Nullable ScaleDraft scale, @Nullable List<Questio
 
 	/** A question as written. */
 	record QuestionDraft(String id, String ask, @Nullable String help, @Nullable Boolean several,
-			@Nullable Boolean eachTime, double ease,
-			List<AnswerDraft> answers) {
+			@Nullable Boolean eachTime, double ease, List<AnswerDraft> answers) {
 	}
 
 	/** An answer as written. */
@@ -44,8 +43,8 @@ record KeyDraft(String title, @Nullable ScaleDraft scale, @Nullable List<Questio
 	}
 
 	/** A remedy as written. */
-	record RemedyDraft(String id, String title, String work, String text, @Nullable Boolean holdOff,
-			SpanDraft span, @Nullable String rule, @Nullable String caution) {
+	record RemedyDraft(String id, String title, String work, String text, @Nullable Boolean holdOff, SpanDraft span,
+			@Nullable String rule, @Nullable String caution) {
 	}
 
 	/** A span as written. */

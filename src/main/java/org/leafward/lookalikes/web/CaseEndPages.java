@@ -151,8 +151,8 @@ class CaseEndPages {
 			if (next.answers().given().isEmpty()) {
 				return "redirect:/cases/" + next.id() + "/ask";
 			}
-			flash.addFlashAttribute("remarks",
-					List.of("This is a new case. What you answered before stands in it; strike what isn’t so any more."));
+			flash.addFlashAttribute("remarks", List
+				.of("This is a new case. What you answered before stands in it; strike what isn’t so any more."));
 			return "redirect:/cases/" + next.id() + "#answers";
 		}
 		catch (BadInput ex) {

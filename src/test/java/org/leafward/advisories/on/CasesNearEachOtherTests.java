@@ -80,8 +80,8 @@ class CasesNearEachOtherTests {
 			.addPlantings(site.id(),
 					List.of(new NewPlanting(elm, "elm", 1, LocalDate.of(1994, 4, 20), Placement.GROUND, false, false)))
 			.get(0);
-		var one = this.cases.open(person, new NewCase(site.id(), planting.id(), elm, "elm", "Alder County", ZONE,
-				today.minusDays(3), null));
+		var one = this.cases.open(person,
+				new NewCase(site.id(), planting.id(), elm, "elm", "Alder County", ZONE, today.minusDays(3), null));
 		this.ends.close(one.id(), CAUSE, Basis.HELP_DESK, "");
 	}
 
@@ -104,7 +104,9 @@ class CasesNearEachOtherTests {
 		assertThat(proposal.condition().title().spanish()).containsIgnoringCase("grafiosis");
 		assertThat(proposal.growth().plantings()).as("elms in its counties").isPositive();
 		close(42.12);
-		Awaitility.await().during(Duration.ofSeconds(2)).atMost(Duration.ofSeconds(10))
+		Awaitility.await()
+			.during(Duration.ofSeconds(2))
+			.atMost(Duration.ofSeconds(10))
 			.untilAsserted(() -> assertThat(proposed()).as("within the cool-down").hasSize(1));
 	}
 

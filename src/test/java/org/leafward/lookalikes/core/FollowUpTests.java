@@ -35,8 +35,7 @@ class FollowUpTests {
 	}
 
 	private static FollowUp.Planned plan(Cause cause, LocalDate found, Set<String> asked) {
-		return FollowUp.of(cause,
-				new FollowUp.Facts(found, SEEN, Hemisphere.NORTH, FREEZES, asked));
+		return FollowUp.of(cause, new FollowUp.Facts(found, SEEN, Hemisphere.NORTH, FREEZES, asked));
 	}
 
 	@Test
@@ -116,7 +115,9 @@ class FollowUpTests {
 						"\\b(fungicide|insecticide|miticide|imidacloprid|propiconazole|chlorothalonil|oxytetracycline|copper spray|neem|horticultural oil)\\b")));
 	}
 
-	/** Where a care rule asks for the same, its work is the same, so that hold-offs agree. */
+	/**
+	 * Where a care rule asks for the same, its work is the same, so that hold-offs agree.
+	 */
 	@Test
 	void theWorkOfARemedyIsThatOfItsRule() {
 		RulePacks packs = ConfiguredPacks.read();
@@ -165,13 +166,17 @@ class FollowUpTests {
 			.toList();
 	}
 
-	/** Saws, ladders, stakes, dust and ice: what can hurt says so. Common practice, no source. */
+	/**
+	 * Saws, ladders, stakes, dust and ice: what can hurt says so. Common practice, no
+	 * source.
+	 */
 	@Test
 	void workThatCanHurtHasItsCaution() {
 		for (Cause cause : ConfiguredKey.get().causes()) {
 			for (Remedy remedy : cause.remedies()) {
 				boolean hurts = !remedy.holdOff() && (remedy.work() == Work.PRUNE || remedy.work() == Work.SAFETY
-						|| (remedy.title() + remedy.text()).matches("(?is).*\\b(saw|ladder|stakes|trench|sulfur|screen)\\b.*"));
+						|| (remedy.title() + remedy.text())
+							.matches("(?is).*\\b(saw|ladder|stakes|trench|sulfur|screen)\\b.*"));
 				assertThat(!hurts || remedy.caution() != null).as(cause.id() + " " + remedy.id()).isTrue();
 			}
 		}

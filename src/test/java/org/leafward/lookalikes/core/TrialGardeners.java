@@ -197,16 +197,16 @@ final class TrialGardeners {
 		double[] three = interval(outcome.three(), outcome.cases());
 		double[] first = interval(outcome.first(), outcome.cases());
 		lines.add(title);
-		lines.add("%d seeded cases, %.1f questions each: first %.1f %% (95 %%: %.1f to %.1f), first three %.1f %% (95 %%: %.1f to %.1f)"
-			.formatted(outcome.cases(), (double) outcome.questions() / outcome.cases(),
-					100.0 * outcome.first() / outcome.cases(), 100 * first[0], 100 * first[1],
-					100.0 * outcome.three() / outcome.cases(), 100 * three[0], 100 * three[1]));
+		lines.add(
+				"%d seeded cases, %.1f questions each: first %.1f %% (95 %%: %.1f to %.1f), first three %.1f %% (95 %%: %.1f to %.1f)"
+					.formatted(outcome.cases(), (double) outcome.questions() / outcome.cases(),
+							100.0 * outcome.first() / outcome.cases(), 100 * first[0], 100 * first[1],
+							100.0 * outcome.three() / outcome.cases(), 100 * three[0], 100 * three[1]));
 		lines.add("not among the first three: " + outcome.missed());
 		lines.add("%-32s %6s %12s %8s".formatted("word", "said", "mean share", "right"));
 		outcome.bands()
-			.forEach((word, band) -> lines
-				.add("%-32s %6d %11.1f%% %7.1f%%".formatted(word.words(), band.said,
-						100 * band.shares / Math.max(1, band.said), 100.0 * band.right / Math.max(1, band.said))));
+			.forEach((word, band) -> lines.add("%-32s %6d %11.1f%% %7.1f%%".formatted(word.words(), band.said,
+					100 * band.shares / Math.max(1, band.said), 100.0 * band.right / Math.max(1, band.said))));
 		return String.join("\n", lines) + "\n";
 	}
 

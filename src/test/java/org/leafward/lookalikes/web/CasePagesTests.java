@@ -368,9 +368,10 @@ class CasePagesTests {
 			.isEqualTo(400);
 		assertThat(call(post(address + "/follow-up").param("cause", "winter-burn"), this.mine).getStatus())
 			.isEqualTo(400);
-		assertThat(call(post(address + "/answers").param("question", "border").param("answer", "border-sharp"),
-				this.mine)
-			.getStatus()).isEqualTo(400);
+		assertThat(
+				call(post(address + "/answers").param("question", "border").param("answer", "border-sharp"), this.mine)
+					.getStatus())
+			.isEqualTo(400);
 		ByteArrayOutputStream png = new ByteArrayOutputStream();
 		ImageIO.write(new BufferedImage(9, 6, BufferedImage.TYPE_INT_RGB), "png", png);
 		assertThat(this.web
