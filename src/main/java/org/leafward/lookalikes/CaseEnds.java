@@ -11,15 +11,14 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.care.AddedTask;
 import org.leafward.care.AddedTasks;
 import org.leafward.care.CareTask;
-import org.leafward.care.RulePacks;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskState;
-import org.leafward.care.core.rule.Rule;
 import org.leafward.climate.LocalClimate;
 import org.leafward.climate.MarkerKey;
 import org.leafward.climate.MarkerKind;
 import org.leafward.climate.SeasonMarker;
 import org.leafward.climate.TemperatureThreshold;
+import org.leafward.lookalikes.core.Answers;
 import org.leafward.lookalikes.core.Cause;
 import org.leafward.lookalikes.core.FollowUp;
 import org.leafward.lookalikes.core.Span;
@@ -56,8 +55,6 @@ public class CaseEnds {
 
 	private final TaskCalendar calendar;
 
-	private final RulePacks packs;
-
 	private final Register register;
 
 	private final LocalClimate climate;
@@ -66,13 +63,12 @@ public class CaseEnds {
 
 	private final ApplicationEventPublisher events;
 
-	CaseEnds(Cases cases, LookalikeKeys keys, AddedTasks tasks, TaskCalendar calendar, RulePacks packs,
-			Register register, LocalClimate climate, ClosedCases closed, ApplicationEventPublisher events) {
+	CaseEnds(Cases cases, LookalikeKeys keys, AddedTasks tasks, TaskCalendar calendar, Register register,
+			LocalClimate climate, ClosedCases closed, ApplicationEventPublisher events) {
 		this.cases = cases;
 		this.keys = keys;
 		this.tasks = tasks;
 		this.calendar = calendar;
-		this.packs = packs;
 		this.register = register;
 		this.climate = climate;
 		this.closed = closed;
@@ -120,8 +116,7 @@ public class CaseEnds {
 				}
 			}
 		}
-		return new FollowUp.Facts(today, one.seen(), site.point().hemisphere(), freezes, asked,
-				(rule) -> this.packs.find(rule).map(Rule::work).orElse(null));
+		return new FollowUp.Facts(today, one.seen(), site.point().hemisphere(), freezes, asked);
 	}
 
 	private Span.@Nullable Freezes freezes(Site site, int season) {
@@ -176,11 +171,15 @@ public class CaseEnds {
 	 * @param day when
 	 * @return the case as it is now
 	 * @throws NotThere when there is no such case
-	 * @throws BadInput when the day is to come, or before it was seen
+	 * @throws BadInput when the day is to come, or before it was seen, or the case is
+	 * closed
 	 */
 	@Transactional
 	public PlantCase sampled(CaseId id, LocalDate day) {
 		return this.cases.change(id, (edit) -> {
+			if (edit.before().closed()) {
+				throw new BadInput("the case is closed", "case", "open it again first");
+			}
 			checkDay(edit.before(), day);
 			edit.sampledOn = day;
 			edit.state = CaseState.WAITING;
@@ -237,7 +236,7 @@ public class CaseEnds {
 	}
 
 	/**
-	 * Opens a closed case again, with its answers.
+	 * Opens a closed case again, with its answers; one that is open stays as it is.
 	 * @param id the case
 	 * @return the case as it is now
 	 * @throws NotThere when there is no such case
@@ -245,22 +244,29 @@ public class CaseEnds {
 	@Transactional
 	public PlantCase reopen(CaseId id) {
 		return this.cases.change(id, (edit) -> {
-			edit.state = CaseState.OPEN;
-			edit.closedOn = null;
+			if (edit.before().closed()) {
+				edit.state = CaseState.OPEN;
+				edit.closedOn = null;
+			}
 		});
 	}
 
 	/**
-	 * Opens a new case of the same plant, a season on; the former stays as it is.
+	 * Opens a new case of the same plant, a season on; the former stays as it is. What
+	 * still stands of its answers stands in the new one too, to be changed or taken back;
+	 * the record is read anew.
 	 * @param id the former case
-	 * @return the new one, seen today, without answers
+	 * @return the new one, seen today
 	 * @throws NotThere when there is no such case
 	 */
 	@Transactional
 	public PlantCase again(CaseId id) {
 		PlantCase former = this.cases.require(id);
-		return this.cases.open(former.person(), new NewCase(former.site(), former.planting(), former.species(),
-				former.plant(), former.county(), former.zone(), this.cases.today(former), former.id()));
+		PlantCase next = this.cases.open(former.person(),
+				new NewCase(former.site(), former.planting(), former.species(), former.plant(), former.county(),
+						former.zone(), this.cases.today(former), former.id()));
+		Answers lasting = former.answers().lasting(this.keys.current());
+		return lasting.given().isEmpty() ? next : this.cases.begin(next.id(), lasting);
 	}
 
 	private Cause cause(String id) {

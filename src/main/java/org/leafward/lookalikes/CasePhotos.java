@@ -47,7 +47,8 @@ public class CasePhotos {
 	 * @param words what it shows, at most 200 characters; may be empty
 	 * @return the photo
 	 * @throws NotThere when there is no such case
-	 * @throws BadInput when it is no photo that we take, or the case has {@value #MOST}
+	 * @throws BadInput when it is no photo that we take, or the case is closed or has
+	 * {@value #MOST}
 	 */
 	public CasePhoto add(CaseId id, byte[] file, String words) {
 		String clean = Given.line("words", words.strip());
@@ -59,7 +60,9 @@ public class CasePhotos {
 		Photo drawn = PhotoReader.read(file);
 		CasePhoto photo = new CasePhoto(UUID.randomUUID(), drawn.width(), drawn.height(), clean, this.all.now());
 		this.transaction.executeWithoutResult((status) -> {
-			this.cases.lock(id).orElseThrow(() -> Cases.noCase(id));
+			if (this.cases.lock(id).orElseThrow(() -> Cases.noCase(id)).closed()) {
+				throw new BadInput("the case is closed", "photo", "open it again first");
+			}
 			if (this.photos.of(id).size() >= MOST) {
 				throw new BadInput("the case has %d photos".formatted(MOST), "photo", "delete one first");
 			}

@@ -216,6 +216,11 @@ public class Cases {
 		});
 	}
 
+	/** Begins with answers that the key knows. */
+	PlantCase begin(CaseId id, Answers answers) {
+		return answers(id, (edit) -> edit.answers = answers);
+	}
+
 	private PlantCase answers(CaseId id, Consumer<CaseEdit> change) {
 		return change(id, (edit) -> {
 			if (edit.before().closed()) {

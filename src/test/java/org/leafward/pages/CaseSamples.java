@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
 import org.leafward.accounts.PersonId;
+import org.leafward.care.core.rule.Work;
 import org.leafward.lookalikes.CaseId;
 import org.leafward.lookalikes.CasePhoto;
 import org.leafward.lookalikes.CaseState;
@@ -66,7 +67,7 @@ final class CaseSamples {
 	record Split(String one, String other, String split) {
 	}
 
-	record Answered(String id, String text, List<String> answers) {
+	record Answered(String id, String text, List<String> answers, boolean before) {
 	}
 
 	record Line(String id, String words, String from, boolean struck) {
@@ -118,18 +119,19 @@ final class CaseSamples {
 	}
 
 	private static Map<String, Object> theCase() {
-		Remedy remedy = new Remedy("water", "Water deeply", "Soak the roots.", false,
+		Remedy remedy = new Remedy("water", "Water deeply", Work.WATER, "Soak the roots.", false,
 				new Span(Span.Anchor.FINDING, 0, 14), null, "Mind the hose.");
 		Sample sample = new Sample("Ten leaves.", "From August on.", List.of(), "Dry, in paper.");
 		Map<String, Object> model = model("section", "cases", "case", plantCase(), "seen", new Seen(true, true, true),
-				"lead", "This is likely: winter desiccation.", "known", true, "next", true, "shown",
+				"former", plantCase(), "formerSeen", "Sun 3 Aug 2025", "lead", "This is likely: winter desiccation.",
+				"known", true, "next", true, "shown",
 				List.of(new Shown("winter-desiccation", "Winter desiccation", "likely", 80, "Green below the snow.",
 						List.of(new Why("only above the snow line", "strongly", null),
 								new Why("It was sheared late.", "slightly", "Care log, Sat 12 Sep 2026")),
 						List.of(new Why("one branch first", "fairly", null)), List.of("Cut the buds."),
 						"Good if buds are alive.", true, List.of("A leaflet, an extension (read in the source)"))),
 				"splits", List.of(new Split("Winter desiccation", "Salt spray", "Look toward the road.")), "answered",
-				List.of(new Answered("when", "When did you first see it?", List.of("In fall"))), "record",
+				List.of(new Answered("when", "When did you first see it?", List.of("In fall"), true)), "record",
 				List.of(new Line("a", "It was sheared inside a hold-off.", "Care log, Sat 12 Sep 2026", false),
 						new Line("b", "It was dry.", "Weather", true)),
 				"samples", List.of(new ToSend("oak-wilt", "Suspected: Oak wilt", sample, false)), "laboratory",

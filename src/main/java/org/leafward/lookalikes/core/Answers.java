@@ -54,6 +54,22 @@ public record Answers(Map<String, Set<String>> given) {
 		return new Answers(next);
 	}
 
+	/**
+	 * What still stands when the plant is looked at again: not what is asked each time,
+	 * and nothing that nobody could tell.
+	 * @param key the key as it is now; what it doesn't ask any more is left out
+	 * @return the answers to begin with
+	 */
+	public Answers lasting(Key key) {
+		Map<String, Set<String>> kept = new LinkedHashMap<>();
+		this.given.forEach((id, ticked) -> key.question(id)
+			.filter((question) -> !question.eachTime() && !ticked.contains(CANNOT_TELL))
+			.filter((question) -> ticked.contains(NONE)
+					|| ticked.stream().allMatch((one) -> question.answer(one).isPresent()))
+			.ifPresent((question) -> kept.put(id, ticked)));
+		return new Answers(kept);
+	}
+
 	public boolean has(String question) {
 		return this.given.containsKey(question);
 	}

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.AddedTask;
 import org.leafward.care.TaskKind;
@@ -45,10 +44,9 @@ public final class FollowUp {
 	 * @param freezes the median freezes of seasons at the place, by year; a season that
 	 * isn't there can't be dated
 	 * @param asked what rules ask for already, {@code pack/rule|season}
-	 * @param workOf kind of work by a rule's reference; null where there is no such rule
 	 */
 	public record Facts(LocalDate found, LocalDate seen, Hemisphere hemisphere, Map<Integer, Span.Freezes> freezes,
-			Set<String> asked, Function<String, @Nullable Work> workOf) {
+			Set<String> asked) {
 	}
 
 	/**
@@ -110,11 +108,8 @@ public final class FollowUp {
 
 	private static AddedTask task(Cause cause, Remedy remedy, int season, DayWindow window,
 			Span.@Nullable Freezes freezes, Facts facts) {
-		String rule = remedy.rule();
-		Work ofRule = (rule != null) ? facts.workOf().apply(rule) : null;
-		return new AddedTask(remedy.id(), season, remedy.holdOff() ? TaskKind.HOLD_OFF : TaskKind.DO,
-				(ofRule != null) ? ofRule : RemedyWork.of(remedy), window,
-				new TaskText(remedy.title(), remedy.text(), null, why(cause), null, remedy.caution()),
+		return new AddedTask(remedy.id(), season, remedy.holdOff() ? TaskKind.HOLD_OFF : TaskKind.DO, remedy.work(),
+				window, new TaskText(remedy.title(), remedy.text(), null, why(cause), null, remedy.caution()),
 				Explanation.of("Finding", cause.title())
 					.withDetail("It is the likeliest by the answers, the record or a test, and no certainty.")
 					.withSteps(List.of(days(remedy.span(), freezes, facts.found()))));

@@ -1,9 +1,8 @@
 package org.leafward.lookalikes.core;
 
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -19,6 +18,9 @@ public final class NextQuestion {
 
 	/** Bits; a question that is expected to tell less is not asked. */
 	private static final double WORTH_ASKING = 0.02;
+
+	/** 2 to the power of this are the ways to tick that are weighed one by one. */
+	private static final int MOST_TICKED = 10;
 
 	private NextQuestion() {
 	}
@@ -83,21 +85,17 @@ public final class NextQuestion {
 	}
 
 	private static double gain(Key key, Question question, double[] now) {
-		Chances chances = new Chances(key);
-		Map<String, double[]> outcomes = new HashMap<>();
-		for (int i = 0; i < now.length; i++) {
-			int place = i;
-			chances.outcomes(key.causes().get(i), question)
-				.forEach((answer,
-						chance) -> outcomes.computeIfAbsent(answer, (any) -> new double[now.length])[place] = chance);
-		}
+		double damping = key.scale().damping();
+		double[] damped = Arrays.stream(now).map(Math::log).toArray();
+		List<Outcome> outcomes = (question.several() && question.answers().size() <= MOST_TICKED)
+				? Outcome.ofTicks(key, question) : Outcome.ofChoices(key, question);
 		double expected = 0;
-		for (double[] likely : outcomes.values()) {
+		for (Outcome outcome : outcomes) {
 			double chance = 0;
 			double[] logarithms = new double[now.length];
 			for (int i = 0; i < now.length; i++) {
-				chance += now[i] * likely[i];
-				logarithms[i] = Math.log(now[i]) + key.scale().damping() * Math.log(likely[i]);
+				chance += now[i] * Math.exp(outcome.chance()[i]);
+				logarithms[i] = damped[i] + damping * outcome.counts()[i];
 			}
 			expected += chance * entropy(Chances.shares(logarithms));
 		}

@@ -11,11 +11,13 @@ import java.util.Optional;
  * @param text the question
  * @param help how to look, a sentence; may be empty
  * @param several whether several answers can be ticked
+ * @param eachTime whether it is asked anew when a plant is looked at again a season on
  * @param ease the share of people who can answer it, above 0 to 1; a question that few
  * can answer is asked later
  * @param answers the answers in the order shown
  */
-public record Question(String id, String text, String help, boolean several, double ease, List<Answer> answers) {
+public record Question(String id, String text, String help, boolean several, boolean eachTime, double ease,
+		List<Answer> answers) {
 
 	public Question {
 		answers = List.copyOf(answers);

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.leafward.care.core.rule.Work;
 import org.leafward.lookalikes.core.Cause;
 import org.leafward.lookalikes.core.Hosts;
 import org.leafward.lookalikes.core.Key;
@@ -128,7 +129,8 @@ final class CauseReader {
 
 	private static Remedy remedy(KeyDraft.RemedyDraft draft) {
 		Span.Anchor anchor = constant(Span.Anchor.values(), Span.Anchor::code, draft.span().anchor());
-		return new Remedy(draft.id(), draft.title(), draft.text(), isTrue(draft.holdOff()),
+		return new Remedy(draft.id(), draft.title(), constant(Work.values(), Work::code, draft.work()), draft.text(),
+				isTrue(draft.holdOff()),
 				new Span(anchor, draft.span().from(), Math.max(draft.span().from(), draft.span().to())), draft.rule(),
 				draft.caution());
 	}

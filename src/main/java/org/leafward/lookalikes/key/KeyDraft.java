@@ -17,8 +17,8 @@ record KeyDraft(String title, @Nullable ScaleDraft scale, @Nullable List<Questio
 	}
 
 	/** A question as written. */
-	record QuestionDraft(String id, String ask, @Nullable String help, @Nullable Boolean several, double ease,
-			List<AnswerDraft> answers) {
+	record QuestionDraft(String id, String ask, @Nullable String help, @Nullable Boolean several,
+			@Nullable Boolean eachTime, double ease, List<AnswerDraft> answers) {
 	}
 
 	/** An answer as written. */
@@ -43,7 +43,7 @@ record KeyDraft(String title, @Nullable ScaleDraft scale, @Nullable List<Questio
 	}
 
 	/** A remedy as written. */
-	record RemedyDraft(String id, String title, String text, @Nullable Boolean holdOff, SpanDraft span,
+	record RemedyDraft(String id, String title, String work, String text, @Nullable Boolean holdOff, SpanDraft span,
 			@Nullable String rule, @Nullable String caution) {
 	}
 

@@ -142,7 +142,8 @@ public final class KeyReader {
 							"there already is an answer '%s'".formatted(id), "give this one an id of its own");
 				}
 			}
-			questions.add(new Question(draft.id(), draft.ask(), orBlank(draft.help()), several, draft.ease(),
+			questions.add(new Question(draft.id(), draft.ask(), orBlank(draft.help()), several,
+					Boolean.TRUE.equals(draft.eachTime()), draft.ease(),
 					draft.answers().stream().map(KeyReader::answer).toList()));
 		}
 	}

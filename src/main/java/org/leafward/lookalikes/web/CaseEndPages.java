@@ -144,10 +144,16 @@ class CaseEndPages {
 	}
 
 	@PostMapping("/cases/{id}/again")
-	String again(@PathVariable UUID id, Model model, HttpServletResponse response) {
+	String again(@PathVariable UUID id, Model model, RedirectAttributes flash, HttpServletResponse response) {
 		PlantCase one = this.access.own(id);
 		try {
-			return "redirect:/cases/" + this.ends.again(one.id()).id() + "/ask";
+			PlantCase next = this.ends.again(one.id());
+			if (next.answers().given().isEmpty()) {
+				return "redirect:/cases/" + next.id() + "/ask";
+			}
+			flash.addFlashAttribute("remarks", List
+				.of("This is a new case. What you answered before stands in it; strike what isn’t so any more."));
+			return "redirect:/cases/" + next.id() + "#answers";
 		}
 		catch (BadInput ex) {
 			return refused(id, ex, model, response);

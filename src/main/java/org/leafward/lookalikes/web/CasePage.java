@@ -16,15 +16,16 @@ import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.AddedTask;
 import org.leafward.care.TaskLines;
-
 import org.leafward.lookalikes.CaseDesk;
 import org.leafward.lookalikes.CaseEnds;
+import org.leafward.lookalikes.CaseId;
 import org.leafward.lookalikes.CaseLook;
 import org.leafward.lookalikes.CaseNote;
 import org.leafward.lookalikes.CasePhotos;
 import org.leafward.lookalikes.Cases;
 import org.leafward.lookalikes.Laboratory;
 import org.leafward.lookalikes.PlantCase;
+import org.leafward.lookalikes.core.Answers;
 import org.leafward.lookalikes.core.Cause;
 import org.leafward.lookalikes.core.FollowUp;
 import org.leafward.lookalikes.lab.Laboratories;
@@ -103,6 +104,8 @@ class CasePage {
 		PlantCase one = seen.plantCase();
 		CaseLook look = this.cases.look(one);
 		Optional<Site> site = site(one);
+		CaseId follows = one.follows();
+		Optional<PlantCase> former = (follows != null) ? this.cases.find(follows) : Optional.empty();
 		LocalDate today = this.cases.today(one);
 		boolean south = site.map((found) -> found.point().hemisphere() == Hemisphere.SOUTH).orElse(false);
 		List<CaseView.Shown> shown = CaseView.shown(look);
@@ -115,7 +118,9 @@ class CasePage {
 		model.addAttribute("next", look.next().isPresent());
 		model.addAttribute("shown", shown);
 		model.addAttribute("splits", CaseView.splits(look));
-		model.addAttribute("answered", CaseView.answered(look));
+		model.addAttribute("answered", CaseView.answered(look, former.map(PlantCase::answers).orElse(Answers.EMPTY)));
+		model.addAttribute("former", former.orElse(null));
+		model.addAttribute("formerSeen", former.map((found) -> DayWords.of(found.seen())).orElse(null));
 		model.addAttribute("record", CaseView.record(look));
 		model.addAttribute("samples", CaseView.samples(look, today, south));
 		model.addAttribute("laboratory", laboratory(one).orElse(null));

@@ -69,8 +69,10 @@ final class CaseView {
 	 * @param id its identifier
 	 * @param text the question
 	 * @param answers what was answered
+	 * @param before whether the former case had the same answer, and so it may only have
+	 * been taken over
 	 */
-	record Answered(String id, String text, List<String> answers) {
+	record Answered(String id, String text, List<String> answers, boolean before) {
 	}
 
 	/**
@@ -126,12 +128,17 @@ final class CaseView {
 	}
 
 	static List<Answered> answered(CaseLook look) {
+		return answered(look, Answers.EMPTY);
+	}
+
+	static List<Answered> answered(CaseLook look, Answers former) {
 		Answers answers = look.plantCase().answers();
 		return answers.given()
 			.keySet()
 			.stream()
 			.flatMap((id) -> look.key().question(id).stream())
-			.map((question) -> new Answered(question.id(), question.text(), words(question, answers.of(question.id()))))
+			.map((question) -> new Answered(question.id(), question.text(), words(question, answers.of(question.id())),
+					!question.eachTime() && answers.of(question.id()).equals(former.of(question.id()))))
 			.toList();
 	}
 

@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.leafward.care.AddedTask;
+import org.leafward.care.RulePacks;
 import org.leafward.care.TaskKind;
 import org.leafward.care.core.rule.Work;
+import org.leafward.care.pack.ConfiguredPacks;
 import org.leafward.lookalikes.key.ConfiguredKey;
 import org.leafward.measure.Hemisphere;
 
@@ -33,8 +35,7 @@ class FollowUpTests {
 	}
 
 	private static FollowUp.Planned plan(Cause cause, LocalDate found, Set<String> asked) {
-		return FollowUp.of(cause,
-				new FollowUp.Facts(found, SEEN, Hemisphere.NORTH, FREEZES, asked, (rule) -> Work.SAMPLE));
+		return FollowUp.of(cause, new FollowUp.Facts(found, SEEN, Hemisphere.NORTH, FREEZES, asked));
 	}
 
 	@Test
@@ -82,7 +83,7 @@ class FollowUpTests {
 	@Test
 	void withoutAStationWhatHangsOnFreezesHasNoDays() {
 		FollowUp.Planned plan = FollowUp.of(cause("bacterial-scorch"),
-				new FollowUp.Facts(FOUND, SEEN, Hemisphere.NORTH, Map.of(), Set.of(), (rule) -> null));
+				new FollowUp.Facts(FOUND, SEEN, Hemisphere.NORTH, Map.of(), Set.of()));
 		assertThat(plan.undated()).contains("Send leaves to a laboratory", "Water in drought");
 		assertThat(plan.tasks()).extracting(AddedTask::key).containsExactly(FollowUp.LOOK_AGAIN);
 	}
@@ -114,17 +115,71 @@ class FollowUpTests {
 						"\\b(fungicide|insecticide|miticide|imidacloprid|propiconazole|chlorothalonil|oxytetracycline|copper spray|neem|horticultural oil)\\b")));
 	}
 
-	/** Read from the titles as they are; common practice, no source. */
+	/**
+	 * Where a care rule asks for the same, its work is the same, so that hold-offs agree.
+	 */
 	@Test
-	void theWorkOfARemedyFollowsItsTitle() {
-		assertThat(List.of("Water in drought", "Send twigs to a laboratory", "Prune dead branches",
-				"Rake up fallen leaves and twigs", "Lay a ring of mulch", "Have soil and leaves tested",
-				"Wash the salt down before buds break", "Tap again", "Put a screen up before freeze-up",
-				"Feed potassium as the test says, in spring", "Look again in a cool wet spring"))
-			.extracting((title) -> RemedyWork
-				.of(new Remedy("x", title, "x", false, new Span(Span.Anchor.FINDING, 0, 1), null, null)))
-			.containsExactly(Work.WATER, Work.SAMPLE, Work.PRUNE, Work.CLEAN_UP, Work.MULCH, Work.SOIL, Work.LEACH,
-					Work.SCOUT, Work.SHELTER, Work.FEED, Work.SCOUT);
+	void theWorkOfARemedyIsThatOfItsRule() {
+		RulePacks packs = ConfiguredPacks.read();
+		for (Cause cause : ConfiguredKey.get().causes()) {
+			for (Remedy remedy : cause.remedies()) {
+				String rule = remedy.rule();
+				if (rule != null) {
+					assertThat(remedy.work()).as(cause.id() + " " + remedy.id())
+						.isEqualTo(packs.find(rule).orElseThrow().work());
+				}
+			}
+		}
+		assertThat(plan(cause("bacterial-scorch"), FOUND, Set.of()).tasks())
+			.filteredOn((task) -> task.key().equals("take-out-deadwood"))
+			.extracting(AddedTask::work)
+			.containsOnly(Work.PRUNE)
+			.hasSize(2);
+	}
+
+	/**
+	 * Found in late summer, what hangs on a freeze of spring has its days next season
+	 * only, and what hangs on one of fall in both; what follows at once stands once.
+	 * Worked by hand from freezes on 1 May and 10 Oct.
+	 */
+	@Test
+	void eachWindowIsThatOfItsSeason() {
+		assertThat(days("winter-burn", LocalDate.of(2026, 4, 1))).containsExactlyInAnyOrder(
+				"wait-with-cutting 2026-04-01 2026-05-21", "wait-with-cutting 2027-02-15 2027-05-21",
+				"water-in-spring 2026-04-11 2026-06-15", "water-in-spring 2027-04-11 2027-06-15",
+				"deep-water-in-fall 2026-09-25 2026-11-24", "deep-water-in-fall 2027-09-25 2027-11-24",
+				"mulch-in-fall 2026-09-30 2026-11-19", "mulch-in-fall 2027-09-30 2027-11-19",
+				"screen-before-winter 2026-10-25 2026-11-29", "screen-before-winter 2027-10-25 2027-11-29");
+		assertThat(days("salt-spray", FOUND)).containsExactlyInAnyOrder("rinse 2027-02-20 2027-04-11",
+				"wait-for-buds 2027-02-15 2027-05-21", "screen 2026-10-30 2026-11-29", "screen 2027-10-30 2027-11-29",
+				"bearing-kinds 2026-09-10 2026-10-30", "bearing-kinds 2027-09-10 2027-10-30");
+		assertThat(days("late-frost", LocalDate.of(2026, 5, 12))).containsExactlyInAnyOrder(
+				"wait-for-flush 2026-05-12 2026-06-23", "water-lightly 2026-05-12 2026-06-23",
+				"cover-next-time 2026-05-12 2026-05-16", "cover-next-time 2027-04-06 2027-05-16");
+	}
+
+	private static List<String> days(String cause, LocalDate found) {
+		return plan(cause(cause), found, Set.of()).tasks()
+			.stream()
+			.filter((task) -> !task.key().equals(FollowUp.LOOK_AGAIN))
+			.map((task) -> "%s %s %s".formatted(task.key(), task.window().from(), task.window().to()))
+			.toList();
+	}
+
+	/**
+	 * Saws, ladders, stakes, dust and ice: what can hurt says so. Common practice, no
+	 * source.
+	 */
+	@Test
+	void workThatCanHurtHasItsCaution() {
+		for (Cause cause : ConfiguredKey.get().causes()) {
+			for (Remedy remedy : cause.remedies()) {
+				boolean hurts = !remedy.holdOff() && (remedy.work() == Work.PRUNE || remedy.work() == Work.SAFETY
+						|| (remedy.title() + remedy.text())
+							.matches("(?is).*\\b(saw|ladder|stakes|trench|sulfur|screen)\\b.*"));
+				assertThat(!hurts || remedy.caution() != null).as(cause.id() + " " + remedy.id()).isTrue();
+			}
+		}
 	}
 
 }

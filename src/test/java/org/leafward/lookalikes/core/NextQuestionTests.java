@@ -25,7 +25,7 @@ class NextQuestionTests {
 	}
 
 	private static Question question(String id, String one, String other) {
-		return new Question(id, id, "", false, 1,
+		return new Question(id, id, "", false, false, 1,
 				List.of(new Answer(one, one, "", one, 0.5), new Answer(other, other, "", other, 0.5)));
 	}
 
@@ -111,6 +111,45 @@ class NextQuestionTests {
 			all = all.with(question.id(), Set.of(best.id()));
 		}
 		assertThat(Differential.rank(KEY, all, List.of()).first().share()).isLessThan(0.97);
+	}
+
+	/**
+	 * By hand: two causes alike; the first has both signs for certain, the other neither,
+	 * so ticking parts them for certain: 1 bit. Every way to tick has its chance.
+	 */
+	@Test
+	void everyWayToTickIsWeighed() {
+		Key key = new Key("test",
+				List.of(cause("1", Map.of("a", 0.999999, "b", 0.999999)),
+						cause("2", Map.of("a", 0.000001, "b", 0.000001))),
+				List.of(new Question("q", "q", "", true, false, 1,
+						List.of(new Answer("a", "a", "", "a", 0.5), new Answer("b", "b", "", "b", 0.5)))),
+				List.of(), new Scale(0.8, 0.3, 0.02, 0, 1, 1));
+		assertThat(NextQuestion.worth(key, Answers.EMPTY, List.of()).get(0).bits()).isBetween(0.999, 1.001);
+		for (Question question : KEY.questions()) {
+			if (question.several()) {
+				List<Outcome> ways = Outcome.ofTicks(KEY, question);
+				for (int cause = 0; cause < KEY.causes().size(); cause++) {
+					int place = cause;
+					assertThat(ways.stream().mapToDouble((one) -> Math.exp(one.chance()[place])).sum())
+						.as(question.id())
+						.isBetween(1 - 1e-9, 1 + 1e-9);
+				}
+			}
+		}
+	}
+
+	/** A season on, what is of this year or nobody could tell is asked anew. */
+	@Test
+	void whatStillStandsAYearOn() {
+		Answers answers = Answers.EMPTY.with("when", Set.of("seen-high-summer"))
+			.with("border", Set.of("border-yellow"))
+			.with("wood", Set.of(Answers.NONE))
+			.with("buds", Set.of(Answers.CANNOT_TELL))
+			.with("again", Set.of("every-year-and-more"))
+			.with("gone", Set.of("x"))
+			.with("which-leaves", Set.of("no-such-answer"));
+		assertThat(answers.lasting(KEY).given()).containsOnlyKeys("border", "wood");
 	}
 
 	@Test

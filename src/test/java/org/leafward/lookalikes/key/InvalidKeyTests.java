@@ -47,6 +47,8 @@ class InvalidKeyTests {
 						"it ends before it begins; write the earlier day as 'from'"),
 				slip("causes-weather.yaml", "rule: evergreens/hang-burlap", "rule: evergreens/hang-burlapp",
 						"there is no care rule 'evergreens/hang-burlapp'"),
+				slip("causes-weather.yaml", "        work: prune", "        work: pruning", "pruning"),
+				slip("causes-weather.yaml", "        work: prune\n", "", "work"),
 				slip("pairs.yaml", "[winter-burn, salt-spray]", "[winter-burn, winter-burn]",
 						"a cause can't be parted from itself"),
 				slip("pairs.yaml", "[winter-burn, low-temperature]", "[salt-spray, winter-burn]",

@@ -8,7 +8,12 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -31,6 +36,7 @@ import org.leafward.feeds.Feeds;
 import org.leafward.feeds.NewFeed;
 import org.leafward.lookalikes.CaseClosed;
 import org.leafward.lookalikes.CaseId;
+import org.leafward.lookalikes.CaseState;
 import org.leafward.lookalikes.Cases;
 import org.leafward.lookalikes.PlantCase;
 import org.leafward.measure.GeoPoint;
@@ -330,9 +336,83 @@ class CasePagesTests {
 			assertThat(event.closed()).isEqualTo(this.today);
 		});
 		MockHttpServletResponse again = call(post(address + "/again"), this.mine);
-		PlantCase next = read(again.getRedirectedUrl().replaceFirst("/ask$", ""));
+		String anew = again.getRedirectedUrl().replaceFirst("#answers$", "");
+		PlantCase next = read(anew);
 		assertThat(next.follows()).isEqualTo(read(address).id());
-		assertThat(next.answers().given()).isEmpty();
+		assertThat(next.answers().given()).as("what still stands")
+			.containsOnlyKeys("where-in-leaf", "border", "where-in-crown", "which-leaves");
+		Document page = page(anew, this.mine);
+		assertThat(page.select("a[href=" + address + "]").text()).isEqualTo("the former case");
+		assertThat(page.select("#answers + dl dd").eachText()).allMatch((one) -> one.contains("(as before)"));
+		assertThat(page.select(".record li")).as("the record, read anew").isNotEmpty();
+		call(post(anew + "/answers").param("question", "border").param("say", "take-back"), this.mine);
+		assertThat(read(anew).answers().has("border")).isFalse();
+		assertThat(read(address).answers().has("border")).as("the former stays").isTrue();
+	}
+
+	/** Whoever types addresses by hand, presses twice, or comes when it is closed. */
+	@Test
+	void aClosedCaseTakesNothingMoreAndOthersAreNotThere() throws Exception {
+		String address = begin();
+		scorch(address);
+		call(post(address + "/close").param("found", "salt-spray"), this.mine);
+		assertThat(call(post(address + "/close").param("found", "winter-burn"), this.mine).getStatus()).isEqualTo(400);
+		assertThat(call(post(address + "/sampled").param("day", this.today.toString()), this.mine).getStatus())
+			.isEqualTo(400);
+		assertThat(call(post(address + "/follow-up").param("cause", "winter-burn"), this.mine).getStatus())
+			.isEqualTo(400);
+		assertThat(
+				call(post(address + "/answers").param("question", "border").param("answer", "border-sharp"), this.mine)
+					.getStatus())
+			.isEqualTo(400);
+		ByteArrayOutputStream png = new ByteArrayOutputStream();
+		ImageIO.write(new BufferedImage(9, 6, BufferedImage.TYPE_INT_RGB), "png", png);
+		assertThat(this.web
+			.perform(multipart(address + "/photos")
+				.file(new MockMultipartFile("photo", "leaf.png", "image/png", png.toByteArray()))
+				.cookie(this.mine)
+				.with(csrf()))
+			.andReturn()
+			.getResponse()
+			.getStatus()).isEqualTo(400);
+		assertThat(page(address, this.mine).select("input[type=file]")).isEmpty();
+		assertThat(read(address).cause()).isEqualTo("salt-spray");
+		Cookie stranger = session(person("Otto"));
+		for (String theirs : List.of("/answers?question=border&answer=border-sharp", "/close?found=salt-spray",
+				"/reopen", "/again", "/notes?words=x", "/delete", "/help", "/struck?line=x&struck=true",
+				"/sampled?day=" + this.today)) {
+			assertThat(call(post(address + theirs), stranger).getStatus()).as(theirs).isEqualTo(404);
+		}
+		call(post(address + "/reopen"), this.mine);
+		call(post(address + "/sampled").param("day", this.today.toString()), this.mine);
+		call(post(address + "/reopen"), this.mine);
+		assertThat(read(address).state()).as("open already").isEqualTo(CaseState.WAITING);
+	}
+
+	/** Two who answer at once: neither answer is lost. */
+	@Test
+	void twoWhoAnswerAtOnceLoseNothing() throws Exception {
+		CaseId id = read(begin()).id();
+		List<Callable<PlantCase>> both = List.of(() -> this.cases.answer(id, "border", Set.of("border-sharp")),
+				() -> this.cases.answer(id, "when", Set.of("seen-autumn")),
+				() -> this.cases.answer(id, "which-leaves", Set.of("all-leaves-alike")),
+				() -> this.cases.answer(id, "wood", Set.of("none")));
+		try (var pool = new Pool(Executors.newFixedThreadPool(4))) {
+			for (Future<PlantCase> one : pool.threads().invokeAll(both)) {
+				one.get();
+			}
+		}
+		assertThat(this.cases.require(id).answers().given()).containsOnlyKeys("border", "when", "which-leaves", "wood");
+	}
+
+	/** Ends its threads. */
+	private record Pool(ExecutorService threads) implements AutoCloseable {
+
+		@Override
+		public void close() {
+			this.threads.shutdownNow();
+		}
+
 	}
 
 	@Test
