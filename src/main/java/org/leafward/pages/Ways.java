@@ -66,8 +66,8 @@ public record Ways(List<Way> first, List<Part> rest) {
 	 */
 	public static Ways of(Viewer viewer) {
 		if (viewer.stranger()) {
-			return new Ways(List.of(QUICK, ADVISORIES, CALCULATORS, viewer.demo() ? CHANGE_PERSON : SIGN_IN),
-					List.of(new Part("Look up", List.of(COUNTY_CALENDARS, SEASON_DATES, STATIONS))));
+			return new Ways(List.of(QUICK, ADVISORIES, viewer.demo() ? CHANGE_PERSON : SIGN_IN),
+					List.of(new Part("Look up", List.of(CALCULATORS, COUNTY_CALENDARS, SEASON_DATES, STATIONS))));
 		}
 		List<Way> first = first(viewer);
 		boolean person = viewer.person() != null;
