@@ -244,13 +244,16 @@ class HostileFormsTests {
 
 	/** What the forms about a person can add or change. */
 	private String keptOfPeople() {
-		return this.database.sql("""
-				select concat_ws(' ', (select md5(string_agg(concat(id, name, zone), ',' order by id)) from accounts.person),
-					(select count(*) from accounts.token), (select count(*) from feeds.feed),
-					(select count(*) from quick.calendar), (select count(*) from register.site),
-					(select md5(string_agg(w::text, ',' order by w::text)) from reminders.wishes w),
-					(select md5(string_agg(w::text, ',' order by w::text)) from reminders.wish w))
-				""").query(String.class).single();
+		return this.database
+			.sql("""
+					select concat_ws(' ', (select md5(string_agg(concat(id, name, zone), ',' order by id)) from accounts.person),
+						(select count(*) from accounts.token), (select count(*) from feeds.feed),
+						(select count(*) from quick.calendar), (select count(*) from register.site),
+						(select md5(string_agg(w::text, ',' order by w::text)) from reminders.wishes w),
+						(select md5(string_agg(w::text, ',' order by w::text)) from reminders.wish w))
+					""")
+			.query(String.class)
+			.single();
 	}
 
 	private List<Form> formsAboutAPerson(Site like) {
@@ -268,8 +271,8 @@ class HostileFormsTests {
 						"06:00", "urgentAnyway", "true", "language", "en", "units", "both", "mail-to-do", "morning",
 						"mail-to-do-ahead", "2"),
 				Set.of(), Set.of()));
-		forms.add(new Form("/subscribe", map("what", "all", "language", "en", "units", "both", "parts", "tasks", "alarm",
-				"08:00", "behind", "30", "ahead", "90"), Set.of(), Set.of()));
+		forms.add(new Form("/subscribe", map("what", "all", "language", "en", "units", "both", "parts", "tasks",
+				"alarm", "08:00", "behind", "30", "ahead", "90"), Set.of(), Set.of()));
 		forms.add(new Form("/quick/calendar",
 				map("latitude", "" + like.point().latitude(), "longitude", "" + like.point().longitude(), "elevation",
 						"200", "unit", "m", "zone", like.zone().getId(), "species", "buxus-sempervirens", "sun",

@@ -88,9 +88,11 @@ public record Ways(List<Way> first, List<Part> rest) {
 		if (viewer.demo()) {
 			you.add(CHANGE_PERSON);
 		}
-		return new Ways(first, List.of(new Part("Your plants", without(plants, first)),
-				new Part("Look up", without(List.of(CALCULATORS, SEASON_DATES, ADVISORIES, RULES, STATIONS), first)),
-				new Part("With others", without(others, first)), new Part("You", without(you, first))));
+		return new Ways(first,
+				List.of(new Part("Your plants", without(plants, first)),
+						new Part("Look up",
+								without(List.of(CALCULATORS, SEASON_DATES, ADVISORIES, RULES, STATIONS), first)),
+						new Part("With others", without(others, first)), new Part("You", without(you, first))));
 	}
 
 	private static List<Way> first(Viewer viewer) {

@@ -131,8 +131,7 @@ class TemplateTests {
 				"Why brown leaves?");
 		assertThat(mine.select(".strip").text()).contains("invented");
 		Document stranger = page("climate/stations", new Viewer(null, "", false, false));
-		assertThat(stranger.select(".masthead nav > ul").text())
-			.isEqualTo("Make a calendar Advisories Sign in");
+		assertThat(stranger.select(".masthead nav > ul").text()).isEqualTo("Make a calendar Advisories Sign in");
 		assertThat(stranger.select(".masthead summary.here")).as("the page is behind the word").hasSize(1);
 		assertThat(stranger.select(".masthead .more [aria-current=page]").text()).isEqualTo("Stations");
 		assertThat(stranger.select(".strip")).isEmpty();
