@@ -32,19 +32,17 @@ import org.springframework.util.FileSystemUtils;
  */
 public final class GardenerPagesBenchmark {
 
-	private static final int WARM = 60;
-
-	private static final int ROUNDS = 200;
-
 	private GardenerPagesBenchmark() {
 	}
 
 	/**
 	 * Prints milliseconds and octets of each page.
-	 * @param args number of plantings, 200 by default
+	 * @param args number of plantings, 200 by default; how often each page is asked for,
+	 * 200 by default, after a third of it to warm up
 	 */
 	public static void main(String[] args) throws Exception {
 		int plantings = (args.length > 0) ? Integer.parseInt(args[0]) : 200;
+		int rounds = (args.length > 1) ? Integer.parseInt(args[1]) : 200;
 		Path folder = Files.createTempDirectory(Files.createDirectories(Path.of("target")), "bench-pages")
 			.toAbsolutePath();
 		try (ConfigurableApplicationContext context = new SpringApplicationBuilder(Application.class).profiles("demo")
@@ -56,9 +54,9 @@ public final class GardenerPagesBenchmark {
 				visitor.become("Bram Ostrand");
 				String home = "/sites/" + site.id();
 				String task = visitor.page(home).selectFirst("a[href^=/tasks/]").attr("href");
-				for (String path : List.of("/", home, task, home + "/weather", home + "/freezes", home + "/log",
-						home + "/plantings/new")) {
-					measure(visitor, languages, path);
+				for (String path : List.of("/", "/sites", home, task, home + "/weather", home + "/freezes", home + "/log",
+						home + "/review", home + "/plantings/new", "/subscribe", "/reminders", "/cases")) {
+					measure(visitor, languages, path, rounds);
 				}
 			}
 		}
@@ -89,9 +87,9 @@ public final class GardenerPagesBenchmark {
 		return site;
 	}
 
-	private static void measure(DemoVisitor visitor, String languages, String path) throws Exception {
-		long[] nanos = new long[ROUNDS];
-		for (int i = -WARM; i < ROUNDS; i++) {
+	private static void measure(DemoVisitor visitor, String languages, String path, int rounds) throws Exception {
+		long[] nanos = new long[rounds];
+		for (int i = -rounds / 3; i < rounds; i++) {
 			long begin = System.nanoTime();
 			visitor.answer(path, "gzip");
 			if (i >= 0) {
@@ -100,8 +98,8 @@ public final class GardenerPagesBenchmark {
 		}
 		Arrays.sort(nanos);
 		System.out.printf("PAGES %s %-60s median %.1f ms, of twenty the slowest %.1f ms, slowest %.1f ms, %,d octets%n",
-				languages, path.replaceAll("[0-9a-f-]{36}", "…"), nanos[ROUNDS / 2] / 1e6, nanos[ROUNDS * 19 / 20] / 1e6,
-				nanos[ROUNDS - 1] / 1e6, visitor.answer(path, "gzip").body().length);
+				languages, path.replaceAll("[0-9a-f-]{36}", "…"), nanos[rounds / 2] / 1e6, nanos[rounds * 19 / 20] / 1e6,
+				nanos[rounds - 1] / 1e6, visitor.answer(path, "gzip").body().length);
 	}
 
 }

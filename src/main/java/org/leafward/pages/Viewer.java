@@ -13,9 +13,10 @@ import org.jspecify.annotations.Nullable;
  * @param demo whether the server shows the invented region
  * @param specialist whether rules may be changed
  * @param counties names of the counties that a specialist serves
+ * @param coordinator whether groups may be begun
  */
 public record Viewer(@Nullable UUID person, String name, boolean operator, boolean demo, boolean specialist,
-		Set<String> counties) {
+		Set<String> counties, boolean coordinator) {
 
 	public Viewer {
 		counties = Set.copyOf(counties);
@@ -29,7 +30,7 @@ public record Viewer(@Nullable UUID person, String name, boolean operator, boole
 	 * @param demo whether the server shows the invented region
 	 */
 	public Viewer(@Nullable UUID person, String name, boolean operator, boolean demo) {
-		this(person, name, operator, demo, operator, Set.of());
+		this(person, name, operator, demo, operator, Set.of(), false);
 	}
 
 	/**
@@ -53,6 +54,14 @@ public record Viewer(@Nullable UUID person, String name, boolean operator, boole
 
 	public boolean stranger() {
 		return this.person == null && !this.operator;
+	}
+
+	/**
+	 * The ways that stand at the head of each page.
+	 * @return those that lead somewhere for this viewer
+	 */
+	public Ways ways() {
+		return Ways.of(this);
 	}
 
 }

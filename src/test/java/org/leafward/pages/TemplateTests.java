@@ -126,10 +126,14 @@ class TemplateTests {
 	@Test
 	void navigationMarksThePageAndKnowsStrangers() throws IOException {
 		Document mine = page("register/sites", VIEWER);
-		assertThat(mine.select("nav [aria-current=page]").text()).isEqualTo("Sites");
+		assertThat(mine.select("nav [aria-current=page]").text()).isEqualTo("My sites");
+		assertThat(mine.select(".masthead nav > ul li").eachText()).containsExactly("This week", "My sites", "Calendar",
+				"Why brown leaves?");
 		assertThat(mine.select(".strip").text()).contains("invented");
 		Document stranger = page("climate/stations", new Viewer(null, "", false, false));
-		assertThat(stranger.select(".masthead nav").text()).isEqualTo("Stations Advisories Calculators Sign in");
+		assertThat(stranger.select(".masthead nav > ul").text()).isEqualTo("Make a calendar Advisories Sign in");
+		assertThat(stranger.select(".masthead summary.here")).as("the page is behind the word").hasSize(1);
+		assertThat(stranger.select(".masthead .more [aria-current=page]").text()).isEqualTo("Stations");
 		assertThat(stranger.select(".strip")).isEmpty();
 		Document signedIn = page("climate/stations", new Viewer(UUID.randomUUID(), "Nora", false, false));
 		assertThat(signedIn.select(".masthead form[method=post][action=/sign-out] button").text())

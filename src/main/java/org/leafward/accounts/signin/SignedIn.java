@@ -27,6 +27,8 @@ public final class SignedIn extends AbstractAuthenticationToken {
 
 	private static final SimpleGrantedAuthority OPERATOR = new SimpleGrantedAuthority("ROLE_OPERATOR");
 
+	private static final SimpleGrantedAuthority COORDINATOR = new SimpleGrantedAuthority("ROLE_COORDINATOR");
+
 	private static final SimpleGrantedAuthority SPECIALIST = new SimpleGrantedAuthority("ROLE_SPECIALIST");
 
 	private static final SimpleGrantedAuthority GARDENER = new SimpleGrantedAuthority("ROLE_GARDENER");
@@ -117,6 +119,14 @@ public final class SignedIn extends AbstractAuthenticationToken {
 	 */
 	public boolean mayChangeRules() {
 		return getAuthorities().contains(SPECIALIST);
+	}
+
+	/**
+	 * Whether they look after groups.
+	 * @return true for coordinators
+	 */
+	public boolean coordinates() {
+		return getAuthorities().contains(COORDINATOR);
 	}
 
 	/**

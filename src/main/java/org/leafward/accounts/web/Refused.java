@@ -42,7 +42,7 @@ final class Refused implements AccessDeniedHandler {
 	private static NotForYou words(String path) {
 		if (path.equals("/replanning")) {
 			return new NotForYou("Only the operator may see how far the plans of all sites are worked out",
-					"sign in with the operator token; the plans of your own sites are under This week and Sites");
+					"sign in with the operator token; the plans of your own sites are under This week and My sites");
 		}
 		if (path.equals("/workshop") || path.startsWith("/workshop/")) {
 			return new NotForYou("Only specialists and the operator may change rules",

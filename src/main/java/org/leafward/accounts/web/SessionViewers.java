@@ -25,9 +25,9 @@ class SessionViewers implements Viewers {
 		if (SecurityContextHolder.getContext().getAuthentication() instanceof SignedIn known) {
 			PersonId person = known.person();
 			return new Viewer((person != null) ? person.value() : null, known.called(), known.mayDoEverything(),
-					this.demo, known.mayChangeRules(), known.counties());
+					this.demo, known.mayChangeRules(), known.counties(), known.coordinates());
 		}
-		return new Viewer(null, "", false, this.demo, false, Set.of());
+		return new Viewer(null, "", false, this.demo, false, Set.of(), false);
 	}
 
 }

@@ -89,7 +89,7 @@ class SeasonPages {
 	}
 
 	private void frame(Model model, HttpServletResponse response) {
-		model.addAttribute("section", "public-advisories");
+		model.addAttribute("section", "season-dates");
 		Caching.page(this.viewers.current(), response);
 	}
 

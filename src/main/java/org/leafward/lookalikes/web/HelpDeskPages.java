@@ -91,7 +91,7 @@ class HelpDeskPages {
 		PersonId handed = this.access.coordinates() ? this.access.me() : null;
 		List<PlantCase> cases = this.desk.inbox(counties, handed, closed, Given.page(page), PAGE + 1);
 		Key key = this.keys.current();
-		model.addAttribute("section", "cases");
+		model.addAttribute("section", "help-desk");
 		model.addAttribute("lead", lead(counties, handed != null, closed, cases.size(), page));
 		model.addAttribute("cases", cases.stream().limit(PAGE).map((one) -> waiting(one, key)).toList());
 		model.addAttribute("closed", closed);
