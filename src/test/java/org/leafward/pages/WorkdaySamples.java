@@ -147,7 +147,7 @@ final class WorkdaySamples {
 				true, "mine", "IN", "lead", "You come.", "token", "abc", "remarks", List.of("Noted.")));
 		all.put("workdays/checklist",
 				with("workday", workday(WorkdayState.FIXED), "lists", lists(), "done", 1L, "tasks", 2, "begun", true));
-		all.put("workdays/hours", with("year", 2026, "lines", List.of(new Year("Nora", 2, "5.5")), "sum", "5.5"));
+		all.put("workdays/hours", with("year", 2026, "lines", List.of(new Year("Nora", 2, "5.5"), new Year("", 1, "2")), "sum", "7.5"));
 		return all;
 	}
 
