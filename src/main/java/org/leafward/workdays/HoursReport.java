@@ -45,7 +45,8 @@ public class HoursReport {
 	 */
 	public List<Line> of(GroupId group, int year) {
 		List<HoursRow> rows = this.table.of(group, new DayWindow(LocalDate.of(year, 1, 1), LocalDate.of(year, 12, 31)));
-		Map<PersonId, Person> known = this.people.find(rows.stream().map(HoursRow::person).filter(Objects::nonNull).map(PersonId::new).toList());
+		Map<PersonId, Person> known = this.people
+			.find(rows.stream().map(HoursRow::person).filter(Objects::nonNull).map(PersonId::new).toList());
 		return rows.stream().map((row) -> new Line(name(known, row.person()), row.days(), row.minutes())).toList();
 	}
 

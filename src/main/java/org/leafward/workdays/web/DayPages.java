@@ -209,8 +209,9 @@ class DayPages {
 		int asked = asked(group, year);
 		List<List<String>> rows = new ArrayList<>(List.of(List.of("year", "member", "workdays", "hours")));
 		this.report.of(group.id(), asked)
-			.forEach((one) -> rows.add(List.of(String.valueOf(asked), CsvText.safe(one.name().isEmpty() ? GONE : one.name()),
-					String.valueOf(one.days()), Hours.text(one.minutes()))));
+			.forEach((one) -> rows
+				.add(List.of(String.valueOf(asked), CsvText.safe(one.name().isEmpty() ? GONE : one.name()),
+						String.valueOf(one.days()), Hours.text(one.minutes()))));
 		return file("text/csv;charset=UTF-8;header=present", "leafward-hours-%d.csv".formatted(asked),
 				CsvText.write(rows).getBytes(StandardCharsets.UTF_8));
 	}
