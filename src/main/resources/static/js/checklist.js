@@ -72,6 +72,39 @@
 		return fresh ? fresh.value : null;
 	}
 
+	// A worker keeps this list on the phone until the day after the workday, so that it opens without a connection.
+	const scope = new URL(address).pathname.replace(/ticks$/, 'checklist');
+	const until = Number(said.dataset.until);
+
+	async function keepList() {
+		if (!('serviceWorker' in navigator) || !said.dataset.worker) {
+			return;
+		}
+		try {
+			if (Date.now() > until) {
+				const old = await navigator.serviceWorker.getRegistration(scope);
+				if (old && old.active) {
+					old.active.postMessage({ what: 'forget' });
+				}
+				return;
+			}
+			await navigator.serviceWorker.register(said.dataset.worker, { scope: scope });
+			const worker = (await navigator.serviceWorker.ready).active;
+			const parts = Array.from(document.querySelectorAll('link[rel="stylesheet"], script[src]'), (one) => one.href || one.src);
+			worker.postMessage({ what: 'keep', parts: parts, until: until });
+		}
+		catch (ex) {
+			// No room, or not allowed: the list works with a connection only.
+		}
+	}
+
+	// Who signs out here leaves no list behind.
+	document.addEventListener('submit', (event) => {
+		if (new URL(event.target.action).pathname.endsWith('/sign-out') && navigator.serviceWorker && navigator.serviceWorker.controller) {
+			navigator.serviceWorker.controller.postMessage({ what: 'forget' });
+		}
+	});
+
 	function body(ticks, csrf) {
 		const fields = new URLSearchParams();
 		ticks.forEach((one) => fields.append('mark', [one.key, one.task, one.done ? 'yes' : 'no', one.at].join('|')));
@@ -116,6 +149,7 @@
 						show(form, states[task]);
 					}
 				});
+				keepList();
 			}
 			tell();
 		}
@@ -147,4 +181,5 @@
 	document.addEventListener('visibilitychange', () => { if (!document.hidden) { send(); } });
 	setInterval(() => { if (waiting().length > 0) { send(); } }, 15000);
 	send();
+	keepList();
 })();

@@ -3,7 +3,9 @@ package org.leafward.workdays;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
@@ -28,8 +30,8 @@ public class HoursReport {
 	/**
 	 * A member's year.
 	 *
-	 * @param name what they are called; a few words for who is gone
-	 * @param days on how many workdays they worked
+	 * @param name what they are called; empty for all whose account is gone, together
+	 * @param days on how many workdays they worked; of several people each counts
 	 * @param minutes how long in all
 	 */
 	public record Line(String name, int days, int minutes) {
@@ -43,13 +45,14 @@ public class HoursReport {
 	 */
 	public List<Line> of(GroupId group, int year) {
 		List<HoursRow> rows = this.table.of(group, new DayWindow(LocalDate.of(year, 1, 1), LocalDate.of(year, 12, 31)));
-		Map<PersonId, Person> known = this.people.find(rows.stream().map(HoursRow::person).map(PersonId::new).toList());
+		Map<PersonId, Person> known = this.people
+			.find(rows.stream().map(HoursRow::person).filter(Objects::nonNull).map(PersonId::new).toList());
 		return rows.stream().map((row) -> new Line(name(known, row.person()), row.days(), row.minutes())).toList();
 	}
 
-	private static String name(Map<PersonId, Person> known, UUID person) {
-		Person one = known.get(new PersonId(person));
-		return (one != null) ? one.name() : "somebody who left";
+	private static String name(Map<PersonId, Person> known, @Nullable UUID person) {
+		Person one = (person != null) ? known.get(new PersonId(person)) : null;
+		return (one != null) ? one.name() : "";
 	}
 
 }

@@ -55,7 +55,12 @@ class GroupWalkTests {
 
 	private ChromeDriver page;
 
+	private Line line;
+
 	private void arrive(String name) {
+		if (this.line == null) {
+			this.line = new Line(this.port);
+		}
 		this.browser = Browser.open(true);
 		this.page = this.browser.driver();
 		this.browser.width(PHONE);
@@ -68,6 +73,9 @@ class GroupWalkTests {
 	void close() {
 		if (this.browser != null) {
 			this.browser.close();
+		}
+		if (this.line != null) {
+			this.line.close();
 		}
 	}
 
@@ -113,9 +121,11 @@ class GroupWalkTests {
 	}
 
 	/**
-	 * What is ticked stays on the phone, shows, and is sent once there is a connection.
+	 * What is ticked stays on the phone, shows, and is sent once there is a connection;
+	 * the list itself opens again without one.
 	 */
 	private void tickWithoutAConnection() {
+		new WebDriverWait(this.page, LONGEST).until((driver) -> keptParts() >= 4);
 		WebElement form = this.page.findElement(By.cssSelector("form[data-task]:not(.is-done)"));
 		String task = form.getAttribute("data-task");
 		connection(false);
@@ -123,6 +133,18 @@ class GroupWalkTests {
 		new WebDriverWait(this.page, LONGEST)
 			.until((driver) -> driver.findElement(By.id("queue")).getText().endsWith(": 1"));
 		assertThat(form.getAttribute("class")).contains("is-done");
+		assertThat(entry(task)).isNull();
+		String list = this.page.getCurrentUrl();
+		this.page.get("about:blank");
+		this.page.get(list);
+		assertThat(this.page.findElement(By.tagName("h1")).getText()).startsWith("Checklist");
+		assertThat(this.page.findElement(By.cssSelector("form[data-task='%s']".formatted(task))).getAttribute("class"))
+			.as("ticked before the list was opened again")
+			.contains("is-done");
+		assertThat(this.page.executeScript("return document.styleSheets[0].cssRules.length")).isNotEqualTo(0L);
+		new WebDriverWait(this.page, LONGEST)
+			.until((driver) -> driver.findElement(By.id("queue")).getText().endsWith(": 1"));
+		healthy("checklist-offline");
 		assertThat(entry(task)).isNull();
 		connection(true);
 		this.page.executeScript("window.dispatchEvent(new Event('online'))");
@@ -142,7 +164,16 @@ class GroupWalkTests {
 		return this.log.of(new TaskId(UUID.fromString(task))).orElse(null);
 	}
 
+	/** The page, how long it is kept, its style and its script. */
+	private int keptParts() {
+		return ((Number) this.page.executeAsyncScript("""
+				const done = arguments[arguments.length - 1];
+				caches.open('leafward-list ' + location.pathname).then((one) => one.keys())
+					.then((all) => done(all.length), () => done(0));""")).intValue();
+	}
+
 	private void connection(boolean there) {
+		this.line.connect(there);
 		this.page.executeCdpCommand("Network.enable", Map.of());
 		this.page.executeCdpCommand("Network.emulateNetworkConditions",
 				Map.of("offline", !there, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
@@ -164,7 +195,7 @@ class GroupWalkTests {
 	}
 
 	private void go(String path) {
-		this.page.get("http://localhost:" + this.port + path);
+		this.page.get("http://localhost:" + this.line.port() + path);
 	}
 
 	private String path() {

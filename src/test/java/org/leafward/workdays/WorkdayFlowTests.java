@@ -9,17 +9,26 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.leafward.accounts.People;
 import org.leafward.accounts.PersonId;
+import org.leafward.accounts.PersonalRecords;
 import org.leafward.accounts.Post;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWindow;
@@ -79,6 +88,9 @@ class WorkdayFlowTests {
 
 	@Autowired
 	private HoursReport hours;
+
+	@Autowired
+	private PersonalRecords records;
 
 	@Autowired
 	private DayMailTable outbox;
@@ -336,6 +348,135 @@ class WorkdayFlowTests {
 		assertThat(this.hours.of(this.group, this.saturday.getYear())).singleElement()
 			.isEqualTo(new HoursReport.Line("Somebody", 1, 150));
 		assertThatThrownBy(() -> this.signUps.worked(workday, member, 1441)).isInstanceOf(BadInput.class);
+	}
+
+	/** Deleting an account takes the person, not the work that the group did. */
+	@Test
+	void hoursOfSomebodyWhoIsDeletedStayInTheSumOfNobody() {
+		PersonId member = member();
+		this.saturday = LocalDate.now(ZONE);
+		WorkdayId workday = fixed(5);
+		this.day.hours(workday, Map.of(member, 150, this.lead, 60));
+		this.records.leave(member);
+		assertThat(this.hours.of(this.group, this.saturday.getYear())).containsExactly(
+				new HoursReport.Line("", 1, 150), new HoursReport.Line("Somebody", 1, 60));
+		assertThat(this.workdays.signUps(workday)).extracting(SignUp::person).containsExactly(this.lead);
+	}
+
+	@Test
+	void hoursOfTwoAccountsOfOnePersonCountOnce() {
+		PersonId member = member();
+		PersonId same = member();
+		this.saturday = LocalDate.now(ZONE);
+		WorkdayId workday = fixed(5);
+		this.day.hours(workday, Map.of(member, 150, same, 120));
+		this.records.merge(same, member);
+		assertThat(this.hours.of(this.group, this.saturday.getYear()))
+			.containsExactly(new HoursReport.Line("Somebody", 1, 150));
+	}
+
+	@Test
+	void aPlaceOfADeletedAccountGoesToWhoeverWaits() {
+		PersonId first = member();
+		PersonId second = member();
+		WorkdayId workday = fixed(1);
+		this.signUps.come(workday, first, 0, false);
+		this.signUps.come(workday, second, 0, false);
+		this.records.leave(first);
+		assertThat(state(workday, second)).isEqualTo(SignUpState.IN);
+		assertThat(mails(workday, second)).extracting(MessageRow::kind).containsExactly("invited", "place");
+		assertThat(this.outbox.of(workday)).noneMatch((one) -> one.person().equals(first));
+	}
+
+	@Test
+	void whoeverLeavesWhileWaitingIsPassedBy() {
+		PersonId first = member();
+		PersonId second = member();
+		PersonId third = member();
+		WorkdayId workday = fixed(1);
+		List.of(first, second, third).forEach((one) -> this.signUps.come(workday, one, 0, false));
+		this.desk.leave(this.group, second);
+		this.signUps.stayAway(workday, first);
+		assertThat(state(workday, third)).isEqualTo(SignUpState.IN);
+		assertThat(state(workday, second)).isEqualTo(SignUpState.OUT);
+	}
+
+	/** Eight people press at once; each round has one place. */
+	@Test
+	void theLastPlaceIsGivenOnce() throws Exception {
+		List<PersonId> all = Stream.generate(this::member).limit(8).toList();
+		WorkdayId workday = fixed(1);
+		CountDownLatch go = new CountDownLatch(1);
+		try (Threads threads = new Threads(all.size())) {
+			List<Future<SignUp>> answers = all.stream().map((one) -> threads.submit(() -> {
+				go.await();
+				return this.signUps.come(workday, one, 0, false);
+			})).toList();
+			go.countDown();
+			for (Future<SignUp> one : answers) {
+				one.get(60, TimeUnit.SECONDS);
+			}
+		}
+		assertThat(this.workdays.signUps(workday)).extracting(SignUp::state)
+			.hasSize(8)
+			.containsOnlyOnce(SignUpState.IN)
+			.doesNotContain(SignUpState.OUT);
+		assertThat(this.workdays.find(workday).orElseThrow()).matches((one) -> one.places() == 1 && one.waiting() == 7);
+	}
+
+	private static final class Threads implements AutoCloseable {
+
+		private final ExecutorService pool;
+
+		private Threads(int number) {
+			this.pool = Executors.newFixedThreadPool(number);
+		}
+
+		private <T> Future<T> submit(Callable<T> work) {
+			return this.pool.submit(work);
+		}
+
+		@Override
+		public void close() {
+			this.pool.shutdownNow();
+		}
+
+	}
+
+	/**
+	 * The day on which clocks go forward in the United States, the second Sunday of March
+	 * (15 U.S.C. 260a): a workday from 1 to 4 is two hours long.
+	 */
+	@Test
+	void onTheDayOfTheClockChangeTimesAreThoseOfTheClock() {
+		LocalDate march = LocalDate.of(LocalDate.now(ZONE).getYear() + 1, 3, 1);
+		this.saturday = march.with(TemporalAdjusters.dayOfWeekInMonth(2, DayOfWeek.SUNDAY));
+		PersonId member = member();
+		WorkdayId workday = this.days.add(this.groups.find(this.group).orElseThrow(),
+				new Frame(this.saturday, LocalTime.of(1, 0), LocalTime.of(4, 0), "the shed", 3, null));
+		this.days.fix(workday);
+		Workday kept = this.workdays.find(workday).orElseThrow();
+		assertThat(Duration.between(kept.start(), kept.end())).isEqualTo(Duration.ofHours(2));
+		VEvent invited = event(mails(workday, member).get(0));
+		assertThat(Duration.between(invited.getDateStart().getValue().toInstant(),
+				invited.getDateEnd().getValue().toInstant())).isEqualTo(Duration.ofHours(2));
+	}
+
+	@Test
+	void aWorkdayThatIsOverTakesNobodyAndNoDayIsPlannedInThePast() {
+		PersonId member = member();
+		WorkdayId workday = fixed(5);
+		this.database.sql("update workdays.workday set day = ? where id = ?")
+			.params(LocalDate.now(ZONE).minusDays(1), workday.value())
+			.update();
+		assertThatThrownBy(() -> this.signUps.come(workday, member, 0, false)).isInstanceOf(BadInput.class);
+		assertThatThrownBy(() -> this.signUps.stayAway(workday, member)).isInstanceOf(BadInput.class);
+		this.saturday = LocalDate.now(ZONE).minusDays(1);
+		assertThatThrownBy(() -> fixed(5)).isInstanceOf(BadInput.class);
+		this.saturday = LocalDate.now(ZONE).plusDays(20);
+		assertThatThrownBy(() -> fixed(0)).isInstanceOf(BadInput.class);
+		assertThatThrownBy(() -> fixed(501)).isInstanceOf(BadInput.class);
+		assertThatThrownBy(() -> this.days.callOff(fixed(5), "x".repeat(301))).isInstanceOf(BadInput.class);
 	}
 
 }

@@ -11,7 +11,8 @@ import org.springframework.stereotype.Component;
 
 /**
  * What is kept about people who work together. Workdays belong to groups, so they stay
- * without whoever goes; sites of theirs go from the groups with them.
+ * without whoever goes; sites of theirs go from the groups with them. Hours that they
+ * worked stay in the group's sum, of nobody.
  */
 @Component
 class OwnWorkdays implements PersonalData {
@@ -72,6 +73,9 @@ class OwnWorkdays implements PersonalData {
 				delete from workdays.workday_task where site in (select site from workdays.group_site where owner = ?)""",
 				person);
 		update("delete from workdays.group_site where owner = ?", person);
+		update("""
+				insert into workdays.nameless_hours (workday, minutes)
+				select workday, minutes from workdays.sign_up where person_id = ? and minutes > 0""", person);
 		for (String table : List.of("member", "sign_up", "asked", "mark", "message")) {
 			update("delete from workdays.%s where person_id = ?".formatted(table), person);
 		}
@@ -82,6 +86,16 @@ class OwnWorkdays implements PersonalData {
 
 	@Override
 	public void handOver(PersonId from, PersonId into) {
+		// Hours noted for both on one day are of one person: the longer ones count, once.
+		this.database.sql("""
+				update workdays.sign_up other set minutes = greatest(other.minutes, mine.minutes)
+				from workdays.sign_up mine
+				where mine.workday = other.workday and mine.person_id = ? and other.person_id = ?
+				""").params(from.value(), into.value()).update();
+		this.database.sql("""
+				update workdays.sign_up mine set minutes = null where person_id = ? and exists
+					(select from workdays.sign_up other where other.workday = mine.workday and other.person_id = ?)
+				""").params(from.value(), into.value()).update();
 		// Who was in both groups stays as they were there.
 		for (String[] key : new String[][] { { "member", "group_id" }, { "sign_up", "workday" },
 				{ "asked", "workday" } }) {

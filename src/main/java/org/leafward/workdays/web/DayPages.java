@@ -87,6 +87,9 @@ class DayPages {
 		model.addAttribute("done", done);
 		model.addAttribute("tasks", tasks);
 		model.addAttribute("begun", !workday.day().isAfter(LocalDate.ofInstant(this.clock.instant(), workday.zone())));
+		// A phone keeps the list until the end of the day after the workday.
+		model.addAttribute("keptUntil",
+				workday.day().plusDays(2).atStartOfDay(workday.zone()).toInstant().toEpochMilli());
 		return "workdays/checklist";
 	}
 
@@ -167,7 +170,10 @@ class DayPages {
 		return "redirect:/workdays/" + workday.id();
 	}
 
-	/** A member's year. */
+	/** In the table for other programs, which is English as its head is. */
+	private static final String GONE = "people whose account is deleted";
+
+	/** A member's year; without a name for those whose account is deleted. */
 	record Year(String name, int days, String hours) {
 	}
 
@@ -203,8 +209,9 @@ class DayPages {
 		int asked = asked(group, year);
 		List<List<String>> rows = new ArrayList<>(List.of(List.of("year", "member", "workdays", "hours")));
 		this.report.of(group.id(), asked)
-			.forEach((one) -> rows.add(List.of(String.valueOf(asked), CsvText.safe(one.name()),
-					String.valueOf(one.days()), Hours.text(one.minutes()))));
+			.forEach((one) -> rows
+				.add(List.of(String.valueOf(asked), CsvText.safe(one.name().isEmpty() ? GONE : one.name()),
+						String.valueOf(one.days()), Hours.text(one.minutes()))));
 		return file("text/csv;charset=UTF-8;header=present", "leafward-hours-%d.csv".formatted(asked),
 				CsvText.write(rows).getBytes(StandardCharsets.UTF_8));
 	}
