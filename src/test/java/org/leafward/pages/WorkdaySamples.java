@@ -145,11 +145,10 @@ final class WorkdaySamples {
 						Map.of("ends", "too early")));
 		all.put("workdays/answer", with("workday", workday(WorkdayState.CALLED_OFF), "times", "09:00 to 12:00", "open",
 				true, "mine", "IN", "lead", "You come.", "token", "abc", "remarks", List.of("Noted.")));
-		all.put("workdays/checklist",
-				with("workday", workday(WorkdayState.FIXED), "lists", lists(), "done", 1L, "tasks", 2, "begun", true,
-						"keptUntil", 1_800_000_000_000L));
-		all.put("workdays/hours", with("year", 2026, "lines",
-				List.of(new Year("Nora", 2, "5.5"), new Year("", 1, "2")), "sum", "7.5"));
+		all.put("workdays/checklist", with("workday", workday(WorkdayState.FIXED), "lists", lists(), "done", 1L,
+				"tasks", 2, "begun", true, "keptUntil", 1_800_000_000_000L));
+		all.put("workdays/hours",
+				with("year", 2026, "lines", List.of(new Year("Nora", 2, "5.5"), new Year("", 1, "2")), "sum", "7.5"));
 		return all;
 	}
 

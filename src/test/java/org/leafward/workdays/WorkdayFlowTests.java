@@ -358,8 +358,8 @@ class WorkdayFlowTests {
 		WorkdayId workday = fixed(5);
 		this.day.hours(workday, Map.of(member, 150, this.lead, 60));
 		this.records.leave(member);
-		assertThat(this.hours.of(this.group, this.saturday.getYear())).containsExactly(
-				new HoursReport.Line("", 1, 150), new HoursReport.Line("Somebody", 1, 60));
+		assertThat(this.hours.of(this.group, this.saturday.getYear())).containsExactly(new HoursReport.Line("", 1, 150),
+				new HoursReport.Line("Somebody", 1, 60));
 		assertThat(this.workdays.signUps(workday)).extracting(SignUp::person).containsExactly(this.lead);
 	}
 
@@ -459,7 +459,8 @@ class WorkdayFlowTests {
 		assertThat(Duration.between(kept.start(), kept.end())).isEqualTo(Duration.ofHours(2));
 		VEvent invited = event(mails(workday, member).get(0));
 		assertThat(Duration.between(invited.getDateStart().getValue().toInstant(),
-				invited.getDateEnd().getValue().toInstant())).isEqualTo(Duration.ofHours(2));
+				invited.getDateEnd().getValue().toInstant()))
+			.isEqualTo(Duration.ofHours(2));
 	}
 
 	@Test

@@ -75,8 +75,7 @@ class CountyAdvisories {
 		answer(county, Language.ENGLISH, request, response);
 	}
 
-	@RequestMapping(path = "/advisories/{county}/es/advisories.ics",
-			method = { RequestMethod.GET, RequestMethod.HEAD })
+	@RequestMapping(path = "/advisories/{county}/es/advisories.ics", method = { RequestMethod.GET, RequestMethod.HEAD })
 	void inSpanish(@PathVariable String county, HttpServletRequest request, HttpServletResponse response)
 			throws IOException {
 		answer(county, Language.SPANISH, request, response);

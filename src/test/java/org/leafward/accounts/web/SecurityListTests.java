@@ -183,12 +183,14 @@ class SecurityListTests {
 				// Ticks of a workday wait for a connection: identifiers of tasks, yes or
 				// no, and when.
 				boolean queue = script.endsWith("checklist.js");
-				// The one page that is meant to be kept: the list of a workday, until the day
+				// The one page that is meant to be kept: the list of a workday, until the
+				// day
 				// after it.
 				boolean list = script.endsWith("checklist-worker.js");
 				assertThat(read(script)).as(script.toString())
-					.doesNotContainPattern((queue ? "" : list ? "localStorage|" : "localStorage|fetch\\(|")
-							+ (list ? "" : "caches|") + "sessionStorage|indexedDB|document\\.cookie|XMLHttpRequest|innerHTML|eval");
+					.doesNotContainPattern(
+							(queue ? "" : list ? "localStorage|" : "localStorage|fetch\\(|") + (list ? "" : "caches|")
+									+ "sessionStorage|indexedDB|document\\.cookie|XMLHttpRequest|innerHTML|eval");
 			}
 		}
 	}

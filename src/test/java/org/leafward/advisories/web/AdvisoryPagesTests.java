@@ -264,8 +264,8 @@ class AdvisoryPagesTests {
 
 	@ParameterizedTest
 	@ValueSource(strings = { "/advisories/us-ia-nowhere", "/advisories/us-ia-nowhere/feed.atom",
-			"/advisories/us-ia-nowhere/embed", "/advisories/us-ia-nowhere/advisories.ics",
-			"/season-dates/noon", "/season-dates/counties/us-ia-nowhere" })
+			"/advisories/us-ia-nowhere/embed", "/advisories/us-ia-nowhere/advisories.ics", "/season-dates/noon",
+			"/season-dates/counties/us-ia-nowhere" })
 	void whatIsntThereIsSaidToBeMissing(String path) throws Exception {
 		assertThat(get(path).statusCode()).isEqualTo(404);
 		assertThat(get("/advisories/" + UUID.randomUUID()).statusCode()).isEqualTo(404);

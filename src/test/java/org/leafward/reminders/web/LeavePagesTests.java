@@ -159,8 +159,7 @@ class LeavePagesTests {
 		assertThat(page.select("main form[method=post]").eachAttr("action")).containsExactly(path);
 		assertThat(page.select("main button").text()).isEqualTo("Leave these messages");
 		assertThat(page.select("dd").text()).isEqualTo("E-mail");
-		assertThat(page.select(".caution").isEmpty())
-			.isEqualTo(series != Series.TONIGHT && series != Series.ADVISORY);
+		assertThat(page.select(".caution").isEmpty()).isEqualTo(series != Series.TONIGHT && series != Series.ADVISORY);
 		assertThat(page.text()).doesNotContain("Nora", "@example.org");
 		assertThat(perform(head(path)).getStatus()).isEqualTo(200);
 		assertThat(this.fixture.tables()).hasSizeGreaterThan(35).isEqualTo(before);

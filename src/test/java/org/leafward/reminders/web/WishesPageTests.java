@@ -165,8 +165,7 @@ class WishesPageTests {
 		Element form = page.selectFirst("form[action=/reminders]");
 		assertThat(form.select("> .pair input").eachAttr("name")).containsExactly("morning", "pausedUntil");
 		assertThat(form.select("> fieldset select").eachAttr("name")).containsExactly("mail-to-do", "mail-hold-off",
-				"mail-ramp", "mail-look-for", "mail-tonight", "mail-change", "mail-advisory",
-				"mail-outlook");
+				"mail-ramp", "mail-look-for", "mail-tonight", "mail-change", "mail-advisory", "mail-outlook");
 		// All the rest is folded away.
 		assertThat(form.select("details[open]")).isEmpty();
 		assertThat(form.select("details input[name=quietFrom], details select[name=language]")).hasSize(2);

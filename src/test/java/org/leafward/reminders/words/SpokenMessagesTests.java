@@ -52,8 +52,10 @@ class SpokenMessagesTests {
 				: Stream
 					.of(outlook.thisWeek(), outlook.nextWeek(), outlook.open(), outlook.holdOffs(), outlook.changed())
 					.flatMap((list) -> list.stream());
-		return Stream.concat(specialists(content), Stream.concat(content.items().stream().map(ReminderItem::task), ahead)
-			.flatMap((task) -> Stream.of(task.siteName(), task.plant().replaceFirst(" \\([^()]*\\)$", ""))))
+		return Stream
+			.concat(specialists(content),
+					Stream.concat(content.items().stream().map(ReminderItem::task), ahead)
+						.flatMap((task) -> Stream.of(task.siteName(), task.plant().replaceFirst(" \\([^()]*\\)$", ""))))
 			.collect(Collectors.toCollection(() -> new TreeSet<>((one, other) -> (one.length() != other.length())
 					? other.length() - one.length() : one.compareTo(other))));
 	}
@@ -63,8 +65,7 @@ class SpokenMessagesTests {
 		return content.notices()
 			.stream()
 			.map(AdvisoryNotice::advisory)
-			.flatMap((one) -> Stream
-				.of(one.text(Language.ENGLISH), one.text(Language.SPANISH))
+			.flatMap((one) -> Stream.of(one.text(Language.ENGLISH), one.text(Language.SPANISH))
 				.flatMap((text) -> Stream.of(text.headline(), text.what(), text.where(), text.when(), text.impacts(),
 						text.toDo(), one.event().english(), one.event().spanish(),
 						(one.reason() != null) ? one.reason() : text.headline())))
