@@ -55,7 +55,7 @@ final class CaseLead {
 			Pair pair = look.ranking().unsplit().get(0);
 			String other = pair.one().equals(first.cause().id()) ? pair.other() : pair.one();
 			if (pair.has(first.cause().id())) {
-				return "Two things fit, and what was told can’t part them: %s, or %s.".formatted(name,
+				return "Two things fit, and what is known can’t part them: %s, or %s.".formatted(name,
 						look.key().cause(other).map(Cause::name).orElse(other));
 			}
 		}
