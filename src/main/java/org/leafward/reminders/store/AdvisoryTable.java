@@ -145,9 +145,13 @@ public class AdvisoryTable {
 	 * @param now the time
 	 */
 	public void phase(UUID message, Phase phase, Instant now) {
-		this.database.sql(
-				"update reminders.advisory_round set phase = ?, reached = null, ended_at = ?::timestamptz where message = ?")
-			.params(phase.name(), (phase == Phase.DONE) ? Rows.time(now) : null, message)
+		this.database.sql("""
+				update reminders.advisory_round set phase = :phase, reached = null, ended_at = :ended::timestamptz
+				where message = :message
+				""")
+			.param("phase", phase.name())
+			.param("ended", (phase == Phase.DONE) ? Rows.time(now) : null)
+			.param("message", message)
 			.update();
 	}
 
