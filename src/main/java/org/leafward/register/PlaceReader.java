@@ -190,15 +190,19 @@ public class PlaceReader {
 	/**
 	 * A height as people write it.
 	 * @param elevation the figure; empty for not told
-	 * @param unit ft for feet, else metres
+	 * @param unit ft for feet, m or nothing for metres
 	 * @return metres above sea level; empty when it wasn't told
-	 * @throws BadInput at {@code elevation} when it is no number
+	 * @throws BadInput at {@code elevation} when it is no number, at {@code unit} when it
+	 * is another
 	 */
 	public static Optional<Double> height(@Nullable String elevation, @Nullable String unit) {
 		if (blank(elevation)) {
 			return Optional.empty();
 		}
 		double given = Given.number("elevation", elevation, "metres or feet above sea level");
+		if (!blank(unit) && !"m".equals(unit) && !"ft".equals(unit)) {
+			throw new BadInput("heights are not read in that unit", "unit", "choose m or ft");
+		}
 		return Optional.of("ft".equals(unit) ? given * METRES_PER_FOOT : given);
 	}
 

@@ -197,7 +197,7 @@ class WeatherWatchTests {
 		assertThat(this.watch.look()).isEqualTo(1);
 		assertThat(warnings(near, this.lead)).singleElement()
 			.asString()
-			.contains("15 mm of rain", "Better on its rain date, " + DayWords.of(rain))
+			.contains("15 mm (0.6 in) of rain", "Better on its rain date, " + DayWords.of(rain))
 			.contains("lightning", "air quality index");
 		assertThat(warnings(near, this.member)).as("members are told by whoever leads").isEmpty();
 		assertThat(warnings(far, this.lead)).isEmpty();
@@ -236,7 +236,8 @@ class WeatherWatchTests {
 		assertThat(this.watch.look()).isEqualTo(1);
 		assertThat(warnings(workday, this.lead)).singleElement()
 			.asString()
-			.contains("Heat index %d °F in the afternoon (%s)".formatted(index, band), advice);
+			.contains("Heat index %d °F (%d °C) in the afternoon (%s)".formatted(index, Math.round((index - 32) / 1.8),
+					band), advice);
 	}
 
 	@Test

@@ -145,7 +145,8 @@ class SitePage {
 		}
 		// What must be done soonest comes before what has been left alone since summer.
 		TaskLine first = next.stream().filter((line) -> line.mark() != Mark.HOLD_OFF).findFirst().orElse(next.get(0));
-		return "Next: “%s”, %s.".formatted(first.title(), first.plant());
+		return (now.now().contains(first) ? "Now: “%s”, %s." : "Next: “%s”, %s.").formatted(first.title(),
+				first.plant());
 	}
 
 	private static String planted(LocalDate day, LocalDate today) {

@@ -93,8 +93,17 @@ public final class DayJudge {
 		if (amount == null) {
 			return "Rain with a chance of %s %%.".formatted(chance);
 		}
-		String much = String.format(Locale.ROOT, "%.0f mm of rain", amount);
+		String much = depth(amount) + " of rain";
 		return (chance == null) ? much + "." : "%s, with a chance of %d %%.".formatted(much, chance);
+	}
+
+	private static String depth(double millimetres) {
+		return String.format(Locale.ROOT, "%.0f mm (%.1f in)", millimetres, millimetres / 25.4);
+	}
+
+	private static String degrees(double fahrenheit) {
+		return String.format(Locale.ROOT, "%.0f °F (%.0f °C)", fahrenheit, (fahrenheit - 32) / 1.8)
+			.replace('-', '\u2212');
 	}
 
 	private static Optional<Finding> snow(DayOutlook outlook) {
@@ -102,7 +111,7 @@ public final class DayJudge {
 		if (snow == null || snow < 1) {
 			return Optional.empty();
 		}
-		String words = String.format(Locale.ROOT, "%.0f mm of new snow.", snow);
+		String words = depth(snow) + " of new snow.";
 		return Optional.of((snow >= SNOWED_IN)
 				? new Finding(Kind.SNOW, Advice.PUT_OFF, words + " Beds are covered and roads are slow: put it off.")
 				: new Finding(Kind.SNOW, Advice.CARE, words + " Mind the roads, and what is slippery."));
@@ -135,11 +144,10 @@ public final class DayJudge {
 			return Optional.empty();
 		}
 		return HeatBand.of(index).map((band) -> {
-			String words = (humidity == null) ? String.format(Locale.ROOT,
-					"%.0f °F in the shade; without humidity the heat index isn't known, and is higher when it is humid.",
-					shade)
-					: String.format(Locale.ROOT, "Heat index %.0f °F in the afternoon (%s); full sun can add 15 °F.",
-							index, band.words());
+			String words = (humidity == null) ? degrees(shade)
+					+ " in the shade; without humidity the heat index isn't known, and is higher when it is humid."
+					: "Heat index %s in the afternoon (%s); full sun can add 15 °F (8 °C).".formatted(degrees(index),
+							band.words());
 			boolean off = band.compareTo(HeatBand.DANGER) >= 0;
 			return new Finding(Kind.HEAT, off ? Advice.PUT_OFF : Advice.CARE,
 					words + " " + (off ? "Put it off, or begin at sunrise and end before the heat. " : "")
@@ -159,8 +167,7 @@ public final class DayJudge {
 		if (chill.isEmpty() || chill.getAsDouble() > COLD) {
 			return Optional.empty();
 		}
-		String words = String.format(Locale.ROOT, "Wind chill %.0f °F around sunrise.", chill.getAsDouble())
-			.replace('-', '\u2212');
+		String words = "Wind chill %s around sunrise.".formatted(degrees(chill.getAsDouble()));
 		return Optional.of((chill.getAsDouble() <= FROSTBITE)
 				? new Finding(Kind.COLD, Advice.PUT_OFF,
 						words + " Bare skin can freeze within 30 minutes: put it off, or begin when it is warmer.")

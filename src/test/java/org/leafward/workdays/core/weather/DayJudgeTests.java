@@ -34,7 +34,9 @@ class DayJudgeTests {
 		assertThat(judged.advice()).isEqualTo(advice);
 		assertThat(judged.findings()).singleElement().satisfies((one) -> {
 			assertThat(one.kind()).isEqualTo(Kind.HEAT);
-			assertThat(one.words()).startsWith("Heat index %d °F in the afternoon (%s)".formatted(index, band))
+			assertThat(one.words())
+				.startsWith("Heat index %d °F (%d °C) in the afternoon (%s)".formatted(index,
+						Math.round((index - 32) / 1.8), band))
 				.contains("Children, older people");
 		});
 		assertThat(judged.reminders()).anyMatch((one) -> one.contains("30 minutes after the last thunder"))
@@ -44,7 +46,7 @@ class DayJudgeTests {
 	@Test
 	void withoutHumidityTheIndexIsNotMadeUp() {
 		assertThat(DayJudge.judge(warm(95, null), Set.of(Work.PRUNE)).findings()).singleElement()
-			.satisfies((one) -> assertThat(one.words()).startsWith("95 °F in the shade; without humidity"));
+			.satisfies((one) -> assertThat(one.words()).startsWith("95 °F (35 °C) in the shade; without humidity"));
 		assertThat(DayJudge.judge(warm(70, null), Set.of(Work.PRUNE)).advice()).isEqualTo(Advice.GO);
 	}
 
