@@ -82,6 +82,16 @@ public class CaseDesk {
 	}
 
 	/**
+	 * Whether somebody is there to answer.
+	 * @param one a case of which the help desk is asked
+	 * @return false when nobody serves its county
+	 */
+	@Transactional(readOnly = true)
+	public boolean answered(PlantCase one) {
+		return !this.roles.serving(one.county()).isEmpty();
+	}
+
+	/**
 	 * Cases of some counties, and those that were handed to somebody.
 	 * @param counties the counties; empty for none
 	 * @param me to whom; null for nobody
