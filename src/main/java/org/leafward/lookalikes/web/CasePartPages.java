@@ -104,10 +104,10 @@ class CasePartPages {
 		PlantCase one = this.access.own(id);
 		try {
 			PlantCase asked = this.desk.ask(one.id());
-			flash.addFlashAttribute("remarks",
-					List.of(this.desk.answered(asked) ? "The help desk was asked. What it writes stands below."
-							: "The help desk was asked, but nobody serves your county here yet, so an answer may be long in "
-									+ "coming: ask your extension office, too."));
+			flash.addFlashAttribute("remarks", List.of(this.desk.answered(asked)
+					? "The help desk was asked. What it writes stands below."
+					: "The help desk was asked, but nobody serves your county here yet, so an answer may be long in "
+							+ "coming: ask your extension office, too."));
 			return "redirect:/cases/" + one.id() + "#notes";
 		}
 		catch (BadInput ex) {
