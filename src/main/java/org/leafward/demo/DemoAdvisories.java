@@ -64,7 +64,8 @@ class DemoAdvisories {
 	 */
 	void send(LocalDate today) {
 		UUID odile = this.people.withAddress("odile.marsh@example.org").orElseThrow().id().value();
-		atOnce(new PersonId(odile));
+		wakeful(new PersonId(odile), Map.of(Wishes.MAIL, Map.of(Topic.ADVISORY, Wish.of(Manner.SINGLE))));
+		this.people.withAddress("ines.farrow@example.org").ifPresent((ines) -> wakeful(ines.id(), Map.of()));
 		Issuing.Hands hands = new Issuing.Hands(odile, null);
 		boolean warm = today.getMonthValue() >= Month.APRIL.getValue()
 				&& today.getMonthValue() < Month.OCTOBER.getValue();
@@ -80,13 +81,15 @@ class DemoAdvisories {
 	}
 
 	/**
-	 * So that a mail of an advisory stands in the outbox whenever the demo is started.
+	 * Without quiet hours, so that a mail stands in the outbox whenever the demo is
+	 * started.
 	 */
-	private void atOnce(PersonId person) {
+	private void wakeful(PersonId person, Map<String, Map<Topic, Wish>> chosen) {
 		Wishes usual = this.howToTell.of(person);
-		this.howToTell.save(person, new Wishes(usual.speech(), usual.morning(), usual.outlookDay(),
-				new QuietHours(LocalTime.MIDNIGHT, LocalTime.MIDNIGHT), usual.urgentAnyway(), usual.pausedUntil(),
-				Map.of(Wishes.MAIL, Map.of(Topic.ADVISORY, Wish.of(Manner.SINGLE))), usual.stopped()));
+		this.howToTell.save(person,
+				new Wishes(usual.speech(), usual.morning(), usual.outlookDay(),
+						new QuietHours(LocalTime.MIDNIGHT, LocalTime.MIDNIGHT), usual.urgentAnyway(),
+						usual.pausedUntil(), chosen, usual.stopped()));
 	}
 
 	private static Instant at(LocalDate day, int hour) {
