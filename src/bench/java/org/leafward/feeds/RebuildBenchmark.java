@@ -83,6 +83,7 @@ public final class RebuildBenchmark {
 		database.sql("vacuum analyze").update();
 		Process polls = polls(folder, sites * each,
 				context.getEnvironment().getRequiredProperty("local.server.port", Integer.class));
+		// Until the polls have found their pace.
 		Thread.sleep(5_000);
 		Instant asked = Instant.now();
 		publish(context);

@@ -39,11 +39,10 @@ public final class OctetFoldingWriter {
 	 * @return false when it is none, and nothing was written
 	 */
 	private boolean writePlain(String lines, int from, int to) {
-		int before = this.length;
-		// A break and a space for each 74 octets.
+		// A break and a space, three octets, for each 74.
 		room((to - from) + (to - from) / 24 + 8);
 		byte[] octets = this.out;
-		int at = before;
+		int at = this.length;
 		int left = LINE_OCTETS;
 		for (int each = from; each < to; each++) {
 			char unit = lines.charAt(each);

@@ -46,7 +46,7 @@ final class Refused implements AccessDeniedHandler {
 		}
 		if (path.equals("/workshop") || path.startsWith("/workshop/")) {
 			return new NotForYou("Only specialists and the operator may change rules",
-					"read the rules under Rules, or sign in as somebody who may");
+					"read the rules under Care rules, or sign in as somebody who may");
 		}
 		return new NotForYou("This page is not for whoever is signed in", "sign in as somebody who may see it");
 	}

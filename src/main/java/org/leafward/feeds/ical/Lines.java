@@ -18,8 +18,7 @@ final class Lines {
 	private static final DateTimeFormatter DATE = DateTimeFormatter.BASIC_ISO_DATE;
 
 	/** As RFC 5545 section 3.3.5 writes a moment in UTC. */
-	private static final DateTimeFormatter UTC = DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'")
-		.withZone(ZoneOffset.UTC);
+	static final DateTimeFormatter UTC = DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
 
 	private final StringBuilder lines = new StringBuilder(1024);
 

@@ -2,8 +2,6 @@ package org.leafward.feeds.ical;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.HashMap;
 import java.util.Map;
@@ -14,10 +12,6 @@ import org.leafward.feeds.core.Revision;
  * back by its lines alone, which works as long as it was written here.
  */
 final class Shown {
-
-	/** As RFC 5545 section 3.3.5 writes a moment in UTC. */
-	private static final DateTimeFormatter UTC = DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'")
-		.withZone(ZoneOffset.UTC);
 
 	private static final String BEGIN = "BEGIN:V";
 
@@ -70,7 +64,7 @@ final class Shown {
 					sequence = Integer.parseInt(line.substring(9).strip());
 				}
 				else if (line.startsWith("LAST-MODIFIED:")) {
-					changed = Instant.from(UTC.parse(line.substring(14).strip()));
+					changed = Instant.from(Lines.UTC.parse(line.substring(14).strip()));
 				}
 				else if (!line.startsWith("DTSTAMP:")) {
 					looks.append(line);
@@ -89,9 +83,11 @@ final class Shown {
 
 	/** The lines of a revision. */
 	static String lines(Revision revision) {
-		String moment = UTC.format(revision.changed());
 		// Without METHOD, DTSTAMP is the last revision (RFC 5545 section 3.8.7.2).
-		return "DTSTAMP:" + moment + "\r\nLAST-MODIFIED:" + moment + "\r\nSEQUENCE:" + revision.sequence() + "\r\n";
+		return new Lines().moment("DTSTAMP", revision.changed())
+			.moment("LAST-MODIFIED", revision.changed())
+			.plain("SEQUENCE", String.valueOf(revision.sequence()))
+			.toString();
 	}
 
 }

@@ -102,7 +102,7 @@ public final class DayJudge {
 	}
 
 	private static String degrees(double fahrenheit) {
-		return String.format(Locale.ROOT, "%.0f °F (%.0f °C)", fahrenheit, (fahrenheit - 32) / 1.8)
+		return "%d °F (%d °C)".formatted(Math.round(fahrenheit), Math.round((fahrenheit - 32) / 1.8))
 			.replace('-', '\u2212');
 	}
 
