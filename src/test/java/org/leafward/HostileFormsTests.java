@@ -14,7 +14,12 @@ import java.util.UUID;
 import java.util.function.Supplier;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.leafward.accounts.People;
+import org.leafward.accounts.PersonId;
+import org.leafward.accounts.PersonalRecords;
 import org.leafward.climate.Microclimate;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.Beds;
@@ -71,6 +76,14 @@ class HostileFormsTests {
 	@Autowired
 	private Clock clock;
 
+	@Autowired
+	private People people;
+
+	@Autowired
+	private PersonalRecords records;
+
+	private PersonId person;
+
 	private final List<String> wrong = new ArrayList<>();
 
 	private Cookie session = new Cookie("SESSION", "");
@@ -88,35 +101,44 @@ class HostileFormsTests {
 	private record Form(String address, Map<String, String> right, Set<String> texts, Set<String> idle) {
 	}
 
+	@BeforeEach
+	void somebody() throws Exception {
+		this.person = this.people
+			.join("Tess Hollow", UUID.randomUUID() + "@example.org", this.register.sites(0, 1).get(0).zone())
+			.id();
+		this.people.confirm(this.person);
+		this.session = this.web.perform(post("/people/" + this.person.value()).with(csrf()))
+			.andReturn()
+			.getResponse()
+			.getCookie("SESSION");
+		assertThat(this.session).isNotNull();
+	}
+
+	/** Others look at the same demo. */
+	@AfterEach
+	void leave() {
+		this.records.forget(this.person);
+	}
+
 	@Test
 	void noFormOfAGardenerBreaksOrKeepsWhatCanNotBe() throws Exception {
 		Site like = this.register.sites(0, 1).get(0);
-		Site site = this.register.addSite(like.owner(), new NewSite("Ground for forms", like.county(), like.point(),
+		Site site = this.register.addSite(this.person, new NewSite("Ground for forms", like.county(), like.point(),
 				like.zone(), like.soil(), like.sun(), like.wind(), Microclimate.NONE, "", Set.of()));
 		Planting planting = this.register
 			.addPlantings(site.id(), List.of(new NewPlanting(new SpeciesId("buxus-sempervirens"), "hedge", 3,
 					LocalDate.of(2020, 5, 1), Placement.GROUND, false, false)))
 			.get(0);
 		UUID bed = this.beds.add(site.id(), NewBed.named("first")).id().value();
-		this.session = this.web.perform(post("/people/" + like.owner().value()).with(csrf()))
-			.andReturn()
-			.getResponse()
-			.getCookie("SESSION");
-		assertThat(this.session).isNotNull();
 		attack(forms(site, planting, bed), () -> kept(site));
-		assertThat(this.asked).isGreaterThan(250);
+		assertThat(this.asked).isGreaterThan(200);
 	}
 
 	@Test
 	void noFormAboutAPersonBreaksOrKeepsWhatCanNotBe() throws Exception {
 		Site like = this.register.sites(0, 1).get(0);
-		this.session = this.web.perform(post("/people/" + like.owner().value()).with(csrf()))
-			.andReturn()
-			.getResponse()
-			.getCookie("SESSION");
-		assertThat(this.session).isNotNull();
 		attack(formsAboutAPerson(like), this::keptOfPeople);
-		assertThat(this.asked).isGreaterThan(200);
+		assertThat(this.asked).isGreaterThan(150);
 	}
 
 	private void attack(List<Form> forms, Supplier<String> kept) throws Exception {
@@ -134,13 +156,13 @@ class HostileFormsTests {
 	}
 
 	private void breakOff(Supplier<String> kept, Form form, String field) throws Exception {
-		List<String> values = new ArrayList<>(NEVER);
+		// Some of them for each field and others for the next: all come to some field of
+		// every form.
+		int turn = this.turn++;
+		List<String> values = new ArrayList<>(List.of(NEVER.get(turn % NEVER.size())));
 		if (!form.texts().contains(field)) {
-			// A third of them for each field, another third for the next: all come to
-			// some field of every form.
-			int turn = this.turn++;
 			IntStream.range(0, NO_FIGURE.size())
-				.filter((at) -> at % 3 == turn % 3)
+				.filter((at) -> at % 5 == turn % 5)
 				.mapToObj(NO_FIGURE::get)
 				.forEach(values::add);
 		}
@@ -174,13 +196,13 @@ class HostileFormsTests {
 			}
 		}
 		// Nothing at all may be right or wrong, but never an error of ours.
-		Map<String, String> without = new LinkedHashMap<>(form.right());
-		without.remove(field);
-		for (Map<String, String> fields : List.of(without, with(form.right(), field, ""))) {
-			int status = send(form, fields).getStatus();
-			if (status >= 500) {
-				this.wrong.add("%s without %s -> %d".formatted(form.address(), field, status));
-			}
+		Map<String, String> without = with(form.right(), field, "");
+		if (turn % 2 == 0) {
+			without.remove(field);
+		}
+		int status = send(form, without).getStatus();
+		if (status >= 500) {
+			this.wrong.add("%s without %s -> %d".formatted(form.address(), field, status));
 		}
 	}
 
@@ -254,7 +276,7 @@ class HostileFormsTests {
 	private List<Form> formsAboutAPerson(Site like) {
 		List<Form> forms = new ArrayList<>();
 		String name = this.database.sql("select name from accounts.person where id = ?")
-			.param(like.owner().value())
+			.param(this.person.value())
 			.query(String.class)
 			.single();
 		String pause = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC).plusDays(9).toString();

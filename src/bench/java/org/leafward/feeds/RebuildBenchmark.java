@@ -1,5 +1,6 @@
 package org.leafward.feeds;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -26,10 +27,10 @@ import org.springframework.util.FileSystemUtils;
 import static org.awaitility.Awaitility.await;
 
 /**
- * Rules of a pack are changed that are in a hundred thousand calendars, while programs go
- * on asking a thousand times a second, as they do: for what changed since they last
- * asked. How long until all are built anew, and the longest that a poll has waited. Needs
- * wrk (of Debian).
+ * Rules of a pack are changed that are in a hundred thousand of a million calendars, while
+ * programs go on asking for any of them a thousand times a second, as they do: for what
+ * changed since they last asked. How long until all are built anew, and the longest that
+ * a poll has waited. Needs wrk (of Debian).
  */
 public final class RebuildBenchmark {
 
@@ -41,24 +42,27 @@ public final class RebuildBenchmark {
 	/**
 	 * Runs the benchmark and prints what it took.
 	 * @param args number of sites, each with 12 plantings, 1000 by default; calendars of
-	 * each, 100 by default
+	 * each, 100 by default; other calendars, which the change leaves as they are, nine for
+	 * each of these by default
 	 */
 	public static void main(String[] args) throws Exception {
 		int sites = (args.length > 0) ? Integer.parseInt(args[0]) : 1_000;
 		int each = (args.length > 1) ? Integer.parseInt(args[1]) : 100;
+		int others = (args.length > 2) ? Integer.parseInt(args[2]) : 9 * sites * each;
 		Path folder = Files.createTempDirectory(Files.createDirectories(Path.of("target")), "bench-rebuild")
 			.toAbsolutePath();
 		try (ConfigurableApplicationContext context = new SpringApplicationBuilder(Application.class).run(
 				"--leafward.data-directory=" + folder, "--server.port=0", "--server.address=127.0.0.1",
 				"--spring.quartz.auto-startup=false", "--logging.level.root=warn")) {
-			run(context, sites, each, folder);
+			run(context, sites, each, others, folder);
 		}
 		finally {
 			FileSystemUtils.deleteRecursively(folder);
 		}
 	}
 
-	private static void run(ConfigurableApplicationContext context, int sites, int each, Path folder) throws Exception {
+	private static void run(ConfigurableApplicationContext context, int sites, int each, int others, Path folder)
+			throws Exception {
 		JdbcClient database = context.getBean(JdbcClient.class);
 		Replanning replanning = context.getBean(Replanning.class);
 		ReplanBenchmark.fill(context, sites, 12 * sites, 20);
@@ -70,6 +74,7 @@ public final class RebuildBenchmark {
 		System.out.printf("REBUILD %,d sites planned, %,d tasks%n", sites,
 				database.sql("select count(*) from care.task").query(Long.class).single());
 		subscribe(database, sites, each);
+		subscribeOthers(database, sites * each, others);
 		context.getBean(PollBoard.class).reload();
 		RebuildWorker worker = context.getBean(RebuildWorker.class);
 		time("all built for the first time", sites * each, () -> {
@@ -81,7 +86,7 @@ public final class RebuildBenchmark {
 					.query(Integer.class)
 					.single());
 		database.sql("vacuum analyze").update();
-		Process polls = polls(folder, sites * each,
+		Process polls = polls(folder, sites * each + others,
 				context.getEnvironment().getRequiredProperty("local.server.port", Integer.class));
 		// Until the polls have found their pace.
 		Thread.sleep(5_000);
@@ -131,6 +136,31 @@ public final class RebuildBenchmark {
 				now() + random() * interval '1 day' from feeds.feed
 				""").param(nothing).update();
 		database.sql("vacuum analyze").update();
+	}
+
+	/** Of sites that nobody has, with next to nothing in them. */
+	private static void subscribeOthers(JdbcClient database, int first, int others) {
+		byte[] little = Packing.pack("BEGIN:VCALENDAR\r\nEND:VCALENDAR\r\n".getBytes(StandardCharsets.US_ASCII));
+		database.sql("alter table feeds.feed_document disable trigger user").update();
+		for (int from = 0; from < others; from += 50_000) {
+			int to = Math.min(others, from + 50_000);
+			database.sql("""
+					insert into feeds.feed (id, kind, what, owner, token_hash, created_at, last_fetched_at)
+					select md5('feed' || i)::uuid, 'SITE', md5('other' || i)::uuid, md5('who' || i)::uuid,
+					sha256(convert_to('benchbenchbenchbenchbenc' || lpad(i::text, 8, '0'), 'UTF8')),
+					now() - interval '90 days', now() - random() * interval '1 day'
+					from generate_series(?, ? - 1) i
+					""").params(first + from, first + to).update();
+			database.sql("""
+					insert into feeds.feed_document (feed_id, form, packed, etag, last_modified, stale, built_for, built_at,
+					next_poll)
+					select md5('feed' || i)::uuid, 'EVENTS', ?, repeat('1', 64), timestamptz '2026-01-01 00:00Z', false,
+					current_date + 1, now(), now() + random() * interval '1 day' from generate_series(?, ? - 1) i
+					""").params(little, first + from, first + to).update();
+		}
+		database.sql("alter table feeds.feed_document enable trigger user").update();
+		database.sql("vacuum analyze").update();
+		database.sql("checkpoint").update();
 	}
 
 	private static void publish(ConfigurableApplicationContext context) {

@@ -144,8 +144,7 @@ public class SeasonSoFar {
 				: speakers.stream().skip(1).map((other) -> around(place, other.near(), season, latest.day())).toList();
 		return new SeasonView(season.year(), climate.station(), shift, last,
 				recordEnd(climate.station(), last, TemperatureCourse.from(season), today), heat, around,
-				TemperatureCourse.of(climate.record(), found.normals(), shift, season), chill(place, found, season),
-				forecast,
+				TemperatureCourse.of(climate.record(), found.normals(), shift, season), forecast,
 				SeasonExplanation.of(found.near(), found.normals(), last, place.microclimate(), heat, forecast));
 	}
 

@@ -17,13 +17,12 @@ import org.leafward.measure.Explanation;
  * @param around what up to two other stations would have as their sum; empty before the
  * first sum
  * @param temperatures minima and maxima
- * @param chill chill of the winter before
  * @param forecast the station's newest forecast, or null
  * @param explanation how all this came about
  */
 public record SeasonView(int season, Station station, TemperatureShift shift, LocalDate lastObserved,
 		@Nullable String recordEnd, HeatSoFar heat, List<HeatAround> around, TemperatureSeason temperatures,
-		ChillSoFar chill, @Nullable StationForecast forecast, Explanation explanation) {
+		@Nullable StationForecast forecast, Explanation explanation) {
 
 	public SeasonView {
 		around = List.copyOf(around);

@@ -40,13 +40,8 @@ import org.leafward.register.Sun;
 import org.leafward.register.Waterings;
 import org.leafward.register.Wind;
 import org.leafward.support.SettableClock;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.StillServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.TestConfiguration;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Primary;
-import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -55,11 +50,10 @@ import static org.assertj.core.api.Assertions.within;
  * Amounts and ramps in the tasks of the whole server: they follow the size of a planting,
  * the hose of its site, the forecast, and what people note day by day.
  */
-@SpringBootTest(properties = { "spring.quartz.auto-startup=false", "leafward.forecast.stale-after=12h" })
-@ContextConfiguration(initializers = TestDatabase.class)
+@StillServer
 class AmountsInTasksTests {
 
-	private static final GeoPoint POINT = new GeoPoint(45, -90, 200);
+	private static final GeoPoint POINT = new GeoPoint(45, -70, 200);
 
 	private static final ZoneId ZONE = ZoneId.of("America/Chicago");
 
@@ -107,17 +101,6 @@ class AmountsInTasksTests {
 	private SiteId site;
 
 	private Planting tomatoes;
-
-	@TestConfiguration
-	static class Time {
-
-		@Bean
-		@Primary
-		SettableClock settableClock() {
-			return new SettableClock(noon(FIRST));
-		}
-
-	}
 
 	private static Instant noon(LocalDate day) {
 		return day.atTime(12, 0).atZone(ZONE).toInstant();

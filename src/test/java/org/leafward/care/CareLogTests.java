@@ -34,24 +34,18 @@ import org.leafward.register.Watering;
 import org.leafward.register.Waterings;
 import org.leafward.register.Wind;
 import org.leafward.support.SettableClock;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.StillServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.TestConfiguration;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Primary;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 /** What people did and saw, against the database, with the shipped rules. */
-@SpringBootTest(properties = "spring.quartz.auto-startup=false")
-@ContextConfiguration(initializers = TestDatabase.class)
+@StillServer
 class CareLogTests {
 
-	private static final GeoPoint POINT = new GeoPoint(45, -90, 200);
+	private static final GeoPoint POINT = new GeoPoint(45, -82, 200);
 
 	private static final LocalDate TODAY = LocalDate.of(2026, 5, 20);
 
@@ -99,21 +93,10 @@ class CareLogTests {
 
 	private PlantingId lilac;
 
-	@TestConfiguration(proxyBeanMethods = false)
-	static class Times {
-
-		@Bean
-		@Primary
-		SettableClock settableClock() {
-			return new SettableClock(Instant.EPOCH);
-		}
-
-	}
-
 	@BeforeEach
 	void plant() throws Exception {
 		this.clock.set(Instant.parse(TODAY + "T18:00:00Z"));
-		StationId station = new StationId("XX000000008");
+		StationId station = new StationId("XX000000108");
 		this.stations.register(new Station(station, "Made up", POINT, true));
 		this.observations.load(station, new ByteArrayInputStream(record(station)), "record.csv");
 		this.ada = this.people.join("Ada", UUID.randomUUID() + "@example.org", ZoneId.of("America/Chicago")).id();

@@ -37,14 +37,9 @@ import org.leafward.register.WateringId;
 import org.leafward.register.Waterings;
 import org.leafward.register.Wind;
 import org.leafward.support.SettableClock;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.StillServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.TestConfiguration;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Primary;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -53,14 +48,13 @@ import static org.assertj.core.api.Assertions.assertThat;
  * September 2026 on, hard cold from 25 October 2026 on. What the rules say stands with
  * its sources in the rule packs.
  */
-@SpringBootTest(properties = "spring.quartz.auto-startup=false")
-@ContextConfiguration(initializers = TestDatabase.class)
+@StillServer
 class LivingTasksTests {
 
-	private static final GeoPoint WATCHED = new GeoPoint(45, -90, 200);
+	private static final GeoPoint WATCHED = new GeoPoint(45, -86, 200);
 
 	/** Its station stopped, more than 150 km from the other. */
-	private static final GeoPoint SILENT = new GeoPoint(45, -100, 200);
+	private static final GeoPoint SILENT = new GeoPoint(45, -106, 200);
 
 	private static final ZoneId ZONE = ZoneId.of("America/Chicago");
 
@@ -98,22 +92,11 @@ class LivingTasksTests {
 	@Autowired
 	private JdbcClient database;
 
-	@TestConfiguration
-	static class Time {
-
-		@Bean
-		@Primary
-		SettableClock settableClock() {
-			return new SettableClock(Instant.parse("2026-08-01T17:00:00Z"));
-		}
-
-	}
-
 	@BeforeEach
 	void observe() {
 		today("2026-12-31");
-		load("XX000000007", WATCHED, LocalDate.of(2026, 12, 1));
-		load("XX000000008", SILENT, LocalDate.of(2026, 1, 1));
+		load("XX000000107", WATCHED, LocalDate.of(2026, 12, 1));
+		load("XX000000118", SILENT, LocalDate.of(2026, 1, 1));
 		today("2026-08-01");
 	}
 
@@ -258,7 +241,7 @@ class LivingTasksTests {
 		for (int day = 0; day < minima.length; day++) {
 			csv.append("2026-08-0%d,%d,20\n".formatted(day + 1, minima[day]));
 		}
-		this.forecasts.upload(new StationId("XX000000007"), csv.toString());
+		this.forecasts.upload(new StationId("XX000000107"), csv.toString());
 	}
 
 	private void load(String id, GeoPoint point, LocalDate end) {

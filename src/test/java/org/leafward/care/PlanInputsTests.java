@@ -42,14 +42,9 @@ import org.leafward.register.WateringId;
 import org.leafward.register.Waterings;
 import org.leafward.register.Wind;
 import org.leafward.support.SettableClock;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.StillServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.TestConfiguration;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Primary;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -59,15 +54,14 @@ import static org.assertj.core.api.Assertions.assertThat;
  * test spoils beforehand; whether what was written is right, from a derivation that knows
  * of no fingerprint and must find nothing to write.
  */
-@SpringBootTest(properties = { "spring.quartz.auto-startup=false", "leafward.forecast.stale-after=12h" })
-@ContextConfiguration(initializers = TestDatabase.class)
+@StillServer
 class PlanInputsTests {
 
-	private static final GeoPoint POINT = new GeoPoint(45, -90, 200);
+	private static final GeoPoint POINT = new GeoPoint(45, -66, 200);
 
 	private static final ZoneId ZONE = ZoneId.of("America/Chicago");
 
-	private static final StationId STATION = new StationId("XX000000007");
+	private static final StationId STATION = new StationId("XX000000207");
 
 	private static final LocalDate TODAY = LocalDate.of(2026, 9, 23);
 
@@ -113,17 +107,6 @@ class PlanInputsTests {
 	private JdbcClient database;
 
 	private SiteId site;
-
-	@TestConfiguration
-	static class Time {
-
-		@Bean
-		@Primary
-		SettableClock settableClock() {
-			return new SettableClock(NOON);
-		}
-
-	}
 
 	@BeforeEach
 	void plant() {
@@ -186,10 +169,10 @@ class PlanInputsTests {
 	@Test
 	void anotherStationIsSeen() {
 		spoil();
-		this.stations.register(new Station(new StationId("XX000000009"), "Next door", POINT, true));
+		this.stations.register(new Station(new StationId("XX000000209"), "Next door", POINT, true));
 		assertSeen("a new station");
 		spoil();
-		this.stations.register(new Station(STATION, "Made up", new GeoPoint(45.1, -90, 300), true));
+		this.stations.register(new Station(STATION, "Made up", new GeoPoint(45.1, -66, 300), true));
 		assertSeen("a station elsewhere");
 	}
 
@@ -221,7 +204,7 @@ class PlanInputsTests {
 	@Test
 	void theSiteItsPlantingsAndWhatWasSeenThereAreSeen() {
 		spoil();
-		this.register.changePlace(this.site, Place.of(new GeoPoint(45, -90, 260)));
+		this.register.changePlace(this.site, Place.of(new GeoPoint(45, -66, 260)));
 		assertSeen("another height");
 		spoil();
 		this.register.removePlanting(this.register.plantingsOf(this.site).get(0).id());

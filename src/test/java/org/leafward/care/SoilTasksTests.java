@@ -39,13 +39,8 @@ import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
 import org.leafward.support.SettableClock;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.StillServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.TestConfiguration;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Primary;
-import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -54,8 +49,7 @@ import static org.assertj.core.api.Assertions.assertThat;
  * held against the calculator, which is held against published tables in
  * {@code SoilTreatmentTests}.
  */
-@SpringBootTest(properties = "spring.quartz.auto-startup=false")
-@ContextConfiguration(initializers = TestDatabase.class)
+@StillServer
 class SoilTasksTests {
 
 	private static final ZoneId ZONE = ZoneId.of("America/Chicago");
@@ -90,17 +84,6 @@ class SoilTasksTests {
 
 	private Planting border;
 
-	@TestConfiguration
-	static class Time {
-
-		@Bean
-		@Primary
-		SettableClock settableClock() {
-			return new SettableClock(noon(TODAY));
-		}
-
-	}
-
 	private static Instant noon(LocalDate day) {
 		return day.atTime(12, 0).atZone(ZONE).toInstant();
 	}
@@ -111,7 +94,7 @@ class SoilTasksTests {
 		this.owner = this.people.join("Ada", UUID.randomUUID() + "@example.org", ZONE).id();
 		this.site = this.register
 			.addSite(this.owner,
-					new NewSite("Garden", "", new GeoPoint(45, -90, 200), ZONE, SoilTexture.LOAM, Sun.FULL_SUN,
+					new NewSite("Garden", "", new GeoPoint(45, -54, 200), ZONE, SoilTexture.LOAM, Sun.FULL_SUN,
 							Wind.AVERAGE))
 			.id();
 		List<Planting> planted = this.register.addPlantings(this.site,

@@ -13,17 +13,13 @@ import org.leafward.accounts.People;
 import org.leafward.care.CareLog;
 import org.leafward.care.LogEntry;
 import org.leafward.care.TaskId;
-import org.leafward.support.TestDatabase;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
+import org.leafward.support.DemoServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -31,9 +27,7 @@ import static org.assertj.core.api.Assertions.assertThat;
  * A coordinator plans and moves a workday; a volunteer comes and ticks without a
  * connection.
  */
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "leafward.base-url=")
-@ActiveProfiles("demo")
-@ContextConfiguration(initializers = TestDatabase.class)
+@DemoServer
 class GroupWalkTests {
 
 	private static final int PHONE = 390;

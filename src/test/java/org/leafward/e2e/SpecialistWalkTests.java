@@ -6,17 +6,13 @@ import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.leafward.support.TestDatabase;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.Select;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.leafward.support.DemoServer;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -24,13 +20,8 @@ import static org.assertj.core.api.Assertions.assertThat;
  * A specialist changes a rule in the demo, in a real browser: from the list of rules to a
  * published version and back.
  */
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT,
-		properties = { "leafward.base-url=", "leafward.operator-token=" + SpecialistWalkTests.TOKEN })
-@ActiveProfiles("demo")
-@ContextConfiguration(initializers = TestDatabase.class)
+@DemoServer
 class SpecialistWalkTests {
-
-	static final String TOKEN = "another-token-for-tests-0123456789";
 
 	private static final int PHONE = 390;
 
@@ -171,7 +162,7 @@ class SpecialistWalkTests {
 	void theOperatorQueuesAllSites() {
 		go("/sign-in");
 		this.page.findElement(By.cssSelector("main details summary")).click();
-		this.browser.fill("token", TOKEN);
+		this.browser.fill("token", DemoServer.TOKEN);
 		this.browser.press("Sign in with the token");
 		go("/replanning");
 		this.browser.press("Queue all sites");

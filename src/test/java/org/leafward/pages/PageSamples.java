@@ -261,16 +261,19 @@ final class PageSamples {
 						List.of(new Listed(ID, "Alder Street schoolyard", "Elm County, 8 plantings"),
 								new Listed(ID, "Home", "Elm County, 3 plantings")),
 						"page", 0, "hasNext", true, "mayAdd", true));
-		all.put("care/site", model("section", "sites", "live", true, "site", SITE, "lead",
-				"Water the hedge until the ground freezes, about Tue 24 Nov.", "strip", Samples.strip("year"), "now",
-				Samples.acting(), "tasks", Samples.todo(), "lately", Samples.acted(), "beds", true, "parts",
-				BedSamples.parts(
-						new PlantingLine(ID, "hedge by the gate", "common boxwood", "Buxus sempervirens", "12 plants",
-								"in the ground since 4 May 2019"),
-						new PlantingLine(ID, "young maple", "red maple", "Acer rubrum", "1 plant",
-								"in the ground since 20 Oct 2024, salt reaches it")),
-				"markers", List.of(Samples.explanation()), "seen", SEEN, "undated",
-				List.of("Prune in late winter, hedge: no station is near enough.")));
+		all.put("care/site",
+				model("section", "sites", "live", true, "site", SITE, "lead",
+						"Water the hedge until the ground freezes, about Tue 24 Nov.", "strip", Samples.strip("year"),
+						"now", Samples.acting(), "tasks", Samples.todo(), "lately", Samples.acted(), "beds", true,
+						"many", true, "q", "", "part", "Plantings 1 to 20 of 200", "bedNames", List.of(), "page", 0,
+						"hasNext", true, "here", "/sites/1", "parts",
+						BedSamples.parts(
+								new PlantingLine(ID, "hedge by the gate", "common boxwood", "Buxus sempervirens",
+										"12 plants", "in the ground since 4 May 2019"),
+								new PlantingLine(ID, "young maple", "red maple", "Acer rubrum", "1 plant",
+										"in the ground since 20 Oct 2024, salt reaches it")),
+						"markers", List.of(Samples.explanation()), "seen", SEEN, "undated",
+						List.of("Prune in late winter, hedge: no station is near enough.")));
 		all.put("register/weather", model("section", "sites", "site", SITE, "seen", SEEN, "lead",
 				"320 degree-days so far, 26 days ahead of normal. A bed here is dry: 0 of 70 mm of water are left for plants.",
 				"heatMissing", null, "heat", Samples.degreeDays("degree-days"), "goals",

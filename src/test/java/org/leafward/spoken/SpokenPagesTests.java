@@ -11,13 +11,9 @@ import java.util.stream.Collectors;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
+import org.leafward.support.DemoServer;
 import org.leafward.support.DemoVisitor;
-import org.leafward.support.TestDatabase;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -26,9 +22,7 @@ import static org.assertj.core.api.Assertions.assertThat;
  * of every site with its explanation. What the book doesn't know is marked as English by
  * the page itself, and none of it may be left.
  */
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "leafward.base-url=")
-@ActiveProfiles("demo")
-@ContextConfiguration(initializers = TestDatabase.class)
+@DemoServer
 class SpokenPagesTests {
 
 	/** What a page may weigh, compressed, on a slow line; octets. */

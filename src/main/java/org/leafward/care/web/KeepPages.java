@@ -77,16 +77,22 @@ class KeepPages {
 	record Listed(String label, String species, String site, String href) {
 	}
 
-	@GetMapping("/keep/{calculator}")
-	String choose(@PathVariable String calculator, @RequestParam Map<String, String> given,
-			@RequestParam(defaultValue = "") String q, @RequestParam(defaultValue = "0") int page, Model model) {
-		Calculation calculation = this.calculations.of(calculator, given);
+	/** What somebody searches for: one line, of bounded length. */
+	static String searched(String q) {
 		String words = Given.line("q", q.strip());
 		if (words.length() > LONGEST_SEARCH) {
 			throw new BadInput(
 					"the search has %d characters; at most %d are used".formatted(words.length(), LONGEST_SEARCH), "q",
 					"shorten it");
 		}
+		return words;
+	}
+
+	@GetMapping("/keep/{calculator}")
+	String choose(@PathVariable String calculator, @RequestParam Map<String, String> given,
+			@RequestParam(defaultValue = "") String q, @RequestParam(defaultValue = "0") int page, Model model) {
+		Calculation calculation = this.calculations.of(calculator, given);
+		String words = searched(q);
 		List<Planting> found = this.sites.plantings(words, Given.page(page), PAGE);
 		Map<SiteId, Site> places = this.register.find(found.stream().map(Planting::site).distinct().toList())
 			.stream()

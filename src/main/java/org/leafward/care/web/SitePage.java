@@ -1,16 +1,18 @@
 package org.leafward.care.web;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
@@ -20,6 +22,7 @@ import org.leafward.care.Undated;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Explanation;
+import org.leafward.measure.Given;
 import org.leafward.measure.NumberWords;
 import org.leafward.measure.Season;
 import org.leafward.pages.Mark;
@@ -27,6 +30,7 @@ import org.leafward.pages.TaskLine;
 import org.leafward.pages.YearStrip;
 import org.leafward.plants.Catalogue;
 import org.leafward.plants.Species;
+import org.leafward.register.Bed;
 import org.leafward.register.Beds;
 import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
@@ -40,12 +44,17 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.util.UriUtils;
 
 /**
  * A site: its year as a strip, what comes next, what grows there, and its season markers.
  */
 @Controller
 class SitePage {
+
+	/** Plantings of a page; the strip has a row for each. */
+	private static final int PAGE = 20;
 
 	private static final int MOST_REASONS = 20;
 
@@ -93,7 +102,9 @@ class SitePage {
 	}
 
 	@GetMapping("/sites/{id}")
-	String site(@PathVariable UUID id, Model model) {
+	String site(@PathVariable UUID id, @RequestParam(defaultValue = "0") int page,
+			@RequestParam(defaultValue = "") String q, Model model) {
+		int number = Given.page(page);
 		SeenSite seen = this.mine.seen(id);
 		Site site = seen.site();
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), site.zone());
@@ -108,19 +119,16 @@ class SitePage {
 			.year() != Season.containing(year.from(), site.point().hemisphere()).year()) {
 			lines.addAll(season(site, year.to()));
 		}
-		Predicate<CareTask> drawn = (task) -> task.state() == TaskState.PLANNED || task.state() == TaskState.DONE;
 		SiteNow now = seen.mayChange() ? this.now.of(tasks, today) : SiteNow.toLookAt(tasks, today);
 		model.addAttribute("section", "sites");
 		model.addAttribute("site", site);
 		model.addAttribute("seen", seen);
 		model.addAttribute("live", seen.mayChange());
-		SiteBeds ground = this.beds.with(site);
-		model.addAttribute("parts", SiteParts.of(ground, plantings, (planting) -> listed(planting, today)));
-		model.addAttribute("beds", !ground.beds().isEmpty());
 		model.addAttribute("now", now.now());
 		model.addAttribute("tasks", now.next());
 		model.addAttribute("lately", now.lately());
-		YearStrip strip = SiteStrip.of(site, year, today, plantings, tasks.stream().filter(drawn).toList(), lines);
+		List<Planting> shown = show(site, plantings, KeepPages.searched(q), number, today, model);
+		YearStrip strip = SiteStrip.of(site, year, today, shown, drawn(tasks, shown), lines);
 		model.addAttribute("strip", strip.rows().isEmpty() ? null : strip);
 		model.addAttribute("stripRows", SiteStrip.inWords(strip));
 		model.addAttribute("markers", steps(season(site, today)));
@@ -128,6 +136,50 @@ class SitePage {
 		model.addAttribute("undated", undated);
 		model.addAttribute("lead", lead(plantings, now, !undated.isEmpty()));
 		return "care/site";
+	}
+
+	/** A page of the plantings, those of a bed together. */
+	private List<Planting> show(Site site, List<Planting> all, String words, int wanted, LocalDate today, Model model) {
+		SiteBeds ground = this.beds.with(site);
+		List<Planting> found = words.isEmpty() ? all
+				: all.stream().filter((one) -> called(one, ground, words)).toList();
+		int page = Math.min(wanted, Math.max(0, found.size() - 1) / PAGE);
+		List<Planting> shown = SiteParts.inOrder(ground, found).stream().skip((long) page * PAGE).limit(PAGE).toList();
+		int first = page * PAGE + 1;
+		model.addAttribute("parts", SiteParts.of(ground, shown, all.size() <= PAGE && words.isEmpty(),
+				(planting) -> listed(planting, today)));
+		model.addAttribute("beds", !ground.beds().isEmpty());
+		model.addAttribute("bedNames", (all.size() > PAGE) ? ground.beds() : List.of());
+		model.addAttribute("many", all.size() > PAGE);
+		model.addAttribute("q", words);
+		model.addAttribute("part", shown.isEmpty() || found.size() <= PAGE ? null
+				: "Plantings %d to %d of %d".formatted(first, first + shown.size() - 1, found.size()));
+		model.addAttribute("page", page);
+		model.addAttribute("hasNext", found.size() > (page + 1) * PAGE);
+		String here = "/sites/" + site.id();
+		model.addAttribute("here",
+				words.isEmpty() ? here : here + "?q=" + UriUtils.encodeQueryParam(words, StandardCharsets.UTF_8));
+		return shown;
+	}
+
+	/** By its own name, the name of its plant, or its bed. */
+	private boolean called(Planting planting, SiteBeds ground, String words) {
+		String wanted = words.toLowerCase(Locale.ROOT);
+		Optional<Species> species = this.catalogue.find(planting.species());
+		return Stream
+			.of(Optional.of(planting.label()), species.map(Species::commonName), species.map(Species::botanicalName),
+					ground.of(planting).map(Bed::name))
+			.flatMap(Optional::stream)
+			.anyMatch((name) -> name.toLowerCase(Locale.ROOT).contains(wanted));
+	}
+
+	/** What the strip of some plantings shows. */
+	private static List<CareTask> drawn(List<CareTask> tasks, List<Planting> shown) {
+		Set<PlantingId> wanted = shown.stream().map(Planting::id).collect(Collectors.toSet());
+		return tasks.stream()
+			.filter((task) -> task.planting() != null && wanted.contains(task.planting()))
+			.filter((task) -> task.state() == TaskState.PLANNED || task.state() == TaskState.DONE)
+			.toList();
 	}
 
 	private List<SiteMarkers.Line> season(Site site, LocalDate day) {

@@ -211,18 +211,21 @@ public class DocumentTable {
 	}
 
 	/**
-	 * Locks the next document to build, leaving those that another transaction works on:
-	 * of the stale ones the one that is asked for soonest, those that were to be asked
-	 * for long ago last; when none is stale, one that was built for a day before.
+	 * Locks the next documents to build, leaving those that another transaction works on:
+	 * of the stale ones those that are asked for soonest, those that were to be asked for
+	 * long ago last; when none is stale, those that were built for a day before.
 	 * @param today documents built for a day before are due
 	 * @param now documents that failed wait for their time
+	 * @param most how many at most, 1 or more
 	 * @return empty when nothing is due
 	 */
-	public Optional<Claimed> claim(LocalDate today, Instant now) {
+	public List<Claimed> claim(LocalDate today, Instant now, int most) {
 		OffsetDateTime at = FeedTable.utc(now);
-		return due("d.stale and d.next_poll >= ? order by d.next_poll", at.minus(OVERDUE), at)
-			.or(() -> due("d.stale and d.next_poll < ? order by d.next_poll desc", at.minus(OVERDUE), at))
-			.or(() -> due("d.built_for < ? order by d.built_for, d.next_poll", today, at));
+		List<Claimed> due = due("d.stale and d.next_poll >= ? order by d.next_poll", at.minus(OVERDUE), at, most);
+		if (due.isEmpty()) {
+			due = due("d.stale and d.next_poll < ? order by d.next_poll desc", at.minus(OVERDUE), at, most);
+		}
+		return !due.isEmpty() ? due : due("d.built_for < ? order by d.built_for, d.next_poll", today, at, most);
 	}
 
 	/**
@@ -234,14 +237,14 @@ public class DocumentTable {
 		this.database.sql("set local synchronous_commit = off").update();
 	}
 
-	private Optional<Claimed> due(String condition, Object limit, OffsetDateTime now) {
+	private List<Claimed> due(String condition, Object limit, OffsetDateTime now, int most) {
 		return this.database
 			.sql(CLAIMED + "join feeds.feed_document d on d.feed_id = f.id "
 					+ "where f.revoked_at is null and (d.retry_at is null or d.retry_at <= ?) and " + condition
-					+ " limit 1 for update of d skip locked")
-			.params(now, limit)
+					+ " limit ? for update of d skip locked")
+			.params(now, limit, most)
 			.query(DocumentTable::claimed)
-			.optional();
+			.list();
 	}
 
 	public void retry(FeedId feed, FeedForm form, Instant at) {

@@ -64,9 +64,9 @@ class SeasonApi {
 			@Nullable String missing, @Nullable HeatSoFar heat, @Nullable ChillSoFar chill, PlaceFacts labels,
 			@Nullable Explanation explanation) {
 
-		static SeasonAnswer of(SeasonView view, PlaceFacts labels) {
+		static SeasonAnswer of(SeasonView view, @Nullable ChillSoFar chill, PlaceFacts labels) {
 			return new SeasonAnswer(view.season(), view.station().id().value(), view.lastObserved(), view.recordEnd(),
-					view.heat(), view.chill(), labels, view.explanation());
+					view.heat(), chill, labels, view.explanation());
 		}
 
 	}
@@ -80,7 +80,7 @@ class SeasonApi {
 				: Season.containing(today, site.point().hemisphere()).year();
 		PlaceFacts facts = this.labels.of(site.point(), today, site.zone());
 		return this.seasons.of(site.place(), year, today)
-			.map((view) -> SeasonAnswer.of(view, facts))
+			.map((view) -> SeasonAnswer.of(view, this.seasons.chill(site.place(), year).orElse(null), facts))
 			.orElseGet(() -> new SeasonAnswer(year, null, null, WeatherWords.NO_STATION, null, null, facts, null));
 	}
 

@@ -46,15 +46,11 @@ import org.leafward.reminders.Outbox;
 import org.leafward.reminders.Series;
 import org.leafward.reminders.dispatch.AdvisoryTelling;
 import org.leafward.reminders.dispatch.Dispatcher;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.DemoServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.core.env.Environment;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.core.context.SecurityContextHolder;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -64,9 +60,7 @@ import static org.awaitility.Awaitility.await;
  * From a blank form to what people get, and on to its end, in the demo, where Odile Marsh
  * serves Merrow and Sable County.
  */
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "leafward.base-url=")
-@ActiveProfiles("demo")
-@ContextConfiguration(initializers = TestDatabase.class)
+@DemoServer
 class DeskTests {
 
 	private static final String MERROW = "us-ia-merrow-county";

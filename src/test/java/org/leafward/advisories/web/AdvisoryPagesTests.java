@@ -30,21 +30,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.leafward.advisories.cap.CapSchema;
 import org.leafward.feeds.ical.IcsLinter;
-import org.leafward.support.TestDatabase;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.leafward.support.DemoServer;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.test.context.ActiveProfiles;
-import org.springframework.test.context.ContextConfiguration;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 /** What strangers, their programs and the pages of others get, over HTTP, in the demo. */
-@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT, properties = "leafward.base-url=")
-@ActiveProfiles("demo")
-@ContextConfiguration(initializers = TestDatabase.class)
+@DemoServer
 class AdvisoryPagesTests {
 
 	private static final String SABLE = "/advisories/us-ia-sable-county";

@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.stream.Stream;
 import java.util.UUID;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -43,18 +44,12 @@ import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
 import org.leafward.support.SettableClock;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.StillServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.TestConfiguration;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Primary;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.session.Session;
 import org.springframework.session.SessionRepository;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import tools.jackson.databind.JsonNode;
@@ -69,9 +64,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
  * From a calculator's answer to the tasks of a planting, over HTTP: afterwards they say
  * what the calculator said.
  */
-@SpringBootTest(properties = { "spring.quartz.auto-startup=false", "leafward.rate-limits=false" })
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@StillServer
 class KeepPagesTests {
 
 	private static final GeoPoint POINT = new GeoPoint(45, -90, 200);
@@ -112,25 +105,18 @@ class KeepPagesTests {
 	@Autowired
 	private SessionRepository<? extends Session> sessions;
 
+	@Autowired
+	private SettableClock clock;
+
 	private SiteId site;
 
 	private Cookie mine;
 
 	private Cookie other;
 
-	@TestConfiguration(proxyBeanMethods = false)
-	static class Time {
-
-		@Bean
-		@Primary
-		SettableClock settableClock() {
-			return new SettableClock(TODAY.atTime(12, 0).atZone(ZONE).toInstant());
-		}
-
-	}
-
 	@BeforeEach
 	void plant() {
+		this.clock.set(TODAY.atTime(12, 0).atZone(ZONE).toInstant());
 		if (this.stations.find(STATION).isEmpty()) {
 			this.stations.register(new Station(STATION, "Made up", POINT, true));
 			List<ObservedDay> days = new ArrayList<>();
@@ -384,6 +370,37 @@ class KeepPagesTests {
 		assertThat(page(this.other, "/keep/water?what=pot&pot=5&q=hedge", 200).select("ul.pick li")).isEmpty();
 		page(this.mine, "/keep/water?what=pot&pot=5&page=-1", 400);
 		page(this.mine, "/keep/water?what=pot&pot=5&q=" + "x".repeat(101), 400);
+	}
+
+	@Test
+	void aSiteWithManyPlantingsHasPages() throws Exception {
+		for (int i = 0; i < 61; i++) {
+			planting("buxus-sempervirens", "hedge no. %02d".formatted(i), LocalDate.of(2020, 5, 1));
+		}
+		planting("acer-rubrum", "by the gate", LocalDate.of(2020, 5, 1));
+		String here = "/sites/" + this.site;
+		Document first = page(this.mine, here, 200);
+		assertThat(first.select("#plantings ~ ul.dates li")).hasSize(20);
+		assertThat(first.text()).contains("Plantings 1 to 20 of 62");
+		Document second = page(this.mine, first.selectFirst("a[rel=next]").attr("href"), 200);
+		Document third = page(this.mine, second.selectFirst("a[rel=next]").attr("href"), 200);
+		Document last = page(this.mine, third.selectFirst("a[rel=next]").attr("href"), 200);
+		assertThat(last.select("#plantings ~ ul.dates li")).hasSize(2);
+		assertThat(last.select("a[rel=next]")).isEmpty();
+		// Each planting is on one page, and its year too.
+		assertThat(Stream.of(first, second, third, last)
+			.flatMap((page) -> page.select("#plantings ~ ul.dates strong").eachText().stream())
+			.toList()).doesNotHaveDuplicates().hasSize(62);
+		assertThat(last.select("figure svg").text()).contains("by the gate").doesNotContain("hedge no. 05");
+		assertThat(page(this.mine, here + "?q=red%20MAPLE", 200).select("#plantings ~ ul.dates strong").text())
+			.isEqualTo("by the gate");
+		Document found = page(this.mine, here + "?q=no.", 200);
+		assertThat(
+				page(this.mine, found.selectFirst("a[rel=next]").attr("href"), 200).select("#plantings ~ ul.dates li"))
+			.hasSize(20);
+		assertThat(page(this.mine, here + "?q=palm", 200).text()).contains("No planting here is called that.");
+		assertThat(page(this.mine, here + "?page=999", 200).select("#plantings ~ ul.dates li")).hasSize(2);
+		page(this.mine, here + "?page=-1", 400);
 	}
 
 	@Test

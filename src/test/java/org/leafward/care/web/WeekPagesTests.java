@@ -51,16 +51,10 @@ import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
 import org.leafward.support.SettableClock;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.StillServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.TestConfiguration;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Primary;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.MvcResult;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
@@ -75,18 +69,16 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
  * This week over HTTP, in made-up weather: noon of 20 May 2026 in Chicago, −2 °C forecast
  * for the morning after.
  */
-@SpringBootTest(properties = "spring.quartz.auto-startup=false")
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
+@StillServer
 class WeekPagesTests {
 
 	private static final ZoneId ZONE = ZoneId.of("America/Chicago");
 
 	private static final LocalDate TODAY = LocalDate.of(2026, 5, 20);
 
-	private static final StationId STATION = new StationId("XX000000009");
+	private static final StationId STATION = new StationId("XX000000309");
 
-	private static final GeoPoint HERE = new GeoPoint(45, -90, 200);
+	private static final GeoPoint HERE = new GeoPoint(45, -62, 200);
 
 	@Autowired
 	private MockMvc web;
@@ -127,17 +119,6 @@ class WeekPagesTests {
 	private Site site;
 
 	private PersonId person;
-
-	@TestConfiguration(proxyBeanMethods = false)
-	static class Time {
-
-		@Bean
-		@Primary
-		SettableClock settableClock() {
-			return new SettableClock(TODAY.atTime(12, 0).atZone(ZONE).toInstant());
-		}
-
-	}
 
 	@BeforeEach
 	void plant() {

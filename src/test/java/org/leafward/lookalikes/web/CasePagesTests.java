@@ -63,6 +63,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.multipart;
@@ -291,8 +292,10 @@ class CasePagesTests {
 		Document task = page("/tasks/" + again.id(), this.mine);
 		assertThat(task.select("a[href=" + address + "]")).hasSize(1);
 		assertThat(task.select("a[href^=/rules/]")).isEmpty();
-		String calendar = call(get("/f/" + feed.token() + "/tasks.ics"), this.mine).getContentAsString();
-		assertThat(calendar).contains("Look at it again");
+		// Built in the background.
+		await().untilAsserted(
+				() -> assertThat(call(get("/f/" + feed.token() + "/tasks.ics"), this.mine).getContentAsString())
+					.contains("Look at it again"));
 		// Something else takes its place.
 		call(post(address + "/follow-up").param("cause", "summer-scorch"), this.mine);
 		assertThat(this.calendar.find(tasks).values()).filteredOn((one) -> !one.rule().equals("case:look-a-year-on"))

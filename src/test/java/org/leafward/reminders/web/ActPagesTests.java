@@ -29,17 +29,11 @@ import org.leafward.reminders.Wishes;
 import org.leafward.reminders.core.Links.Act;
 import org.leafward.reminders.dispatch.Materialiser;
 import org.leafward.support.SettableClock;
-import org.leafward.support.TestDatabase;
+import org.leafward.support.StillServer;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.TestConfiguration;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
-import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Import;
-import org.springframework.context.annotation.Primary;
+import org.springframework.beans.factory.config.AutowireCapableBeanFactory;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
@@ -49,11 +43,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
 /** Acting from a message, over HTTP, by whoever has the address and nothing else. */
-@SpringBootTest(properties = { "leafward.rate-limits=false", "spring.quartz.auto-startup=false",
-		"leafward.base-url=https://plants.example.org" })
-@AutoConfigureMockMvc
-@ContextConfiguration(initializers = TestDatabase.class)
-@Import(LinkFixture.class)
+@StillServer
 class ActPagesTests {
 
 	/** Late in the evening of 20 May in Chicago (UTC-5, 15 U.S.C. 260a). */
@@ -67,6 +57,8 @@ class ActPagesTests {
 	private MockMvc web;
 
 	@Autowired
+	private AutowireCapableBeanFactory beans;
+
 	private LinkFixture fixture;
 
 	@Autowired
@@ -89,20 +81,10 @@ class ActPagesTests {
 
 	private PersonId nora;
 
-	@TestConfiguration(proxyBeanMethods = false)
-	static class Time {
-
-		@Bean
-		@Primary
-		SettableClock settableClock() {
-			return new SettableClock(NOW);
-		}
-
-	}
-
 	@BeforeEach
 	void somebody() {
 		this.clock.set(NOW);
+		this.fixture = this.beans.createBean(LinkFixture.class);
 		this.nora = this.fixture.person("Nora Field " + people++);
 	}
 

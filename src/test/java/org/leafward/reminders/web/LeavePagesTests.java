@@ -24,18 +24,17 @@ import org.leafward.reminders.Series;
 import org.leafward.reminders.Wishes;
 import org.leafward.reminders.core.Links.Act;
 import org.leafward.support.SettableClock;
+import org.leafward.support.StillServer;
 import org.leafward.support.TestDatabase;
-import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
-import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Import;
-import org.springframework.context.annotation.Primary;
+import org.springframework.test.context.ContextConfiguration;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.beans.factory.config.AutowireCapableBeanFactory;
 import org.springframework.http.MediaType;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockHttpServletResponse;
-import org.springframework.test.context.ContextConfiguration;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
@@ -48,7 +47,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 @SpringBootTest(properties = { "spring.quartz.auto-startup=false", "leafward.base-url=https://plants.example.org" })
 @AutoConfigureMockMvc
 @ContextConfiguration(initializers = TestDatabase.class)
-@Import(LinkFixture.class)
+@Import(StillServer.Times.class)
 class LeavePagesTests {
 
 	private static int people;
@@ -57,6 +56,8 @@ class LeavePagesTests {
 	private MockMvc web;
 
 	@Autowired
+	private AutowireCapableBeanFactory beans;
+
 	private LinkFixture fixture;
 
 	@Autowired
@@ -68,22 +69,16 @@ class LeavePagesTests {
 	@Autowired
 	private JdbcClient database;
 
+	@Autowired
+	private SettableClock clock;
+
 	private PersonId nora;
-
-	@TestConfiguration(proxyBeanMethods = false)
-	static class Time {
-
-		@Bean
-		@Primary
-		SettableClock settableClock() {
-			return new SettableClock(Instant.parse("2026-05-20T15:00:00Z"));
-		}
-
-	}
 
 	@BeforeEach
 	void somebody() {
-		this.nora = this.fixture.person("Nora Field " + people++);
+		this.clock.set(Instant.parse("2026-05-20T15:00:00Z"));
+		this.fixture = this.beans.createBean(LinkFixture.class);
+		this.nora = this.fixture.person("Nora Leaver " + people++);
 	}
 
 	private MockHttpServletResponse perform(MockHttpServletRequestBuilder call) throws Exception {

@@ -36,7 +36,6 @@ import org.leafward.register.Wind;
 import org.leafward.reminders.Series;
 import org.leafward.reminders.core.Links.Act;
 import org.leafward.reminders.links.SignedLinks;
-import org.springframework.boot.test.context.TestComponent;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 import static java.time.Duration.ofSeconds;
@@ -44,7 +43,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 /** People with lilacs that have just bloomed, and messages to them that told of it. */
-@TestComponent
 class LinkFixture {
 
 	static final ZoneId CHICAGO = ZoneId.of("America/Chicago");
@@ -87,7 +85,7 @@ class LinkFixture {
 	List<CareTask> lilacs(PersonId owner, String... labels) {
 		SiteId site = this.register
 			.addSite(owner,
-					new NewSite("Elm Street", "Alder County", new GeoPoint(45.037, -90.512, 203), CHICAGO,
+					new NewSite("Elm Street", "Alder County", new GeoPoint(45.037, -97.512, 203), CHICAGO,
 							SoilTexture.LOAM, Sun.FULL_SUN, Wind.AVERAGE))
 			.id();
 		List<PlantingId> plantings = new ArrayList<>();

@@ -69,7 +69,10 @@ public record NearStation(StationClimate climate, double distance, double colder
 	}
 
 	private static boolean hasAny(DailyRecord record, LocalDate from, LocalDate to) {
-		for (long day = from.toEpochDay(); day <= to.toEpochDay(); day++) {
+		// Whoever asks for all that there is gives centuries.
+		long first = Math.max(from.toEpochDay(), record.firstDay().map(LocalDate::toEpochDay).orElse(Long.MAX_VALUE));
+		long last = Math.min(to.toEpochDay(), record.lastDay().map(LocalDate::toEpochDay).orElse(Long.MIN_VALUE));
+		for (long day = first; day <= last; day++) {
 			boolean temperatures = record.value(Element.TMIN, day) != DailyRecord.MISSING
 					&& record.value(Element.TMAX, day) != DailyRecord.MISSING;
 			if (temperatures || record.value(Element.PRCP, day) != DailyRecord.MISSING) {
