@@ -130,6 +130,17 @@ public final class PlainText {
 			return text;
 		}
 		int room = most - measure(ELLIPSIS, octets);
+		if (isClean(text)) {
+			// Each of these is a character of its own.
+			int end = 0;
+			for (int used = 0; end < text.length(); end++) {
+				used += octets ? octets(text.charAt(end)) : 1;
+				if (used > room) {
+					break;
+				}
+			}
+			return text.substring(0, end).stripTrailing() + ELLIPSIS;
+		}
 		BreakIterator characters = BreakIterator.getCharacterInstance(Locale.ROOT);
 		characters.setText(text);
 		int end = 0;
@@ -142,6 +153,11 @@ public final class PlainText {
 			end = next;
 		}
 		return text.substring(0, end).stripTrailing() + ELLIPSIS;
+	}
+
+	/** In UTF-8 (RFC 3629, section 3), of what is no surrogate. */
+	private static int octets(char unit) {
+		return (unit < 0x80) ? 1 : (unit < 0x800) ? 2 : 3;
 	}
 
 	private static int measure(String text, boolean octets) {

@@ -4,6 +4,8 @@ import java.net.URI;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
@@ -19,7 +21,9 @@ import org.leafward.feeds.ical.CalendarWriter.Before;
 import org.leafward.feeds.ical.CalendarWriter.Component;
 import org.leafward.feeds.ical.CalendarWriter.Head;
 import org.leafward.feeds.ical.CalendarWriter.Written;
+import org.leafward.language.Phrasebook;
 import org.leafward.language.Phrasebooks;
+import org.leafward.language.Speech;
 import org.leafward.feeds.store.DocumentTable.Claimed;
 import org.leafward.measure.BadInput;
 import org.leafward.register.Bed;
@@ -50,6 +54,12 @@ class FeedBuilder {
 	private final String base;
 
 	private final CalendarWriter writer = new CalendarWriter();
+
+	private final Map<Speech, Spoken> words = new ConcurrentHashMap<>();
+
+	/** Words and the book that they come from. */
+	private record Spoken(Phrasebook book, TaskEntries entries) {
+	}
 
 	/*
 	 * Links must not depend on who asks, or the octets would: the address is a setting.
@@ -91,8 +101,7 @@ class FeedBuilder {
 		FeedOptions options = feed.options();
 		FeedWindow window = new FeedWindow(day, options.behind(), options.ahead());
 		List<CareTask> found = tasks(feed, window);
-		TaskEntries words = new TaskEntries(this.books.of(options.speech().language()), options.speech().units(),
-				this.base);
+		TaskEntries words = words(options.speech());
 		List<FeedEntry> entries = new ArrayList<>(
 				words.of(found.stream().filter((task) -> options.has(task.kind())).toList(), window));
 		if (feed.form() == FeedForm.TODOS) {
@@ -111,6 +120,14 @@ class FeedBuilder {
 		String name = name(feed);
 		return this.writer.write(new Head(words.name(name), words.about(name), options.speech().language().code()),
 				entries, (feed.form() == FeedForm.TODOS) ? Component.TODO : Component.EVENT, options.alarm(), before);
+	}
+
+	/** Words remember what they said, until the book says something else. */
+	private TaskEntries words(Speech speech) {
+		Phrasebook book = this.books.of(speech.language());
+		return this.words.compute(speech, (same, known) -> (known != null && known.book() == book) ? known
+				: new Spoken(book, new TaskEntries(book, speech.units(), this.base)))
+			.entries();
 	}
 
 	private List<CareTask> tasks(Claimed feed, FeedWindow window) {

@@ -22,7 +22,7 @@ public class RebuildWorker implements DisposableBean {
 
 	private static final Logger LOG = LoggerFactory.getLogger(RebuildWorker.class);
 
-	/** It ends earlier when nothing is stale; a round that lasts is asked for again. */
+	/** It ends earlier when nothing is stale. */
 	private static final Duration ROUND = Duration.ofMinutes(1);
 
 	private final FeedDocuments documents;
@@ -30,6 +30,8 @@ public class RebuildWorker implements DisposableBean {
 	private final ExecutorService threads;
 
 	private final int most;
+
+	private volatile boolean closed;
 
 	/** Rounds that wait or run. */
 	private final AtomicInteger rounds = new AtomicInteger();
@@ -79,7 +81,13 @@ public class RebuildWorker implements DisposableBean {
 
 	private void round() {
 		try {
-			this.documents.rebuildStale(ROUND);
+			// What is left of a large change after a round must not wait for the job, which
+			// is one thread.
+			int built;
+			do {
+				built = this.documents.rebuildStale(ROUND);
+			}
+			while (built > 0 && !this.closed);
 		}
 		catch (RuntimeException ex) {
 			LOG.warn("Stale calendars wait for the job", ex);
@@ -91,6 +99,7 @@ public class RebuildWorker implements DisposableBean {
 
 	@Override
 	public void destroy() {
+		this.closed = true;
 		this.threads.shutdownNow();
 	}
 

@@ -254,7 +254,7 @@ public class Phrasebooks {
 
 		@Override
 		public boolean knows(String english) {
-			return this.phrases.say(english) != null;
+			return find(english).isPresent();
 		}
 
 		@Override

@@ -2,9 +2,11 @@ package org.leafward.care.store;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.UUID;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
 import org.leafward.care.Beginning;
@@ -26,14 +28,41 @@ final class TaskRows {
 	private TaskRows() {
 	}
 
+	/**
+	 * A task whose words are still to be looked up.
+	 *
+	 * @param wording the name of its words
+	 * @param with makes the task of them
+	 */
+	record Unworded(UUID wording, Function<TaskText, CareTask> with) {
+	}
+
 	static CareTask task(ResultSet row, int number) throws SQLException {
-		return new CareTask(new TaskId(row.getObject("id", UUID.class)), planting(row), row.getString("plant"),
-				new SiteId(row.getObject("site", UUID.class)), row.getString("site_name"),
-				new PersonId(row.getObject("person", UUID.class)), row.getString("rule"), row.getInt("season"),
-				row.getInt("occurrence"), TaskKind.valueOf(row.getString("kind")), window(row), text(row),
-				TaskState.valueOf(row.getString("state")), row.getString("withdrawn_because"), row.getInt("sequence"),
-				row.getObject("created_at", OffsetDateTime.class).toInstant(),
-				row.getObject("changed_at", OffsetDateTime.class).toInstant(), work(row), row.getInt("pack_version"));
+		return unworded(row, number).with().apply(Wordings.text(row));
+	}
+
+	static Unworded unworded(ResultSet row, int number) throws SQLException {
+		TaskId id = new TaskId(row.getObject("id", UUID.class));
+		PlantingId planting = planting(row);
+		String plant = row.getString("plant");
+		SiteId site = new SiteId(row.getObject("site", UUID.class));
+		String siteName = row.getString("site_name");
+		PersonId person = new PersonId(row.getObject("person", UUID.class));
+		String rule = row.getString("rule");
+		int season = row.getInt("season");
+		int occurrence = row.getInt("occurrence");
+		TaskKind kind = TaskKind.valueOf(row.getString("kind"));
+		DayWindow window = window(row);
+		TaskState state = TaskState.valueOf(row.getString("state"));
+		String because = row.getString("withdrawn_because");
+		int sequence = row.getInt("sequence");
+		Instant created = row.getObject("created_at", OffsetDateTime.class).toInstant();
+		Instant changed = row.getObject("changed_at", OffsetDateTime.class).toInstant();
+		Work work = work(row);
+		int version = row.getInt("pack_version");
+		return new Unworded(row.getObject("wording", UUID.class),
+				(text) -> new CareTask(id, planting, plant, site, siteName, person, rule, season, occurrence, kind,
+						window, text, state, because, sequence, created, changed, work, version));
 	}
 
 	static Beginning beginning(ResultSet row, int number) throws SQLException {
@@ -76,11 +105,6 @@ final class TaskRows {
 
 	private static DayWindow window(ResultSet row) throws SQLException {
 		return new DayWindow(row.getObject("from_day", LocalDate.class), row.getObject("to_day", LocalDate.class));
-	}
-
-	private static TaskText text(ResultSet row) throws SQLException {
-		return new TaskText(row.getString("title"), row.getString("what"), row.getString("amount"),
-				row.getString("why"), row.getString("otherwise"), row.getString("caution"));
 	}
 
 }

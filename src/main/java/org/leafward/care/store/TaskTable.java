@@ -1,8 +1,10 @@
 package org.leafward.care.store;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -10,6 +12,8 @@ import org.leafward.accounts.PersonId;
 import org.leafward.care.Beginning;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskId;
+import org.leafward.care.TaskText;
+import org.leafward.care.store.TaskRows.Unworded;
 import org.leafward.care.core.plan.RampDay;
 import org.leafward.care.core.plan.StoredTask;
 import org.leafward.measure.DayWindow;
@@ -30,12 +34,22 @@ public class TaskTable {
 			from care.task t join care.wording w on w.id = t.wording
 			""";
 
-	private static final String ORDER = " order by t.from_day, w.title, t.id limit " + MOST_ROWS;
+	private static final String ROWS = "select t.* from care.task t ";
+
+	/** What the limit leaves out is what comes last. */
+	private static final String LIMIT = " order by t.from_day, t.id limit " + MOST_ROWS;
+
+	private static final Comparator<CareTask> ORDER = Comparator.comparing((CareTask task) -> task.window().from())
+		.thenComparing((task) -> task.text().title())
+		.thenComparing((task) -> task.id().toString());
 
 	private final JdbcClient database;
 
-	TaskTable(JdbcClient database) {
+	private final Wordings wordings;
+
+	TaskTable(JdbcClient database, Wordings wordings) {
 		this.database = database;
+		this.wordings = wordings;
 	}
 
 	/**
@@ -58,10 +72,19 @@ public class TaskTable {
 	 * @return at most {@value #MOST_ROWS}
 	 */
 	private List<CareTask> by(String column, UUID value, DayWindow window) {
-		return this.database.sql(TASKS + "where t." + column + " = ? and t.to_day >= ? and t.from_day <= ?" + ORDER)
-			.params(value, window.from(), window.to())
-			.query(TaskRows::task)
-			.list();
+		return list("where t." + column + " = ? and t.to_day >= ? and t.from_day <= ?", value, window.from(),
+				window.to());
+	}
+
+	private List<CareTask> list(String where, Object... values) {
+		List<Unworded> rows = this.database.sql(ROWS + where + LIMIT).params(values).query(TaskRows::unworded).list();
+		Map<UUID, TaskText> words = this.wordings.of(rows.stream().map(Unworded::wording).toList());
+		if (rows.stream().anyMatch((row) -> !words.containsKey(row.wording()))) {
+			// A task got others and its old ones were tidied away between the two looks.
+			return this.database.sql(TASKS + where + LIMIT).params(values).query(TaskRows::task).list().stream()
+				.sorted(ORDER).toList();
+		}
+		return rows.stream().map((row) -> row.with().apply(Objects.requireNonNull(words.get(row.wording())))).sorted(ORDER).toList();
 	}
 
 	public List<CareTask> ofSite(SiteId site, DayWindow window) {
@@ -76,12 +99,8 @@ public class TaskTable {
 	 * @return at most {@value #MOST_ROWS}
 	 */
 	public List<CareTask> ofPlantings(SiteId site, Collection<PlantingId> plantings, DayWindow window) {
-		return this.database
-			.sql(TASKS + "where t.site = ? and t.planting = any(?) and t.to_day >= ? and t.from_day <= ?" + ORDER)
-			.params(site.value(), plantings.stream().map(PlantingId::value).toArray(UUID[]::new), window.from(),
-					window.to())
-			.query(TaskRows::task)
-			.list();
+		return list("where t.site = ? and t.planting = any(?) and t.to_day >= ? and t.from_day <= ?", site.value(),
+				plantings.stream().map(PlantingId::value).toArray(UUID[]::new), window.from(), window.to());
 	}
 
 	public List<CareTask> ofPerson(UUID person, DayWindow window) {
@@ -95,10 +114,7 @@ public class TaskTable {
 	 * @return at most {@value #MOST_ROWS}
 	 */
 	public List<CareTask> ofSeason(SiteId site, int season) {
-		return this.database.sql(TASKS + "where t.site = ? and t.season = ?" + ORDER)
-			.params(site.value(), season)
-			.query(TaskRows::task)
-			.list();
+		return list("where t.site = ? and t.season = ?", site.value(), season);
 	}
 
 	/**

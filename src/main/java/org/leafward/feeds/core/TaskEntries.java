@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +19,7 @@ import org.leafward.calendars.PlainText;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
+import org.leafward.care.TaskText;
 import org.leafward.feeds.core.FeedEntry.Standing;
 import org.leafward.language.Phrasebook;
 import org.leafward.language.Units;
@@ -62,11 +64,33 @@ public final class TaskEntries {
 
 	private static final Pattern IN_BRACKETS = Pattern.compile("(?<=\\S) \\([^()]*\\)$");
 
+	/** Texts that are kept; a bound for the memory, about one kilobyte each. */
+	private static final int KEPT = 4_000;
+
 	private final Phrasebook book;
 
 	private final Units units;
 
 	private final String base;
+
+	/** Many tasks have the same words, and many plantings the same plant. */
+	private final Map<TaskText, Told> told = new ConcurrentHashMap<>();
+
+	private final Map<String, String> plants = new ConcurrentHashMap<>();
+
+	private final Map<TaskKind, List<String>> categories = new ConcurrentHashMap<>();
+
+	/**
+	 * The words of a task as the reader gets them, clean.
+	 *
+	 * @param title in one line
+	 * @param what may be empty
+	 * @param amount may be empty
+	 * @param why may be empty
+	 * @param caution cut; may be empty
+	 */
+	private record Told(String title, String what, String amount, String why, String caution) {
+	}
 
 	/**
 	 * Creates the words for a reader.
@@ -98,7 +122,7 @@ public final class TaskEntries {
 	public FeedEntry of(CareTask task) {
 		String link = this.base + "/tasks/" + task.id();
 		List<String> last = new ArrayList<>();
-		add(last, "Site", cutOrNull(task.siteName(), SITE_OCTETS));
+		add(last, "Site", clean(cutOrNull(task.siteName(), SITE_OCTETS)));
 		last.add(said("Why this date") + ": " + link);
 		return of(task, URI.create(link), last);
 	}
@@ -127,6 +151,10 @@ public final class TaskEntries {
 	}
 
 	private List<String> categories(TaskKind kind) {
+		return this.categories.computeIfAbsent(kind, this::categoriesOf);
+	}
+
+	private List<String> categoriesOf(TaskKind kind) {
 		return List.of(said("Plant care"), said(switch (kind) {
 			case DO -> "To do";
 			case HOLD_OFF -> "Hold-off";
@@ -207,18 +235,44 @@ public final class TaskEntries {
 	}
 
 	private String summary(CareTask task) {
-		String title = PlainText.line(said(task.text().title()));
+		String title = told(task.text()).title();
 		if (task.kind() == TaskKind.HOLD_OFF && !SAYS_LEAVE.matcher(title).matches()) {
 			title = said("Hold off") + ": " + title;
 		}
 		String mark = MARKED.get(task.state());
 		// Where a part was cut off or is empty, white space may be left.
 		return PlainText
-			.line(label(((mark != null) ? said(mark) + ": " : "") + title, PlainText.line(plant(task.plant()))));
+			.line(label(((mark != null) ? said(mark) + ": " : "") + title, plant(task.plant())));
+	}
+
+	private Told told(TaskText text) {
+		Told known = this.told.get(text);
+		if (known == null) {
+			known = new Told(PlainText.line(said(text.title())), clean(told(text.what())), clean(told(text.amount())),
+					clean(told(text.why())), clean(cutOrNull(told(text.caution()), CAUTION_OCTETS)));
+			keep(this.told, text, known);
+		}
+		return known;
+	}
+
+	private static <K, V> void keep(Map<K, V> kept, K key, V value) {
+		if (kept.size() >= KEPT) {
+			kept.clear();
+		}
+		kept.put(key, value);
+	}
+
+	private String plant(String words) {
+		String known = this.plants.get(words);
+		if (known == null) {
+			known = PlainText.line(plantOf(words));
+			keep(this.plants, words, known);
+		}
+		return known;
 	}
 
 	/** What its people call it stays; the name of the species behind it is said. */
-	private String plant(String words) {
+	private String plantOf(String words) {
 		Matcher named = SPECIES.matcher(words);
 		return (named.matches() && this.book.knows(named.group(2)))
 				? named.group(1) + " (" + this.book.say(named.group(2)) + ")" : this.book.say(words);
@@ -241,16 +295,17 @@ public final class TaskEntries {
 
 	private String description(CareTask task, List<String> close) {
 		List<String> last = new ArrayList<>();
-		add(last, "Caution", cutOrNull(told(task.text().caution()), CAUTION_OCTETS));
+		Told told = told(task.text());
+		add(last, "Caution", told.caution());
 		last.addAll(close);
 		List<String> first = new ArrayList<>();
 		String mark = MARKED.get(task.state());
 		if (mark != null && task.state() != TaskState.DONE) {
-			add(first, mark, reason(task));
+			add(first, mark, clean(reason(task)));
 		}
-		add(first, "", told(task.text().what()));
-		add(first, (task.kind() == TaskKind.RAMP_DAY) ? "Place" : "Amount", told(task.text().amount()));
-		add(first, "Why", told(task.text().why()));
+		add(first, "", told.what());
+		add(first, (task.kind() == TaskKind.RAMP_DAY) ? "Place" : "Amount", told.amount());
+		add(first, "Why", told.why());
 		String end = String.join("\n", last);
 		int room = DESCRIPTION - end.getBytes(StandardCharsets.UTF_8).length - 1;
 		return first.isEmpty() ? end : PlainText.cutOctets(String.join("\n", first), room) + "\n" + end;
@@ -265,12 +320,15 @@ public final class TaskEntries {
 		return (english != null) ? said(english) : null;
 	}
 
+	private static String clean(@Nullable String text) {
+		return (text != null) ? PlainText.clean(text).strip() : "";
+	}
+
 	private static @Nullable String cutOrNull(@Nullable String text, int octets) {
 		return (text != null) ? PlainText.cutOctets(PlainText.line(text), octets) : null;
 	}
 
-	private void add(List<String> lines, String label, @Nullable String text) {
-		String clean = (text != null) ? PlainText.clean(text).strip() : "";
+	private void add(List<String> lines, String label, String clean) {
 		if (!clean.isEmpty()) {
 			lines.add((label.isEmpty() ? "" : said(label) + ": ") + clean);
 		}

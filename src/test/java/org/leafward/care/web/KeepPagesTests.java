@@ -391,7 +391,7 @@ class KeepPagesTests {
 		assertThat(Stream.of(first, second, third, last)
 			.flatMap((page) -> page.select("#plantings ~ ul.dates strong").eachText().stream())
 			.toList()).doesNotHaveDuplicates().hasSize(62);
-		assertThat(last.select("figure svg").text()).contains("by the gate").doesNotContain("hedge no. 05");
+		assertThat(last.select("figure svg").text()).contains("hedge no. 60").doesNotContain("hedge no. 05");
 		assertThat(page(this.mine, here + "?q=red%20MAPLE", 200).select("#plantings ~ ul.dates strong").text())
 			.isEqualTo("by the gate");
 		Document found = page(this.mine, here + "?q=no.", 200);

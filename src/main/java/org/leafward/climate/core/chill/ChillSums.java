@@ -2,6 +2,8 @@ package org.leafward.climate.core.chill;
 
 import java.time.LocalDate;
 import java.time.Month;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.leafward.climate.TemperatureShift;
@@ -74,24 +76,43 @@ public record ChillSums(int hoursTo45, int hours32To45, double utah, double port
 	 */
 	public static Optional<ChillSums> until(DailyRecord record, Season season, ToDoubleFunction<LocalDate> daylight,
 			TemperatureShift shift, LocalDate last) {
+		return until(record, season, daylight, shift, List.of(last)).get(0);
+	}
+
+	/**
+	 * The same up to several days, in one way through the winter.
+	 * @param record the station's record
+	 * @param season whose spring ends the winter
+	 * @param daylight hours from sunrise to sunset on a date, 0 to 24
+	 * @param shift how the place differs from the station
+	 * @param lasts last days that count, earlier ones first
+	 * @return for each of the days; empty where it would be by itself
+	 */
+	public static List<Optional<ChillSums>> until(DailyRecord record, Season season,
+			ToDoubleFunction<LocalDate> daylight, TemperatureShift shift, List<LocalDate> lasts) {
 		LocalDate begin = begin(season);
-		LocalDate end = last.isBefore(end(season)) ? last : end(season);
+		LocalDate end = end(season);
 		LocalDate hoursBegin = begin.plusMonths(2);
 		Running running = new Running();
 		int missing = 0;
-		for (LocalDate date = begin; !date.isAfter(end); date = date.plusDays(1)) {
-			long day = date.toEpochDay();
-			missing += Gaps.temperatureMissing(record, day) ? 1 : 0;
-			double[] hours = HourlyTemperature.of(day(record, day - 1, shift), day(record, day, shift),
-					low(record, day + 1, shift), daylight.applyAsDouble(date));
-			if (missing > MISSING_ALLOWED || Double
-				.isNaN(hours[0] + hours[HourlyTemperature.HOURS / 2] + hours[HourlyTemperature.HOURS - 1])) {
-				return Optional.empty();
+		List<Optional<ChillSums>> sums = new ArrayList<>();
+		LocalDate date = begin;
+		for (LocalDate last : lasts) {
+			boolean whole = sums.isEmpty() || sums.get(sums.size() - 1).isPresent();
+			for (; whole && !date.isAfter(last) && !date.isAfter(end); date = date.plusDays(1)) {
+				long day = date.toEpochDay();
+				missing += Gaps.temperatureMissing(record, day) ? 1 : 0;
+				double[] hours = HourlyTemperature.of(day(record, day - 1, shift), day(record, day, shift),
+						low(record, day + 1, shift), daylight.applyAsDouble(date));
+				whole = missing <= MISSING_ALLOWED && !Double
+					.isNaN(hours[0] + hours[HourlyTemperature.HOURS / 2] + hours[HourlyTemperature.HOURS - 1]);
+				if (whole) {
+					running.add(hours, !date.isBefore(hoursBegin));
+				}
 			}
-			running.add(hours, !date.isBefore(hoursBegin));
+			sums.add(whole ? Optional.of(running.sums(missing)) : Optional.empty());
 		}
-		return Optional.of(new ChillSums(running.to45, running.from32, running.utah - running.lowestUtah,
-				running.model.portions(), missing));
+		return sums;
 	}
 
 	private static HourlyTemperature.Day day(DailyRecord record, long day, TemperatureShift shift) {
@@ -114,6 +135,10 @@ public record ChillSums(int hoursTo45, int hours32To45, double utah, double port
 		private double utah;
 
 		private double lowestUtah;
+
+		ChillSums sums(int missing) {
+			return new ChillSums(this.to45, this.from32, this.utah - this.lowestUtah, this.model.portions(), missing);
+		}
 
 		void add(double[] hours, boolean countHours) {
 			for (double hour : hours) {

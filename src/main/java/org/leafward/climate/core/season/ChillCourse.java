@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.leafward.climate.ChillSoFar;
@@ -53,10 +54,12 @@ public final class ChillCourse {
 			Season then = new Season(year, season.hemisphere());
 			if (year != season.year()) {
 				LocalDate same = ChillSums.begin(then).plusDays(last.toEpochDay() - begin.toEpochDay());
+				List<Optional<ChillSums>> sums = ChillSums.until(record, then, daylight, shift,
+						List.of(begun ? same : ChillSums.begin(then).minusDays(1), ChillSums.end(then)));
 				if (begun) {
-					ChillSums.until(record, then, daylight, shift, same).ifPresent(soFar::add);
+					sums.get(0).ifPresent(soFar::add);
 				}
-				ChillSums.until(record, then, daylight, shift, ChillSums.end(then)).ifPresent(whole::add);
+				sums.get(1).ifPresent(whole::add);
 			}
 		}
 		return new ChillSoFar(season.year(), begin, end, (observed != null) ? last : null, observed, medians(soFar),
