@@ -39,11 +39,12 @@ public class RebuildWorker implements DisposableBean {
 	/**
 	 * Creates the worker.
 	 * @param documents what it calls
-	 * @param most how many documents are built at a time, 1 or more
+	 * @param most how many documents are built at a time; 0 for half of the processors,
+	 * so that polls find the others free
 	 */
-	RebuildWorker(FeedDocuments documents, @Value("${leafward.feeds.build-threads:2}") int most) {
+	RebuildWorker(FeedDocuments documents, @Value("${leafward.feeds.build-threads:0}") int most) {
 		this.documents = documents;
-		this.most = Math.max(1, most);
+		this.most = (most > 0) ? most : Math.max(1, Runtime.getRuntime().availableProcessors() / 2);
 		this.threads = Executors.newFixedThreadPool(this.most, (task) -> {
 			Thread thread = new Thread(task, "feeds-build");
 			thread.setDaemon(true);
@@ -81,7 +82,8 @@ public class RebuildWorker implements DisposableBean {
 
 	private void round() {
 		try {
-			// What is left of a large change after a round must not wait for the job, which
+			// What is left of a large change after a round must not wait for the job,
+			// which
 			// is one thread.
 			int built;
 			do {

@@ -81,10 +81,18 @@ public class TaskTable {
 		Map<UUID, TaskText> words = this.wordings.of(rows.stream().map(Unworded::wording).toList());
 		if (rows.stream().anyMatch((row) -> !words.containsKey(row.wording()))) {
 			// A task got others and its old ones were tidied away between the two looks.
-			return this.database.sql(TASKS + where + LIMIT).params(values).query(TaskRows::task).list().stream()
-				.sorted(ORDER).toList();
+			return this.database.sql(TASKS + where + LIMIT)
+				.params(values)
+				.query(TaskRows::task)
+				.list()
+				.stream()
+				.sorted(ORDER)
+				.toList();
 		}
-		return rows.stream().map((row) -> row.with().apply(Objects.requireNonNull(words.get(row.wording())))).sorted(ORDER).toList();
+		return rows.stream()
+			.map((row) -> row.with().apply(Objects.requireNonNull(words.get(row.wording()))))
+			.sorted(ORDER)
+			.toList();
 	}
 
 	public List<CareTask> ofSite(SiteId site, DayWindow window) {

@@ -60,11 +60,9 @@ class Wordings {
 			Map<UUID, TaskText> read = new HashMap<>();
 			this.database.sql("""
 					select id, title, what, amount, why, otherwise, caution from care.wording where id = any(?)
-					""")
-				.param(unknown.stream().distinct().toArray(UUID[]::new))
-				.query((row) -> {
-					read.put(row.getObject("id", UUID.class), text(row));
-				});
+					""").param(unknown.stream().distinct().toArray(UUID[]::new)).query((row) -> {
+				read.put(row.getObject("id", UUID.class), text(row));
+			});
 			synchronized (this.known) {
 				this.known.putAll(read);
 			}

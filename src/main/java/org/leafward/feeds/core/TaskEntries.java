@@ -241,8 +241,7 @@ public final class TaskEntries {
 		}
 		String mark = MARKED.get(task.state());
 		// Where a part was cut off or is empty, white space may be left.
-		return PlainText
-			.line(label(((mark != null) ? said(mark) + ": " : "") + title, plant(task.plant())));
+		return PlainText.line(label(((mark != null) ? said(mark) + ": " : "") + title, plant(task.plant())));
 	}
 
 	private Told told(TaskText text) {
