@@ -1,6 +1,7 @@
 package org.leafward.pages;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -24,11 +25,11 @@ final class PhotoSamples {
 				new SpeciesId("buxus-sempervirens"), "hedge by the gate", 12, LocalDate.of(2019, 4, 20),
 				Placement.GROUND, false, false);
 		return Map.of("register/photos",
-				Map.of("section", "sites", "planting", planting, "photos",
+				new HashMap<>(Map.of("section", "sites", "planting", planting, "photos",
 						List.of(new Shown(new UUID(0, 3), 1600, 1200, "lower branch bare", "Mon 3 Aug")), "full", false,
 						"words", "", "day", "2026-08-03", "errors",
 						Map.of("words", "nothing says what is seen on it: write a few words, such as “buds swell, "
-								+ "lower branch bare”.")));
+								+ "lower branch bare”."))));
 	}
 
 }

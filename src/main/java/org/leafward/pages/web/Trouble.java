@@ -19,7 +19,6 @@ import org.springframework.web.ErrorResponse;
 import org.springframework.web.bind.MethodArgumentNotValidException;
 import org.springframework.web.bind.MissingServletRequestParameterException;
 import org.springframework.web.method.annotation.HandlerMethodValidationException;
-import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.multipart.MultipartException;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 
@@ -63,14 +62,10 @@ record Trouble(HttpStatusCode status, String what, @Nullable String where, @Null
 		}
 		if (ex instanceof InvalidParameterException invalid) {
 			return (HttpStatus.resolve(invalid.getErrorCode()) == HttpStatus.CONTENT_TOO_LARGE)
-					? of(HttpStatus.CONTENT_TOO_LARGE, "This form or file is too large", "body",
-							"send less at a time; nothing was saved")
+					? of(HttpStatus.CONTENT_TOO_LARGE, "This form or file is too large", "form",
+							"choose a file of at most 8 MB; phones can send a photo smaller; nothing was saved")
 					: of(HttpStatus.BAD_REQUEST, "The query or form can't be read", "query",
 							"percent-encode it as UTF-8 and send less than 1 MB");
-		}
-		if (ex instanceof MaxUploadSizeExceededException) {
-			return of(HttpStatus.CONTENT_TOO_LARGE, "The file is larger than 8 MB", "file",
-					"go back and choose a smaller one; a phone can send a photo smaller; nothing was saved");
 		}
 		if (ex instanceof MultipartException && !(ex instanceof ErrorResponse)) {
 			return of(HttpStatus.BAD_REQUEST, "There is no file in this form", "file",

@@ -267,7 +267,7 @@ class PlantPhotoTests {
 			.POST(HttpRequest.BodyPublishers.ofByteArray(body))
 			.build(), HttpResponse.BodyHandlers.ofString());
 		assertThat(answer.statusCode()).as(answer.body()).isEqualTo(413);
-		assertThat(answer.body()).contains("larger than 8 MB");
+		assertThat(answer.body()).contains("choose a file of at most 8 MB");
 		assertThat(this.photos.of(this.planting.id())).isEmpty();
 	}
 
