@@ -163,6 +163,9 @@ public class CaseDesk {
 	 */
 	@Transactional
 	public boolean write(CaseId id, @Nullable PersonId author, boolean fromDesk, String text) {
+		if (text.isBlank()) {
+			throw new BadInput("there is nothing in the note", "words", "write what you saw or want to ask first");
+		}
 		String words = Given.text("words", text).strip();
 		if (words.length() > LONGEST) {
 			throw new BadInput("it has %d characters".formatted(words.length()), "words",

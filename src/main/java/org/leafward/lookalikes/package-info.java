@@ -5,7 +5,7 @@
  */
 @ApplicationModule(displayName = "Look-alikes",
 		allowedDependencies = { "care", "care :: rule", "register", "plants", "climate", "regions", "accounts",
-				"knowledge", "language", "measure", "pages", "pages :: print" })
+				"knowledge", "language", "measure", "pages", "pages :: print", "pages :: photo" })
 @NullMarked
 package org.leafward.lookalikes;
 

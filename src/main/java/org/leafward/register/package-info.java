@@ -2,7 +2,7 @@
  * Sites and plantings: what grows where, and whose it is.
  */
 @ApplicationModule(displayName = "Register",
-		allowedDependencies = { "accounts", "plants", "climate", "regions", "measure", "pages" })
+		allowedDependencies = { "accounts", "plants", "climate", "regions", "measure", "pages", "pages :: photo" })
 @NullMarked
 package org.leafward.register;
 

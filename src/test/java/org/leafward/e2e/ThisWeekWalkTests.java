@@ -7,6 +7,7 @@ import java.time.ZoneOffset;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
@@ -92,6 +93,30 @@ class ThisWeekWalkTests {
 		this.page.findElement(undo).click();
 		new WebDriverWait(this.page, LONGEST).until(
 				(driver) -> driver.findElement(By.id("said")).getDomProperty("textContent").startsWith("Taken back"));
+	}
+
+	@Test
+	void theMenuOpensAndClosesByKeyboardWithoutScript() {
+		arrive(false);
+		WebElement more = this.page.findElement(By.cssSelector(".more summary"));
+		for (int presses = 0; presses < 12 && !more.equals(this.page.switchTo().activeElement()); presses++) {
+			this.page.switchTo().activeElement().sendKeys(Keys.TAB);
+		}
+		assertThat(this.page.switchTo().activeElement()).as("the menu is reached by the Tab key").isEqualTo(more);
+		WebElement first = this.page.findElement(By.cssSelector(".more .rest a"));
+		assertThat(first.isDisplayed()).isFalse();
+		more.sendKeys(Keys.ENTER);
+		assertThat(first.isDisplayed()).isTrue();
+		more.sendKeys(Keys.TAB);
+		assertThat(this.page.switchTo().activeElement()).isEqualTo(first);
+		first.sendKeys(Keys.chord(Keys.SHIFT, Keys.TAB));
+		assertThat(this.page.switchTo().activeElement()).isEqualTo(more);
+		more.sendKeys(Keys.SPACE);
+		assertThat(first.isDisplayed()).isFalse();
+		more.sendKeys(Keys.SPACE, Keys.TAB);
+		String leadsTo = first.getAttribute("href");
+		this.page.switchTo().activeElement().sendKeys(Keys.ENTER);
+		new WebDriverWait(this.page, LONGEST).until((driver) -> driver.getCurrentUrl().equals(leadsTo));
 	}
 
 	@Test

@@ -358,6 +358,7 @@ final class PageSamples {
 		all.putAll(KeptSamples.all(SITE));
 		all.putAll(WorkdaySamples.all());
 		all.putAll(BedSamples.all(SITE));
+		all.putAll(PhotoSamples.all());
 		all.putAll(QuickSamples.all());
 		all.putAll(ListSamples.all(SITE));
 		all.putAll(ReviewSamples.all(SITE));

@@ -129,7 +129,7 @@ class CasePages {
 		CaseAccess.Seen seen = this.access.seen(id);
 		try {
 			this.cases.strike(seen.plantCase().id(), line, struck);
-			return "redirect:/cases/" + seen.plantCase().id() + "#record";
+			return "redirect:/cases/" + seen.plantCase().id() + "#record-lines";
 		}
 		catch (BadInput ex) {
 			response.setStatus(HttpStatus.BAD_REQUEST.value());

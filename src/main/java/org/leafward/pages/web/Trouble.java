@@ -62,8 +62,8 @@ record Trouble(HttpStatusCode status, String what, @Nullable String where, @Null
 		}
 		if (ex instanceof InvalidParameterException invalid) {
 			return (HttpStatus.resolve(invalid.getErrorCode()) == HttpStatus.CONTENT_TOO_LARGE)
-					? of(HttpStatus.CONTENT_TOO_LARGE, "This form or file is too large", "body",
-							"send less at a time; nothing was saved")
+					? of(HttpStatus.CONTENT_TOO_LARGE, "This form or file is too large", "form",
+							"choose a file of at most 8 MB; phones can send a photo smaller; nothing was saved")
 					: of(HttpStatus.BAD_REQUEST, "The query or form can't be read", "query",
 							"percent-encode it as UTF-8 and send less than 1 MB");
 		}

@@ -15,6 +15,7 @@ import org.leafward.measure.BadInput;
 import org.leafward.register.Bed;
 import org.leafward.register.Beds;
 import org.leafward.register.KeptSoilTest;
+import org.leafward.register.PlantPhotos;
 import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
@@ -34,6 +35,9 @@ class OwnRegister implements PersonalData {
 
 	private static final int PAGE = 200;
 
+	/** They are held in memory while they are packed. */
+	private static final int MOST_PHOTOS = 60;
+
 	private final Register register;
 
 	private final Beds beds;
@@ -42,11 +46,14 @@ class OwnRegister implements PersonalData {
 
 	private final SoilTests soilTests;
 
-	OwnRegister(Register register, Beds beds, Waterings waterings, SoilTests soilTests) {
+	private final PlantPhotos photos;
+
+	OwnRegister(Register register, Beds beds, Waterings waterings, SoilTests soilTests, PlantPhotos photos) {
 		this.register = register;
 		this.beds = beds;
 		this.waterings = waterings;
 		this.soilTests = soilTests;
+		this.photos = photos;
 	}
 
 	@Override
@@ -61,6 +68,7 @@ class OwnRegister implements PersonalData {
 		List<Map<String, Object>> plantings = new ArrayList<>();
 		List<Map<String, Object>> water = new ArrayList<>();
 		List<Map<String, Object>> tests = new ArrayList<>();
+		List<Map<String, Object>> photos = new ArrayList<>();
 		for (Site site : this.register.sitesOf(person)) {
 			sites.add(row(SiteAnswer.of(site)));
 			this.beds.ofSite(site.id()).forEach((one) -> beds.add(row(BedAnswer.of(one))));
@@ -68,6 +76,7 @@ class OwnRegister implements PersonalData {
 			all((page) -> this.waterings.latest(site.id(), page, PAGE),
 					(one) -> water.add(row(WateringAnswer.of(one))));
 			all((page) -> this.soilTests.latest(site.id(), page, PAGE), (one) -> tests.add(row(one)));
+			this.photos.of(site.id()).forEach((one) -> photos.add(row(one)));
 		}
 		Map<String, List<Map<String, Object>>> all = new LinkedHashMap<>();
 		all.put("sites", sites);
@@ -75,7 +84,16 @@ class OwnRegister implements PersonalData {
 		all.put("plantings", plantings);
 		all.put("waterings", water);
 		all.put("soil-tests", tests);
+		all.put("plant-photos", photos);
 		return all;
+	}
+
+	@Override
+	public Map<String, byte[]> files(PersonId person) {
+		Map<String, byte[]> files = new LinkedHashMap<>();
+		this.photos.picturesOf(person, MOST_PHOTOS)
+			.forEach((id, jpeg) -> files.put("plant-photo-%s.jpg".formatted(id), jpeg));
+		return files;
 	}
 
 	private static <T> void all(IntFunction<List<T>> pages, Consumer<T> take) {

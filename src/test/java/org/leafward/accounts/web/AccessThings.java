@@ -73,6 +73,8 @@ import org.leafward.register.NewSite;
 import org.leafward.register.NewSoilTest;
 import org.leafward.register.NewWatering;
 import org.leafward.register.Placement;
+import org.leafward.register.PlantPhoto;
+import org.leafward.register.PlantPhotos;
 import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
@@ -154,6 +156,8 @@ class AccessThings {
 
 	private final CasePhotos photos;
 
+	private final PlantPhotos plantPhotos;
+
 	private final Map<SiteId, CaseId> opened = new HashMap<>();
 
 	private int made;
@@ -162,7 +166,7 @@ class AccessThings {
 			PhenologyLog phenology, TaskCalendar calendar, Feeds feeds, Stations stations, TokenTable tokens,
 			JdbcClient database, Clock clock, PackHistory packs, SignedLinks links, Calculations calculations,
 			KeptCalculations kept, AccessGroups together, ProposalTable proposals, DraftTable drafts, Cases cases,
-			CaseDesk desk, CasePhotos photos) {
+			CaseDesk desk, CasePhotos photos, PlantPhotos plantPhotos) {
 		this.register = register;
 		this.people = people;
 		this.waterings = waterings;
@@ -186,6 +190,7 @@ class AccessThings {
 		this.cases = cases;
 		this.desk = desk;
 		this.photos = photos;
+		this.plantPhotos = plantPhotos;
 	}
 
 	/**
@@ -298,10 +303,24 @@ class AccessThings {
 		if (!this.photos.of(id).isEmpty()) {
 			return this.photos.of(id).get(0).id();
 		}
+		return this.photos.add(id, png(), "").id();
+	}
+
+	private UUID plantPhoto(Having having) {
+		PlantingId planting = new PlantingId(having.planting());
+		List<PlantPhoto> there = this.plantPhotos.of(planting);
+		return there.isEmpty()
+				? this.plantPhotos
+					.add(this.register.find(having.site()).orElseThrow(), planting, png(), "lilac", "2020-05-04")
+					.id()
+				: there.get(0).id();
+	}
+
+	private static byte[] png() {
 		try {
 			ByteArrayOutputStream out = new ByteArrayOutputStream();
 			ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png", out);
-			return this.photos.add(id, out.toByteArray(), "").id();
+			return out.toByteArray();
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
@@ -430,7 +449,8 @@ class AccessThings {
 		boolean changes = method.equals("POST");
 		String path = pattern;
 		for (Matcher next = VARIABLE.matcher(path); next.find(); next = VARIABLE.matcher(path)) {
-			String value = value(next.group(1), of, ends, changes);
+			boolean ofPlanting = next.group(1).equals("photos") && pattern.contains("/plantings/");
+			String value = ofPlanting ? plantPhoto(of).toString() : value(next.group(1), of, ends, changes);
 			path = path.substring(0, next.end(1)) + "/" + value + path.substring(next.end());
 		}
 		return path.replace("/**", "/anything");

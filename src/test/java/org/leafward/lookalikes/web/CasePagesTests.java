@@ -199,7 +199,7 @@ class CasePagesTests {
 		}
 		assertThat(next).isEqualTo(address);
 		assertThat(asked).isGreaterThan(3);
-		assertThat(page(address, this.mine).select("#answers + dl dd").eachText())
+		assertThat(page(address, this.mine).select("#answers + details dl dd").eachText())
 			.allMatch((text) -> text.startsWith("Can’t tell"));
 	}
 
@@ -346,7 +346,7 @@ class CasePagesTests {
 			.containsOnlyKeys("where-in-leaf", "border", "where-in-crown", "which-leaves");
 		Document page = page(anew, this.mine);
 		assertThat(page.select("a[href=" + address + "]").text()).isEqualTo("the former case");
-		assertThat(page.select("#answers + dl dd").eachText()).allMatch((one) -> one.contains("(as before)"));
+		assertThat(page.select("#answers + details dl dd").eachText()).allMatch((one) -> one.contains("(as before)"));
 		assertThat(page.select(".record li")).as("the record, read anew").isNotEmpty();
 		call(post(anew + "/answers").param("question", "border").param("say", "take-back"), this.mine);
 		assertThat(read(anew).answers().has("border")).isFalse();

@@ -1,4 +1,4 @@
-package org.leafward.lookalikes.photo;
+package org.leafward.pages.photo;
 
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
