@@ -44,6 +44,7 @@ import org.springframework.beans.factory.support.StaticListableBeanFactory;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.context.ContextConfiguration;
+import org.springframework.transaction.support.TransactionTemplate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -97,6 +98,9 @@ class WorkdayFlowTests {
 
 	@Autowired
 	private JdbcClient database;
+
+	@Autowired
+	private TransactionTemplate transaction;
 
 	@Autowired
 	private Scheduler quartz;
@@ -422,6 +426,60 @@ class WorkdayFlowTests {
 			.containsOnlyOnce(SignUpState.IN)
 			.doesNotContain(SignUpState.OUT);
 		assertThat(this.workdays.find(workday).orElseThrow()).matches((one) -> one.places() == 1 && one.waiting() == 7);
+	}
+
+	/**
+	 * Somebody is taken out of the group at the moment in which they press "I come": they
+	 * wait for it, and have no place afterwards.
+	 */
+	@Test
+	void whoIsTakenOutOfTheGroupMeanwhileDoesNotSignUp() throws Exception {
+		PersonId member = member();
+		WorkdayId workday = fixed(5);
+		CountDownLatch out = new CountDownLatch(1);
+		CountDownLatch end = new CountDownLatch(1);
+		try (Threads threads = new Threads(2)) {
+			Future<?> leaving = threads.submit(() -> {
+				this.transaction.executeWithoutResult((status) -> {
+					this.desk.leave(this.group, member);
+					out.countDown();
+					await(end);
+				});
+				return true;
+			});
+			await(out);
+			Future<SignUp> coming = threads.submit(() -> this.signUps.come(workday, member, 0, false));
+			untilSomebodyWaitsForARow();
+			end.countDown();
+			leaving.get(30, TimeUnit.SECONDS);
+			assertThatThrownBy(() -> coming.get(30, TimeUnit.SECONDS)).hasCauseInstanceOf(BadInput.class)
+				.hasMessageContaining("only members sign up");
+		}
+		assertThat(this.workdays.signUps(workday)).noneMatch((one) -> one.person().equals(member));
+		assertThatThrownBy(() -> this.signUps.stayAway(workday, member)).isInstanceOf(BadInput.class);
+	}
+
+	private static void await(CountDownLatch latch) {
+		try {
+			assertThat(latch.await(30, TimeUnit.SECONDS)).isTrue();
+		}
+		catch (InterruptedException ex) {
+			throw new IllegalStateException(ex);
+		}
+	}
+
+	private void untilSomebodyWaitsForARow() throws InterruptedException {
+		for (int tries = 0; tries < 300; tries++) {
+			long waiting = this.database.sql("""
+					select count(*) from pg_stat_activity
+					where datname = current_database() and wait_event_type = 'Lock' and query like '%key share%'
+					""").query(Long.class).single();
+			if (waiting > 0) {
+				return;
+			}
+			Thread.sleep(20);
+		}
+		throw new AssertionError("nobody waits");
 	}
 
 	private static final class Threads implements AutoCloseable {
