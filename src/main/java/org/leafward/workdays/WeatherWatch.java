@@ -126,7 +126,7 @@ public class WeatherWatch {
 		}));
 	}
 
-	private static @Nullable String instead(DayRow day, Advice advice) {
+	private static String instead(DayRow day, Advice advice) {
 		LocalDate rain = day.rainDay();
 		if (advice != Advice.PUT_OFF) {
 			return "It can take place, with care.";

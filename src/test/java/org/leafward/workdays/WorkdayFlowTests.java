@@ -30,8 +30,13 @@ import org.leafward.accounts.People;
 import org.leafward.accounts.PersonId;
 import org.leafward.accounts.PersonalRecords;
 import org.leafward.accounts.Post;
+import org.leafward.language.Language;
+import org.leafward.language.Speech;
+import org.leafward.language.Units;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWindow;
+import org.leafward.reminders.HowToTell;
+import org.leafward.reminders.Wishes;
 import org.leafward.support.TestDatabase;
 import org.leafward.workdays.GroupDesk.Told;
 import org.leafward.workdays.WorkdayDesk.Frame;
@@ -101,6 +106,9 @@ class WorkdayFlowTests {
 
 	@Autowired
 	private TransactionTemplate transaction;
+
+	@Autowired
+	private HowToTell wishes;
 
 	@Autowired
 	private Scheduler quartz;
@@ -403,6 +411,35 @@ class WorkdayFlowTests {
 		this.signUps.stayAway(workday, first);
 		assertThat(state(workday, third)).isEqualTo(SignUpState.IN);
 		assertThat(state(workday, second)).isEqualTo(SignUpState.OUT);
+	}
+
+	/** Everybody is written to as they chose for their reminders. */
+	@Test
+	void mailsAreInTheLanguageOfEachMember() {
+		PersonId spanish = member();
+		PersonId english = member();
+		this.wishes.save(spanish, new Wishes(new Speech(Language.SPANISH, Units.METRIC), Wishes.USUAL.morning(),
+				Wishes.USUAL.outlookDay(), Wishes.USUAL.quiet(), true, null, Map.of(), Map.of()));
+		this.desk.lead(this.group, spanish, true);
+		WorkdayId workday = fixed(1);
+		this.signUps.come(workday, english, 0, false);
+		this.signUps.come(workday, spanish, 0, false);
+		this.signUps.stayAway(workday, english);
+		this.days.move(workday,
+				new Frame(this.saturday.plusDays(1), LocalTime.of(9, 0), LocalTime.of(12, 0), "the gate", 1, null));
+		this.days.callOff(workday, "The weather doesn’t allow it.");
+		List<MessageRow> theirs = mails(workday, spanish);
+		assertThat(theirs).extracting(MessageRow::kind).containsExactly("invited", "place", "changed", "called-off");
+		assertThat(theirs).extracting((one) -> one.subject().split(":")[0])
+			.satisfiesExactly((one) -> assertThat(one).startsWith("Jornada del"),
+					(one) -> assertThat(one).isEqualTo("Tiene un lugar"), (one) -> assertThat(one).isEqualTo("Cambio"),
+					(one) -> assertThat(one).isEqualTo("Cancelada"));
+		assertThat(theirs).extracting(MessageRow::language).containsOnly("es");
+		assertThat(theirs).extracting((one) -> event(one).getSummary().getValue()).containsOnly("Jornada: Crew");
+		assertThat(event(theirs.get(0)).getDescription().getValue()).contains("Punto de encuentro: the shed");
+		assertThat(theirs.get(3).body()).contains("El tiempo no lo permite.", "por favor, no venga");
+		assertThat(mails(workday, english)).extracting(MessageRow::language).containsOnly("en");
+		assertThat(mails(workday, english).get(0).subject()).startsWith("Workday on");
 	}
 
 	/** Eight people press at once; each round has one place. */

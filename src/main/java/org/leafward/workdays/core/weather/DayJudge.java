@@ -132,7 +132,7 @@ public final class DayJudge {
 		}
 		return HeatBand.of(index).map((band) -> {
 			String words = (humidity == null) ? degrees(shade)
-					+ " in the shade; without humidity the heat index isn't known, and is higher when it is humid."
+					+ " in the shade; without humidity the heat index isn’t known, and is higher when it is humid."
 					: "Heat index %s in the afternoon (%s); full sun can add 15 °F (8 °C).".formatted(degrees(index),
 							band.words());
 			boolean off = band.compareTo(HeatBand.DANGER) >= 0;
