@@ -202,11 +202,7 @@ class DayPages {
 		if (year == null || year.isBlank()) {
 			return now;
 		}
-		int asked = Given.whole("year", year);
-		if (asked < 2000 || asked > now + 1) {
-			throw new BadInput("there are no hours of %d".formatted(asked), "year", "choose a year since 2000");
-		}
-		return asked;
+		return Hours.year(Given.whole("year", year), now);
 	}
 
 	@GetMapping("/groups/{id}/hours.csv")

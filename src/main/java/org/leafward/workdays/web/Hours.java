@@ -20,6 +20,14 @@ final class Hours {
 			.toPlainString();
 	}
 
+	/** A year of which there can be hours. */
+	static int year(int asked, int now) {
+		if (asked < 2000 || asked > now + 1) {
+			throw new BadInput("there are no hours of %d".formatted(asked), "year", "choose a year since 2000");
+		}
+		return asked;
+	}
+
 	/** Minutes of a text such as 2.5 or 2:30. */
 	static int minutes(String field, String text) {
 		String written = text.strip();

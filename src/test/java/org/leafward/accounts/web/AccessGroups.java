@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.UUID;
 import org.leafward.accounts.PersonId;
 import org.leafward.accounts.Secret;
+import org.leafward.care.TaskId;
 import org.leafward.register.Register;
 import org.leafward.register.SiteId;
 import org.leafward.workdays.GroupDesk;
@@ -19,6 +20,7 @@ import org.leafward.workdays.GroupDesk.Told;
 import org.leafward.workdays.GroupId;
 import org.leafward.workdays.GroupLinks;
 import org.leafward.workdays.Groups;
+import org.leafward.workdays.WorkdayTask;
 import org.leafward.workdays.WorkdayDesk;
 import org.leafward.workdays.WorkdayDesk.Frame;
 import org.leafward.workdays.WorkdayId;
@@ -74,6 +76,17 @@ class AccessGroups {
 				new Frame(today, LocalTime.of(9, 0), LocalTime.of(20, 0), "", 10, null));
 		this.days.fix(day);
 		return new Made(group, day);
+	}
+
+	/**
+	 * A task of a site, put onto the workday of today.
+	 * @param owner whose
+	 * @param task which, of the site that the group was given
+	 * @param site its site
+	 */
+	void onto(PersonId owner, UUID task, SiteId site) {
+		Made one = this.made.computeIfAbsent(owner, (key) -> make(owner, site));
+		this.days.addTask(one.day(), new WorkdayTask(new TaskId(task), site, 30, true, "", 1, 1, false));
 	}
 
 	/**

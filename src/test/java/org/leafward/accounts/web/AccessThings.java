@@ -449,6 +449,9 @@ class AccessThings {
 		for (Matcher next = VARIABLE.matcher(path); next.find(); next = VARIABLE.matcher(path)) {
 			boolean ofPlanting = next.group(1).equals("photos") && pattern.contains("/plantings/");
 			String value = ofPlanting ? plantPhoto(of).toString() : value(next.group(1), of, ends, changes);
+			if (next.group(1).equals("tasks") && pattern.contains("/workdays/")) {
+				this.together.onto(of.owner(), of.task(), of.site());
+			}
 			path = path.substring(0, next.end(1)) + "/" + value + path.substring(next.end());
 		}
 		return path.replace("/**", "/anything");
