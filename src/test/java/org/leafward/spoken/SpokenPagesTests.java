@@ -14,6 +14,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.zip.GZIPInputStream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -89,6 +92,11 @@ class SpokenPagesTests {
 				assertThat(refused.select("main").text()).as(path).doesNotContain("Whitelabel");
 				english(refused).forEach((text) -> unspoken.putIfAbsent(text, form.attr("action") + " refused"));
 			}
+		}
+		String paper = pages.stream().filter((one) -> one.endsWith("/checklist")).findFirst().orElseThrow() + ".pdf";
+		try (PDDocument printed = Loader.loadPDF(visitor.answer(paper, "identity").body())) {
+			assertThat(new PDFTextStripper().getText(printed)).contains("Equipo 1.", "Punto de encuentro:",
+					"Quién trabajó").doesNotContain("Meeting point", "Bring:");
 		}
 		List<String> lines = unspoken.entrySet().stream().map((one) -> one.getKey() + "\t" + one.getValue()).toList();
 		Files.write(Path.of("target", "unspoken-lead.txt"), lines);

@@ -1,0 +1,314 @@
+package org.leafward.workdays.web;
+
+import jakarta.servlet.ServletException;
+import jakarta.servlet.http.Cookie;
+import java.time.DayOfWeek;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jsoup.Jsoup;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.leafward.accounts.People;
+import org.leafward.accounts.PersonId;
+import org.leafward.accounts.PersonalRecords;
+import org.leafward.measure.BadInput;
+import org.leafward.measure.DayWindow;
+import org.leafward.plants.SpeciesId;
+import org.leafward.register.NewPlanting;
+import org.leafward.register.NewSite;
+import org.leafward.register.Placement;
+import org.leafward.register.Register;
+import org.leafward.register.Site;
+import org.leafward.support.DemoServer;
+import org.leafward.workdays.CrewPlanning;
+import org.leafward.workdays.CrewPlanning.Made;
+import org.leafward.workdays.GroupDesk;
+import org.leafward.workdays.GroupDesk.Told;
+import org.leafward.workdays.GroupId;
+import org.leafward.workdays.Groups;
+import org.leafward.workdays.Workday;
+import org.leafward.workdays.WorkdayDesk;
+import org.leafward.workdays.WorkdayDesk.Frame;
+import org.leafward.workdays.WorkdayId;
+import org.leafward.workdays.Workdays;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.mock.web.MockHttpServletResponse;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+
+/** What a coordinator can do wrong, by hand or out of malice. */
+@DemoServer
+class HostileGroupTests {
+
+	/** In no field can one of these be right. */
+	private static final List<String> NEVER = List.of("x".repeat(10_000), "bell\u0007 and \u0000 nothing",
+			"line\u2028separator", "\u202eright to left", "\ud83d");
+
+	/** In a field for a number, a date, a time or a choice neither. */
+	private static final List<String> NO_FIGURE = List.of("-1", "NaN", "1e309", "12 parsecs", "1700-02-30",
+			"+999999999-01-01", "-999999999-01-01..+999999999-12-31", "25:99", "not-a-uuid", "true' or 1=1",
+			"\ud83d\udca7");
+
+	private static final Set<DayOfWeek> ANY = Set.of(DayOfWeek.values());
+
+	@Autowired
+	private MockMvc web;
+
+	@Autowired
+	private People people;
+
+	@Autowired
+	private PersonalRecords records;
+
+	@Autowired
+	private Register register;
+
+	@Autowired
+	private GroupDesk desk;
+
+	@Autowired
+	private Groups groups;
+
+	@Autowired
+	private WorkdayDesk days;
+
+	@Autowired
+	private Workdays workdays;
+
+	@Autowired
+	private CrewPlanning planning;
+
+	@Autowired
+	private JdbcClient database;
+
+	private PersonId lead;
+
+	private Cookie session = new Cookie("SESSION", "");
+
+	private GroupId group;
+
+	private Site site;
+
+	private LocalDate today;
+
+	private final List<String> wrong = new ArrayList<>();
+
+	@BeforeEach
+	void group() throws Exception {
+		Site like = this.register.sites(0, 1).get(0);
+		this.today = LocalDate.ofInstant(Instant.now(), like.zone());
+		this.lead = this.people.join("Wilma Trial", UUID.randomUUID() + "@example.org", like.zone()).id();
+		this.session = this.web.perform(post("/people/" + this.lead.value()).with(csrf()))
+			.andReturn()
+			.getResponse()
+			.getCookie("SESSION");
+		this.site = this.register.addSite(this.lead, new NewSite("Ground of a crew", like.county(), like.point(),
+				like.zone(), like.soil(), like.sun(), like.wind()));
+		this.register.addPlantings(this.site.id(), List.of(new NewPlanting(new SpeciesId("buxus-sempervirens"), "hedge",
+				3, LocalDate.of(2020, 5, 1), Placement.GROUND, false, false)));
+		this.group = this.desk.make(told(like.zone(), ANY, Set.of()), this.lead);
+	}
+
+	@AfterEach
+	void leave() {
+		this.records.forget(this.lead);
+	}
+
+	private static Told told(ZoneId zone, Set<DayOfWeek> weekdays, Set<LocalDate> away) {
+		return new Told("Crew", "We dig.", zone, "the shed", weekdays, LocalTime.of(9, 0), LocalTime.of(12, 0), 12,
+				away);
+	}
+
+	private WorkdayId day(LocalDate day) {
+		return this.days.add(this.groups.find(this.group).orElseThrow(),
+				new Frame(day, LocalTime.of(9, 0), LocalTime.of(12, 0), "the shed", 12, null));
+	}
+
+	private MockHttpServletResponse send(MockHttpServletRequestBuilder request, Map<String, String> fields)
+			throws Exception {
+		fields.forEach(request::param);
+		try {
+			return this.web.perform(request.with(csrf()).cookie(this.session)).andReturn().getResponse();
+		}
+		catch (ServletException ex) {
+			// What MockMvc throws, a server answers with 500.
+			MockHttpServletResponse broken = new MockHttpServletResponse();
+			broken.setStatus(500);
+			return broken;
+		}
+	}
+
+	/** Fields that are right together; each is broken in turn. */
+	private void attack(String address, Map<String, String> right, Set<String> texts) throws Exception {
+		for (String field : right.keySet()) {
+			List<String> values = new ArrayList<>(NEVER);
+			if (!texts.contains(field)) {
+				values.addAll(NO_FIGURE);
+			}
+			values.add("");
+			for (String value : values) {
+				Map<String, String> fields = new LinkedHashMap<>(right);
+				fields.put(field, value);
+				MockHttpServletResponse answer = send(post(address), fields);
+				String what = "%s %s=%s -> %d".formatted(address.replaceAll("[0-9a-f-]{36}", "*"), field,
+						(value.length() > 60) ? "(long)" : value, answer.getStatus());
+				if (answer.getStatus() >= 500) {
+					this.wrong.add(what);
+				}
+				else if (answer.getStatus() >= 400) {
+					String page = Jsoup.parse(answer.getContentAsString()).select("main").text();
+					boolean bounded = page.length() < 9_000 || field.equals("about") || value.length() > 9_000;
+					if (page.length() < 40 || !bounded) {
+						this.wrong.add(what + " says " + page.length());
+					}
+				}
+				else if (!value.isEmpty() && !right.get(field).isEmpty()) {
+					this.wrong.add(what + " accepted");
+				}
+			}
+		}
+	}
+
+	@Test
+	void noFormOfThoseWhoLeadBreaks() throws Exception {
+		this.desk.give(this.group, this.site, "");
+		WorkdayId proposed = day(this.today.plusDays(9));
+		WorkdayId fixed = day(this.today.plusDays(10));
+		this.days.fix(fixed);
+		String at = "/groups/" + this.group;
+		Map<String, String> told = new LinkedHashMap<>(Map.of("name", "Crew", "about", "We dig.", "zone",
+				"America/Chicago", "meetingPoint", "the shed", "begins", "09:00", "ends", "12:00", "capacity", "12",
+				"weekdays", "SATURDAY", "away", "2026-12-24..2026-12-26"));
+		attack(at + "/settings", told, Set.of("name", "about", "meetingPoint"));
+		attack(at + "/me",
+				Map.of("skills", "SAW", "weekdays", "SATURDAY", "away", "2026-12-24", "emergency", "Lena, 555 0141"),
+				Set.of("emergency"));
+		attack(at + "/sites", Map.of("site", this.site.id().toString(), "address", "12 Mill Street"),
+				Set.of("address"));
+		attack(at + "/workdays", Map.of("day", this.today.plusDays(20).toString()), Set.of());
+		attack(at + "/left-over", Map.of("task", UUID.randomUUID().toString(), "to", proposed.toString()), Set.of());
+		Map<String, String> moved = Map.of("day", this.today.plusDays(11).toString(), "rainDay",
+				this.today.plusDays(12).toString(), "begins", "09:00", "ends", "12:00", "capacity", "12",
+				"meetingPoint", "the shed");
+		for (WorkdayId one : List.of(proposed, fixed)) {
+			attack("/workdays/" + one + "/move", moved, Set.of("meetingPoint"));
+		}
+		attack("/workdays/" + fixed + "/come", Map.of("children", "1", "guardian", "true"), Set.of("guardian"));
+		attack("/workdays/" + proposed + "/tasks", Map.of("task", UUID.randomUUID().toString(), "go", "minutes",
+				"minutes", "30", "to", fixed.toString()), Set.of());
+		attack("/workdays/" + fixed + "/ticks", Map.of("task", UUID.randomUUID().toString()), Set.of());
+		assertThat(this.wrong.stream().filter((one) -> !idle(one)).toList()).isEmpty();
+		assertThat(this.database
+			.sql("select max(length(name) + length(about) + length(meeting_point)) from workdays.volunteer_group")
+			.query(Integer.class)
+			.single()).isLessThan(1_400);
+		for (String page : List.of(at, at + "/plan", at + "/settings", at + "/hours", "/groups")) {
+			assertThat(send(get(page), Map.of()).getStatus()).as(page).isEqualTo(200);
+		}
+	}
+
+	/** A tick is a tick, whatever its value. */
+	private static boolean idle(String what) {
+		return what.contains(" guardian=");
+	}
+
+	@Test
+	void wordsOfPeopleStandAsTheyAreAndNothingOfThemIsMarkup() throws Exception {
+		String name = "<b>Crew</b> & \u05e6\u05d5\u05d5\u05ea \ud83c\udf31";
+		this.desk.change(this.group, new Told(name, "<script>alert(1)</script>", this.site.zone(), "a\"b'c", ANY,
+				LocalTime.of(9, 0), LocalTime.of(12, 0), 12, Set.of()));
+		WorkdayId workday = day(this.today.plusDays(9));
+		this.days.fix(workday);
+		for (String page : List.of("/groups", "/groups/" + this.group, "/workdays/" + workday)) {
+			MockHttpServletResponse answer = send(get(page), Map.of());
+			answer.setCharacterEncoding("UTF-8");
+			assertThat(Jsoup.parse(answer.getContentAsString()).select("main").text()).as(page).contains(name);
+			assertThat(answer.getContentAsString()).doesNotContain("<script>alert");
+		}
+		assertThat(send(get("/workdays/" + workday + "/checklist.pdf"), Map.of()).getStatus()).isEqualTo(200);
+	}
+
+	@Test
+	void aGroupWithoutSitesIsToldSo() {
+		assertThatThrownBy(() -> this.planning.plan(this.group, 30, 6)).isInstanceOf(BadInput.class)
+			.hasMessageContaining("no site");
+	}
+
+	@Test
+	void withoutAnyDayEachTaskSaysWhy() {
+		this.desk.give(this.group, this.site, "");
+		Set<LocalDate> all = this.today.datesUntil(this.today.plusDays(130)).collect(Collectors.toSet());
+		this.desk.change(this.group, told(this.site.zone(), ANY, all));
+		Made made = this.planning.plan(this.group, 120, 6);
+		assertThat(made.placed()).isZero();
+		assertThat(made.days()).isZero();
+		assertThat(made.unplaced()).isPositive();
+		assertThat(leftOver()).hasSize(made.unplaced()).allMatch((why) -> why.startsWith("No candidate date lies in"));
+	}
+
+	@Test
+	void withNobodyWhoCanComeEachTaskSaysWhy() {
+		this.desk.give(this.group, this.site, "");
+		Set<LocalDate> all = this.today.datesUntil(this.today.plusDays(130)).collect(Collectors.toSet());
+		this.desk.tell(this.group, this.lead, Set.of(), ANY, all, "");
+		Made made = this.planning.plan(this.group, 120, 6);
+		assertThat(made.placed()).isZero();
+		assertThat(leftOver()).isNotEmpty().allMatch((why) -> why.contains("too few people"));
+	}
+
+	private List<String> leftOver() {
+		return this.database.sql("select why from workdays.left_over where group_id = ?")
+			.param(this.group.value())
+			.query(String.class)
+			.list();
+	}
+
+	/** Planning anew around days that are all locked moves nothing and calls no other. */
+	@Test
+	void everythingLockedStaysAsItIs() {
+		this.desk.give(this.group, this.site, "");
+		this.planning.plan(this.group, 120, 3);
+		DayWindow ahead = new DayWindow(this.today, this.today.plusDays(120));
+		List<Workday> before = this.workdays.ofGroup(this.group, ahead, true);
+		assertThat(before).isNotEmpty();
+		before.forEach((one) -> this.days.lock(one.id(), true));
+		this.planning.plan(this.group, 120, before.size());
+		List<Workday> after = this.workdays.ofGroup(this.group, ahead, true);
+		assertThat(after).extracting(Workday::id)
+			.containsExactlyElementsOf(before.stream().map(Workday::id).toList());
+		assertThat(after).extracting((one) -> one.tasks().stream().map((task) -> task.task()).toList())
+			.containsExactlyElementsOf(
+					before.stream().map((one) -> one.tasks().stream().map((task) -> task.task()).toList()).toList());
+	}
+
+	/** Two days on one date by hand: neither is lost, and no task stands on both. */
+	@Test
+	void twoWorkdaysOnOneDateDoNotShareATask() {
+		this.desk.give(this.group, this.site, "");
+		day(this.today.plusDays(9));
+		day(this.today.plusDays(9));
+		this.planning.plan(this.group, 120, 6);
+		List<Workday> all = this.workdays.ofGroup(this.group, new DayWindow(this.today, this.today.plusDays(120)),
+				true);
+		assertThat(all.stream().flatMap((one) -> one.tasks().stream()).map((task) -> task.task()).toList())
+			.doesNotHaveDuplicates();
+	}
+
+}
