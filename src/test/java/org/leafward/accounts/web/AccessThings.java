@@ -309,11 +309,9 @@ class AccessThings {
 	private UUID plantPhoto(Having having) {
 		PlantingId planting = new PlantingId(having.planting());
 		List<PlantPhoto> there = this.plantPhotos.of(planting);
-		return there.isEmpty()
-				? this.plantPhotos
-					.add(this.register.find(having.site()).orElseThrow(), planting, png(), "lilac", "2020-05-04")
-					.id()
-				: there.get(0).id();
+		return there.isEmpty() ? this.plantPhotos
+			.add(this.register.find(having.site()).orElseThrow(), planting, png(), "lilac", "2020-05-04")
+			.id() : there.get(0).id();
 	}
 
 	private static byte[] png() {

@@ -146,9 +146,7 @@ class PlantPhotoTests {
 		return this.web.perform(request.with(csrf()).cookie(as)).andReturn().getResponse();
 	}
 
-	private MockHttpServletResponse ask(
-			MockMultipartHttpServletRequestBuilder request, Cookie as)
-			throws Exception {
+	private MockHttpServletResponse ask(MockMultipartHttpServletRequestBuilder request, Cookie as) throws Exception {
 		return this.web.perform(request.with(csrf()).cookie(as)).andReturn().getResponse();
 	}
 
@@ -212,7 +210,8 @@ class PlantPhotoTests {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "", "GIF89a1234567890", "<svg xmlns='http://www.w3.org/2000/svg'><script>alert(1)</script></svg>",
+	@ValueSource(strings = { "", "GIF89a1234567890",
+			"<svg xmlns='http://www.w3.org/2000/svg'><script>alert(1)</script></svg>",
 			"\u00ff\u00d8\u00ff\u00e0 and then nothing", "\u0089PNG\r\n\u001a\n\u0000\u0000\u0000\rIHDRnonsense" })
 	void whatIsNoPhotoIsRefusedInWordsAndWhatWasTypedStays(String content) throws Exception {
 		MockHttpServletResponse answer = send(content.getBytes(StandardCharsets.ISO_8859_1), "in bloom", "2020-05-20");
@@ -243,14 +242,17 @@ class PlantPhotoTests {
 		assertThat(this.photos.of(this.planting.id())).hasSize(PlantPhotos.MOST);
 	}
 
-	/** By a real connection: the bound is the server's, which must not hang up before it answers. */
+	/**
+	 * By a real connection: the bound is the server's, which must not hang up before it
+	 * answers.
+	 */
 	@Test
 	void thirtyMegabytesAreToldSo() throws Exception {
 		HttpClient client = HttpClient.newHttpClient();
 		URI uri = URI.create("http://localhost:" + this.port + this.address);
 		String cookie = "SESSION=" + this.session.getValue();
-		Document form = Jsoup.parse(client.send(HttpRequest.newBuilder(uri).header("Cookie", cookie).build(),
-				HttpResponse.BodyHandlers.ofString())
+		Document form = Jsoup.parse(client
+			.send(HttpRequest.newBuilder(uri).header("Cookie", cookie).build(), HttpResponse.BodyHandlers.ofString())
 			.body());
 		String token = form.selectFirst("form[enctype] input[name=_csrf]").val();
 		String head = "--x\r\nContent-Disposition: form-data; name=\"_csrf\"\r\n\r\n" + token
