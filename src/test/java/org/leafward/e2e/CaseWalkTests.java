@@ -37,6 +37,8 @@ class CaseWalkTests {
 		this.browser.width(PHONE);
 		go("/");
 		this.browser.press("Ines Farrow");
+		// An empty list of sites later on would not say that nobody is signed in.
+		swapped().until((driver) -> driver.findElement(By.tagName("h1")).getText().equals("This week"));
 	}
 
 	@AfterEach
