@@ -36,10 +36,11 @@ public interface Post {
 	 * @param calendar an invitation (RFC 6047); null for none
 	 * @param method its method; null for none
 	 * @param thread what mails about the same thing share; null for none
+	 * @param language its code (ISO 639-1)
 	 * @param writtenAt when it was written
 	 */
 	record Mail(UUID id, String to, String name, String subject, String text, @Nullable String calendar,
-			@Nullable String method, @Nullable String thread, Instant writtenAt) {
+			@Nullable String method, @Nullable String thread, String language, Instant writtenAt) {
 	}
 
 	/**

@@ -1,7 +1,7 @@
 /**
  * People, who is looking, and what may be opened. Light module: no sub-packages but web.
  */
-@ApplicationModule(displayName = "Accounts", allowedDependencies = { "measure", "pages" })
+@ApplicationModule(displayName = "Accounts", allowedDependencies = { "language", "measure", "pages" })
 @NullMarked
 package org.leafward.accounts;
 

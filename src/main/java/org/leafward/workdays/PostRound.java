@@ -68,7 +68,8 @@ public class PostRound {
 				finish(mail,
 						way.hand(new Post.Mail(mail.id(), mail.recipient(), mail.name(), mail.subject(), mail.body(),
 								mail.calendar(), mail.method(),
-								(mail.workday() != null) ? mail.workday().toString() : null, mail.createdAt())));
+								(mail.workday() != null) ? mail.workday().toString() : null, mail.language(),
+								mail.createdAt())));
 				tried++;
 			}
 		}

@@ -10,6 +10,7 @@ import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.NotThere;
 import org.leafward.workdays.core.people.Places;
+import org.leafward.workdays.store.GroupTable;
 import org.leafward.workdays.store.SignUpTable;
 import org.leafward.workdays.store.WorkdayTable;
 import org.leafward.workdays.store.WorkdayTable.DayRow;
@@ -30,6 +31,8 @@ public class SignUps {
 
 	private final WorkdayTable days;
 
+	private final GroupTable groups;
+
 	private final SignUpTable table;
 
 	private final WorkdayMail mail;
@@ -38,8 +41,9 @@ public class SignUps {
 
 	private final Clock clock;
 
-	SignUps(WorkdayTable days, SignUpTable table, WorkdayMail mail, ApplicationEventPublisher events, Clock clock) {
+	SignUps(WorkdayTable days, GroupTable groups, SignUpTable table, WorkdayMail mail, ApplicationEventPublisher events, Clock clock) {
 		this.days = days;
+		this.groups = groups;
 		this.table = table;
 		this.mail = mail;
 		this.events = events;
@@ -54,11 +58,12 @@ public class SignUps {
 	 * @param guardian whether they are their guardian or have their guardians' leave, and
 	 * stay with them
 	 * @return how they stand to it now
-	 * @throws BadInput when it is not open, or children come without a guardian
+	 * @throws BadInput when it is not open, they belong to its group no more, or children
+	 * come without a guardian
 	 */
 	@Transactional
 	public SignUp come(WorkdayId workday, PersonId person, int children, boolean guardian) {
-		DayRow day = open(workday);
+		DayRow day = open(workday, person);
 		if (children < 0 || children > MOST_CHILDREN) {
 			throw new BadInput("%d children are outside 0 to %d".formatted(children, MOST_CHILDREN), "children",
 					"ask those who lead the group");
@@ -92,7 +97,7 @@ public class SignUps {
 	 * @param workday to which
 	 * @param person a member of its group
 	 * @return how they stand to it now
-	 * @throws BadInput when it is not open
+	 * @throws BadInput when it is not open, or they belong to its group no more
 	 */
 	@Transactional
 	public SignUp comeAsBefore(WorkdayId workday, PersonId person) {
@@ -106,11 +111,11 @@ public class SignUps {
 	 * @param workday to which
 	 * @param person who
 	 * @return how they stand to it now
-	 * @throws BadInput when it is not open
+	 * @throws BadInput when it is not open, or they belong to its group no more
 	 */
 	@Transactional
 	public SignUp stayAway(WorkdayId workday, PersonId person) {
-		DayRow day = open(workday);
+		DayRow day = open(workday, person);
 		return stayAway(day, person);
 	}
 
@@ -135,6 +140,7 @@ public class SignUps {
 
 	/** Takes somebody out of all that is still to come in a group. */
 	void withdraw(GroupId group, PersonId person) {
+		this.groups.goes(group, person);
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), ZoneOffset.UTC).minusDays(1);
 		for (DayRow day : this.days.ofGroups(List.of(group), new DayWindow(today, today.plusYears(3)), false)) {
 			if (day.state() == WorkdayState.FIXED && !over(day)) {
@@ -170,14 +176,26 @@ public class SignUps {
 				now.state().name(), this.clock.instant()));
 	}
 
-	private DayRow open(WorkdayId workday) {
+	/**
+	 * The membership is held before the workday, as {@link #withdraw} does, so that
+	 * nobody signs up who is taken out at that moment, and neither waits for the other.
+	 */
+	private DayRow open(WorkdayId workday, PersonId person) {
+		GroupId group = there(workday).group();
+		if (!this.groups.stays(group, person)) {
+			throw new BadInput("only members sign up", "group", "ask those who lead the group for its link");
+		}
 		this.days.lock(workday);
-		DayRow day = this.days.find(workday).orElseThrow(() -> new NotThere("There is no workday " + workday));
+		DayRow day = there(workday);
 		if (day.state() != WorkdayState.FIXED || over(day)) {
 			throw new BadInput("nobody can sign up for this workday any more", "workday",
 					"look for the next one on the group’s page");
 		}
 		return day;
+	}
+
+	private DayRow there(WorkdayId workday) {
+		return this.days.find(workday).orElseThrow(() -> new NotThere("There is no workday " + workday));
 	}
 
 	private boolean over(DayRow day) {

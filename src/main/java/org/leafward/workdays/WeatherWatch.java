@@ -126,7 +126,7 @@ public class WeatherWatch {
 		}));
 	}
 
-	private static @Nullable String instead(DayRow day, Advice advice) {
+	private static String instead(DayRow day, Advice advice) {
 		LocalDate rain = day.rainDay();
 		if (advice != Advice.PUT_OFF) {
 			return "It can take place, with care.";
@@ -174,7 +174,7 @@ public class WeatherWatch {
 	}
 
 	private static DayOutlook outlook(ForecastDay day, SeasonView view, @Nullable Boolean frozen) {
-		return new DayOutlook(day.day(), null, tenth(day.precipitation(), 0),
+		return new DayOutlook(day.day(), tenth(day.precipitation(), 0),
 				(day.snowfall() != null) ? day.snowfall().doubleValue() : null,
 				tenth(day.minimum(), view.shift().low()), tenth(day.maximum(), view.shift().high()),
 				day.lowestHumidity(), tenth(day.wind(), 0), frozen);

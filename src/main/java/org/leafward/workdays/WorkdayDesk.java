@@ -180,7 +180,7 @@ public class WorkdayDesk {
 		}
 		DayRow off = with(day, frame(day), WorkdayState.CALLED_OFF, day.sequence() + 1, reason);
 		this.table.put(off);
-		this.mail.calledOff(off, reason, null);
+		this.mail.calledOff(off, reason);
 		this.events
 			.publishEvent(new WorkdayCalledOff(workday.value(), day.group().value(), day.day(), off.changedAt()));
 	}

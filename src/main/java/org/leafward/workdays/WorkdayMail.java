@@ -6,16 +6,17 @@ import org.leafward.care.TaskId;
 import java.util.Objects;
 import java.util.Set;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
+import org.leafward.accounts.PersonSpeech;
 import org.leafward.accounts.Post;
 import org.leafward.calendars.Answer;
 import org.leafward.calendars.Invitation;
@@ -23,7 +24,10 @@ import org.leafward.calendars.InvitationWriter;
 import org.leafward.calendars.Party;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
+import org.leafward.language.Phrasebooks;
+import org.leafward.language.Speech;
 import org.leafward.workdays.core.words.MailWords;
+import org.leafward.workdays.core.words.Voice;
 import org.leafward.workdays.store.GroupTable;
 import org.leafward.workdays.store.GroupTable.MemberRow;
 import org.leafward.workdays.store.DayMailTable;
@@ -59,6 +63,10 @@ class WorkdayMail {
 
 	private final ObjectProvider<Post> post;
 
+	private final ObjectProvider<PersonSpeech> speech;
+
+	private final Phrasebooks books;
+
 	private final Clock clock;
 
 	private final String baseUrl;
@@ -66,7 +74,8 @@ class WorkdayMail {
 	private final String answers;
 
 	WorkdayMail(DayMailTable outbox, GroupTable groups, SignUpTable signUps, WorkdayTable days, AnswerTokens tokens,
-			People people, TaskCalendar calendar, ObjectProvider<Post> post, Clock clock,
+			People people, TaskCalendar calendar, ObjectProvider<Post> post,
+			ObjectProvider<PersonSpeech> speech, Phrasebooks books, Clock clock,
 			@Value("${leafward.base-url}") String baseUrl, @Value("${leafward.workdays.answers:}") String answers) {
 		this.outbox = outbox;
 		this.groups = groups;
@@ -76,6 +85,8 @@ class WorkdayMail {
 		this.people = people;
 		this.calendar = calendar;
 		this.post = post;
+		this.speech = speech;
+		this.books = books;
 		this.clock = clock;
 		this.baseUrl = baseUrl.endsWith("/") ? baseUrl.substring(0, baseUrl.length() - 1) : baseUrl;
 		this.answers = answers.strip();
@@ -83,28 +94,28 @@ class WorkdayMail {
 
 	/** Asks the members who said that they can come on such a day. */
 	void invite(DayRow day) {
-		for (MemberRow member : this.groups.members(List.of(day.group()))) {
-			boolean free = member.weekdays().contains(day.day().getDayOfWeek()) && !member.away().contains(day.day());
-			if (free) {
-				request(day, member.person(), "invited", MailWords::invited);
-			}
-		}
+		List<PersonId> free = this.groups.members(List.of(day.group()))
+			.stream()
+			.filter((one) -> one.weekdays().contains(day.day().getDayOfWeek()) && !one.away().contains(day.day()))
+			.map(MemberRow::person)
+			.toList();
+		write(day, free, "invited", (words, person) -> words.invited(), Invitation.Method.REQUEST);
 	}
 
 	/** Tells all who were asked, or come, that something is otherwise. */
 	void changed(DayRow day, String what) {
-		concerned(day).forEach((person) -> request(day, person, "changed", (words) -> words.changed(what)));
+		write(day, concerned(day), "changed", (words, person) -> words.changed(what), Invitation.Method.REQUEST);
 	}
 
 	/** Tells somebody who waited that they have a place. */
 	void placeFree(DayRow day, PersonId person) {
-		request(day, person, "place", MailWords::placeFree);
+		write(day, List.of(person), "place", (words, one) -> words.placeFree(), Invitation.Method.REQUEST);
 	}
 
 	/** Tells all who were asked, or come, that it doesn't take place. */
-	void calledOff(DayRow day, String because, @Nullable String instead) {
-		concerned(day).forEach((person) -> write(day, person, "called-off",
-				(words) -> words.calledOff(because, instead), Invitation.Method.CANCEL));
+	void calledOff(DayRow day, String because) {
+		write(day, concerned(day), "called-off", (words, person) -> words.calledOff(because),
+				Invitation.Method.CANCEL);
 	}
 
 	/** Takes an invitation back from somebody who left the group. */
@@ -112,22 +123,25 @@ class WorkdayMail {
 		if (this.signUps.asked(List.of(day.id()), List.of(person)).isEmpty()) {
 			return;
 		}
-		write(day, person, "left", MailWords::left, Invitation.Method.CANCEL);
+		write(day, List.of(person), "left", (words, one) -> words.left(), Invitation.Method.CANCEL);
 	}
 
 	/** Thanks those who worked. */
 	void thanks(DayRow day, Collection<SignUp> worked, int done) {
-		worked.forEach((one) -> write(day, one.person(), "thanks",
-				(words) -> words.thanks((one.minutes() != null) ? one.minutes() : 0, done), null));
+		Map<PersonId, Integer> minutes = new LinkedHashMap<>();
+		worked.forEach((one) -> minutes.put(one.person(), (one.minutes() != null) ? one.minutes() : 0));
+		write(day, minutes.keySet(), "thanks",
+				(words, person) -> words.thanks(minutes.getOrDefault(person, 0), done), null);
 	}
 
 	/** Warns those who lead. */
-	void warn(DayRow day, List<String> warnings, @Nullable String instead) {
-		for (MemberRow member : this.groups.members(List.of(day.group()))) {
-			if (member.leads()) {
-				write(day, member.person(), "weather", (words) -> words.weather(warnings, instead), null);
-			}
-		}
+	void warn(DayRow day, List<String> warnings, String instead) {
+		List<PersonId> lead = this.groups.members(List.of(day.group()))
+			.stream()
+			.filter(MemberRow::leads)
+			.map(MemberRow::person)
+			.toList();
+		write(day, lead, "weather", (words, person) -> words.weather(warnings, instead), null);
 	}
 
 	private List<PersonId> concerned(DayRow day) {
@@ -147,35 +161,54 @@ class WorkdayMail {
 		return told;
 	}
 
-	private void request(DayRow day, PersonId person, String kind, Wording wording) {
-		write(day, person, kind, wording, Invitation.Method.REQUEST);
-	}
-
-	/** What a mail says. */
+	/** What a mail says to somebody. */
 	private interface Wording {
 
-		MailWords.Words of(MailWords words);
+		MailWords.Words of(MailWords words, PersonId person);
 
 	}
 
-	private void write(DayRow day, PersonId to, String kind, Wording wording, Invitation.@Nullable Method method) {
-		Optional<Person> person = this.people.find(to).filter((one) -> one.mailbox().isPresent());
-		if (person.isEmpty()) {
+	/** In the words and units of each. */
+	private void write(DayRow day, Collection<PersonId> to, String kind, Wording wording,
+			Invitation.@Nullable Method method) {
+		if (to.isEmpty()) {
 			return;
 		}
 		Instant now = this.clock.instant();
-		String token = this.tokens.ask(day.id(), to, now);
-		MailWords.Words words = wording.of(new MailWords(day.groupName(), day.day(), day.begins(), day.ends(),
-				day.meetingPoint(), tasks(day), this.baseUrl + "/w/" + token, this.baseUrl + "/workdays/" + day.id()));
-		String address = person.get().mailbox().orElseThrow();
-		String calendar = (method != null)
-				? InvitationWriter.write(invitation(day, person.get(), address, method, token, words, now)) : null;
-		this.outbox.add(new MessageRow(UUID.randomUUID(), day.group(), day.id(), to, kind, address, person.get().name(),
-				words.subject(), words.body(), calendar, (method != null) ? method.name() : null, 0, now));
+		Map<PersonId, Person> known = this.people.find(to);
+		Map<PersonId, Speech> wanted = this.speech.stream()
+			.findFirst()
+			.map((one) -> one.of(to))
+			.orElseGet(Map::of);
+		List<CareTask> tasks = tasks(day);
+		for (PersonId id : to) {
+			Person person = known.get(id);
+			String address = (person != null) ? person.mailbox().orElse(null) : null;
+			if (person == null || address == null) {
+				continue;
+			}
+			Speech speech = wanted.getOrDefault(id, Speech.USUAL);
+			Voice voice = new Voice(this.books.ofPages(speech.language()), speech.units());
+			String token = this.tokens.ask(day.id(), id, now);
+			MailWords all = new MailWords(voice, day.groupName(), day.day(), day.begins(), day.ends(),
+					day.meetingPoint(), tasks.stream().map((task) -> line(voice, task)).toList(),
+					this.baseUrl + "/w/" + token, this.baseUrl + "/workdays/" + day.id());
+			MailWords.Words words = wording.of(all, id);
+			String calendar = (method != null)
+					? InvitationWriter.write(invitation(day, person, address, method, token, all.title(), words, now))
+					: null;
+			this.outbox.add(new MessageRow(UUID.randomUUID(), day.group(), day.id(), id, kind, address, person.name(),
+					words.subject(), words.body(), calendar, (method != null) ? method.name() : null,
+					speech.language().code(), 0, now));
+		}
+	}
+
+	private static String line(Voice voice, CareTask task) {
+		return "%s: %s, %s".formatted(task.siteName(), voice.measured(task.text().title()), task.plant());
 	}
 
 	private Invitation invitation(DayRow day, Person person, String address, Invitation.Method method, String token,
-			MailWords.Words words, Instant now) {
+			String title, MailWords.Words words, Instant now) {
 		Answer answer = this.signUps.find(day.id(), person.id()).map((one) -> switch (one.state()) {
 			case IN -> Answer.YES;
 			case WAITING -> Answer.MAYBE;
@@ -185,7 +218,7 @@ class WorkdayMail {
 		int sequence = (cancels && day.state() == WorkdayState.FIXED) ? day.sequence() + 1 : day.sequence();
 		return new Invitation(method, "workday-%s@leafward".formatted(day.id()), sequence, now,
 				day.day().atTime(day.begins()).atZone(day.zone()), day.day().atTime(day.ends()).atZone(day.zone()),
-				"Workday: " + day.groupName(), cancels ? words.subject() : words.body(), day.meetingPoint(),
+				title, cancels ? words.subject() : words.body(), day.meetingPoint(),
 				new Party(day.groupName(), organizer(token)), new Party(person.name(), address), answer,
 				this.baseUrl + "/workdays/" + day.id());
 	}
@@ -199,14 +232,10 @@ class WorkdayMail {
 		return this.post.stream().findFirst().map(Post::sender).orElse("leafward@localhost");
 	}
 
-	private List<String> tasks(DayRow day) {
+	private List<CareTask> tasks(DayRow day) {
 		List<WorkdayTask> work = this.days.tasks(List.of(day.id())).stream().map(WorkdayTable.TaskRow::task).toList();
 		Map<TaskId, CareTask> known = this.calendar.find(work.stream().map(WorkdayTask::task).toList());
-		return work.stream()
-			.map((one) -> known.get(one.task()))
-			.filter(Objects::nonNull)
-			.map((task) -> "%s: %s, %s".formatted(task.siteName(), task.text().title(), task.plant()))
-			.toList();
+		return work.stream().map((one) -> known.get(one.task())).filter(Objects::nonNull).toList();
 	}
 
 }

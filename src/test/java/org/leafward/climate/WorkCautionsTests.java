@@ -23,7 +23,8 @@ class WorkCautionsTests {
 
 	/** OSHA's bands meet at 91, 103 and 115 °F (second hand). */
 	@ParameterizedTest
-	@CsvSource({ "90.9, below 91", "91, 91 to 103", "103, 103 to 115", "115, 103 to 115", "115.1, above 115" })
+	@CsvSource({ "90.9, below 91", "91, 91 °F (33 °C) to 103", "103, 103 °F (39 °C) to 115",
+			"115, 103 °F (39 °C) to 115", "115.1, above 115" })
 	void bandsOfOsha(double index, String words) {
 		assertThat(HeatBand.work(index)).contains(words);
 	}

@@ -30,8 +30,13 @@ import org.leafward.accounts.People;
 import org.leafward.accounts.PersonId;
 import org.leafward.accounts.PersonalRecords;
 import org.leafward.accounts.Post;
+import org.leafward.language.Language;
+import org.leafward.language.Speech;
+import org.leafward.language.Units;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWindow;
+import org.leafward.reminders.HowToTell;
+import org.leafward.reminders.Wishes;
 import org.leafward.support.TestDatabase;
 import org.leafward.workdays.GroupDesk.Told;
 import org.leafward.workdays.WorkdayDesk.Frame;
@@ -44,6 +49,7 @@ import org.springframework.beans.factory.support.StaticListableBeanFactory;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.context.ContextConfiguration;
+import org.springframework.transaction.support.TransactionTemplate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -97,6 +103,12 @@ class WorkdayFlowTests {
 
 	@Autowired
 	private JdbcClient database;
+
+	@Autowired
+	private TransactionTemplate transaction;
+
+	@Autowired
+	private HowToTell wishes;
 
 	@Autowired
 	private Scheduler quartz;
@@ -401,6 +413,35 @@ class WorkdayFlowTests {
 		assertThat(state(workday, second)).isEqualTo(SignUpState.OUT);
 	}
 
+	/** Everybody is written to as they chose for their reminders. */
+	@Test
+	void mailsAreInTheLanguageOfEachMember() {
+		PersonId spanish = member();
+		PersonId english = member();
+		this.wishes.save(spanish, new Wishes(new Speech(Language.SPANISH, Units.METRIC), Wishes.USUAL.morning(),
+				Wishes.USUAL.outlookDay(), Wishes.USUAL.quiet(), true, null, Map.of(), Map.of()));
+		this.desk.lead(this.group, spanish, true);
+		WorkdayId workday = fixed(1);
+		this.signUps.come(workday, english, 0, false);
+		this.signUps.come(workday, spanish, 0, false);
+		this.signUps.stayAway(workday, english);
+		this.days.move(workday,
+				new Frame(this.saturday.plusDays(1), LocalTime.of(9, 0), LocalTime.of(12, 0), "the gate", 1, null));
+		this.days.callOff(workday, "The weather doesn’t allow it.");
+		List<MessageRow> theirs = mails(workday, spanish);
+		assertThat(theirs).extracting(MessageRow::kind).containsExactly("invited", "place", "changed", "called-off");
+		assertThat(theirs).extracting((one) -> one.subject().split(":")[0])
+			.satisfiesExactly((one) -> assertThat(one).startsWith("Jornada del"),
+					(one) -> assertThat(one).isEqualTo("Tiene un lugar"), (one) -> assertThat(one).isEqualTo("Cambio"),
+					(one) -> assertThat(one).isEqualTo("Cancelada"));
+		assertThat(theirs).extracting(MessageRow::language).containsOnly("es");
+		assertThat(theirs).extracting((one) -> event(one).getSummary().getValue()).containsOnly("Jornada: Crew");
+		assertThat(event(theirs.get(0)).getDescription().getValue()).contains("Punto de encuentro: the shed");
+		assertThat(theirs.get(3).body()).contains("El tiempo no lo permite.", "por favor, no venga");
+		assertThat(mails(workday, english)).extracting(MessageRow::language).containsOnly("en");
+		assertThat(mails(workday, english).get(0).subject()).startsWith("Workday on");
+	}
+
 	/** Eight people press at once; each round has one place. */
 	@Test
 	void theLastPlaceIsGivenOnce() throws Exception {
@@ -422,6 +463,60 @@ class WorkdayFlowTests {
 			.containsOnlyOnce(SignUpState.IN)
 			.doesNotContain(SignUpState.OUT);
 		assertThat(this.workdays.find(workday).orElseThrow()).matches((one) -> one.places() == 1 && one.waiting() == 7);
+	}
+
+	/**
+	 * Somebody is taken out of the group at the moment in which they press "I come": they
+	 * wait for it, and have no place afterwards.
+	 */
+	@Test
+	void whoIsTakenOutOfTheGroupMeanwhileDoesNotSignUp() throws Exception {
+		PersonId member = member();
+		WorkdayId workday = fixed(5);
+		CountDownLatch out = new CountDownLatch(1);
+		CountDownLatch end = new CountDownLatch(1);
+		try (Threads threads = new Threads(2)) {
+			Future<?> leaving = threads.submit(() -> {
+				this.transaction.executeWithoutResult((status) -> {
+					this.desk.leave(this.group, member);
+					out.countDown();
+					await(end);
+				});
+				return true;
+			});
+			await(out);
+			Future<SignUp> coming = threads.submit(() -> this.signUps.come(workday, member, 0, false));
+			untilSomebodyWaitsForARow();
+			end.countDown();
+			leaving.get(30, TimeUnit.SECONDS);
+			assertThatThrownBy(() -> coming.get(30, TimeUnit.SECONDS)).hasCauseInstanceOf(BadInput.class)
+				.hasMessageContaining("only members sign up");
+		}
+		assertThat(this.workdays.signUps(workday)).noneMatch((one) -> one.person().equals(member));
+		assertThatThrownBy(() -> this.signUps.stayAway(workday, member)).isInstanceOf(BadInput.class);
+	}
+
+	private static void await(CountDownLatch latch) {
+		try {
+			assertThat(latch.await(30, TimeUnit.SECONDS)).isTrue();
+		}
+		catch (InterruptedException ex) {
+			throw new IllegalStateException(ex);
+		}
+	}
+
+	private void untilSomebodyWaitsForARow() throws InterruptedException {
+		for (int tries = 0; tries < 300; tries++) {
+			long waiting = this.database.sql("""
+					select count(*) from pg_stat_activity
+					where datname = current_database() and wait_event_type = 'Lock' and query like '%key share%'
+					""").query(Long.class).single();
+			if (waiting > 0) {
+				return;
+			}
+			Thread.sleep(20);
+		}
+		throw new AssertionError("nobody waits");
 	}
 
 	private static final class Threads implements AutoCloseable {

@@ -44,24 +44,26 @@ public class DayMailTable {
 	 * @param body plain text
 	 * @param calendar an invitation; null for none
 	 * @param method its method; null for none
+	 * @param language its code (ISO 639-1)
 	 * @param tries how often it was tried
 	 * @param createdAt when it was written
 	 */
 	public record MessageRow(UUID id, GroupId group, @Nullable WorkdayId workday, PersonId person, String kind,
 			String recipient, String name, String subject, String body, @Nullable String calendar,
-			@Nullable String method, int tries, Instant createdAt) {
+			@Nullable String method, String language, int tries, Instant createdAt) {
 	}
 
 	public void add(MessageRow mail) {
 		this.database
 			.sql("""
 					insert into workdays.message (id, group_id, workday, person_id, kind, recipient, recipient_name, subject,
-						body, calendar, method, state, next_try_at, created_at)
-					values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'WAITING', ?, ?)
+						body, calendar, method, language, state, next_try_at, created_at)
+					values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'WAITING', ?, ?)
 					""")
 			.params(Arrays.asList(mail.id(), mail.group().value(),
 					(mail.workday() != null) ? mail.workday().value() : null, mail.person().value(), mail.kind(),
 					mail.recipient(), mail.name(), mail.subject(), mail.body(), mail.calendar(), mail.method(),
+					mail.language(),
 					mail.createdAt().atOffset(ZoneOffset.UTC), mail.createdAt().atOffset(ZoneOffset.UTC)))
 			.update();
 	}
@@ -145,7 +147,7 @@ public class DayMailTable {
 				(workday != null) ? new WorkdayId(workday) : null, new PersonId(row.getObject("person_id", UUID.class)),
 				row.getString("kind"), row.getString("recipient"), row.getString("recipient_name"),
 				row.getString("subject"), row.getString("body"), row.getString("calendar"), row.getString("method"),
-				row.getInt("tries"), row.getObject("created_at", OffsetDateTime.class).toInstant());
+				row.getString("language"), 				row.getInt("tries"), row.getObject("created_at", OffsetDateTime.class).toInstant());
 	}
 
 }

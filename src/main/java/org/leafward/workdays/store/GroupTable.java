@@ -166,6 +166,34 @@ public class GroupTable {
 			.listOfRows();
 	}
 
+	/**
+	 * Waits for whoever takes somebody out of the group in another transaction, and lets
+	 * nobody do so until this one ends.
+	 * @param group which
+	 * @param person who
+	 * @return whether they belong to it
+	 */
+	public boolean stays(GroupId group, PersonId person) {
+		return member(group, person, "for key share");
+	}
+
+	/**
+	 * Waits for those whose membership counts in another transaction.
+	 * @param group which
+	 * @param person who is about to leave it
+	 */
+	public void goes(GroupId group, PersonId person) {
+		member(group, person, "for update");
+	}
+
+	private boolean member(GroupId group, PersonId person, String lock) {
+		return !this.database.sql("select 1 from workdays.member where group_id = ? and person_id = ? " + lock)
+			.params(group.value(), person.value())
+			.query()
+			.listOfRows()
+			.isEmpty();
+	}
+
 	private static GroupRow group(ResultSet row, int number) throws SQLException {
 		return new GroupRow(new GroupId(row.getObject("id", UUID.class)), row.getString("name"), row.getString("about"),
 				ZoneId.of(row.getString("zone")), row.getString("meeting_point"), weekdays(row), time(row, "begins"),

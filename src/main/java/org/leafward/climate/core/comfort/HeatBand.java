@@ -51,15 +51,15 @@ public enum HeatBand {
 	 */
 	public static String work(double index) {
 		if (index < 91) {
-			return "Keep water at hand and drink before you are thirsty (OSHA: lower band, below 91 °F).";
+			return "Keep water at hand and drink before you are thirsty (OSHA: lower band, below 91 °F (33 °C)).";
 		}
 		if (index < 103) {
 			return "Drink every 15 to 20 minutes, rest in the shade, work in pairs; let people who are new get used to the "
-					+ "heat (OSHA: 91 to 103 °F).";
+					+ "heat (OSHA: 91 °F (33 °C) to 103 °F (39 °C)).";
 		}
 		return (index <= 115)
-				? "Put heavy work off or do it early; drink every 15 to 20 minutes, watch each other (OSHA: 103 to 115 °F)."
-				: "Put the work off (OSHA: above 115 °F).";
+				? "Put heavy work off or do it early; drink every 15 to 20 minutes, watch each other (OSHA: 103 °F (39 °C) to 115 °F (46 °C))."
+				: "Put the work off (OSHA: above 115 °F (46 °C)).";
 	}
 
 	/**

@@ -47,7 +47,7 @@ final class InvitationForm {
 			}
 
 		};
-		MessageText words = new MessageText(mail.subject(), mail.text(), MailedLetters.html(mail.text()),
+		MessageText words = new MessageText(mail.subject(), mail.text(), MailedLetters.html(mail.text(), mail.language()),
 				mail.subject(), "", "{}");
 		MimeForm.write(new Message(mail.id(), NOBODY, Wishes.MAIL, Series.SINGLE, settings.from().line(), mail.to(),
 				OneLine.of(mail.name()), words, null, identifier, MessageState.WAITING, mail.writtenAt(), null, null,
@@ -56,6 +56,7 @@ final class InvitationForm {
 			add(message, mail.calendar(), mail.method());
 		}
 		thread(message, mail.thread(), domain);
+		message.setContentLanguage(new String[] { mail.language() });
 		message.saveChanges();
 		return message;
 	}

@@ -90,15 +90,27 @@ class MailedLetters implements Letters {
 		}
 	}
 
-	/** The same words; lines that are an address become a link. */
+	/** The same words in English. */
 	static String html(String text) {
-		StringBuilder html = new StringBuilder("<!DOCTYPE html><html lang=\"en\"><body>");
+		return html(text, "en");
+	}
+
+	/** The same words; lines that are an address become a link, lines with a dash a list. */
+	static String html(String text, String language) {
+		StringBuilder html = new StringBuilder("<!DOCTYPE html><html lang=\"%s\"><body>".formatted(language));
 		for (String part : text.strip().split("\n\\s*\n")) {
 			String clean = HtmlUtils.htmlEscape(part.strip(), "UTF-8");
-			html.append("<p>")
-				.append(clean.matches("https?://\\S+") ? "<a href=\"%s\">%s</a>".formatted(clean, clean)
-						: clean.replace("\n", " "))
-				.append("</p>");
+			if (clean.lines().allMatch((line) -> line.startsWith("- "))) {
+				html.append("<ul>");
+				clean.lines().forEach((line) -> html.append("<li>").append(line.substring(2)).append("</li>"));
+				html.append("</ul>");
+			}
+			else {
+				html.append("<p>")
+					.append(clean.matches("https?://\\S+") ? "<a href=\"%s\">%s</a>".formatted(clean, clean)
+							: clean.replace("\n", " "))
+					.append("</p>");
+			}
 		}
 		return html.append("</body></html>").toString();
 	}

@@ -27,9 +27,6 @@ import org.leafward.workdays.core.weather.WeatherJudgement.Kind;
  */
 public final class DayJudge {
 
-	/** From here on rain is told, percent. */
-	static final int CHANCE = 50;
-
 	/** From here on a day is put off, mm: soil is worked wet and people get wet. */
 	static final double SOAKING = 10;
 
@@ -76,25 +73,15 @@ public final class DayJudge {
 
 	private static Optional<Finding> rain(DayOutlook outlook) {
 		Double amount = outlook.rainMillimetres();
-		Integer chance = outlook.rainChance();
-		boolean likely = chance == null || chance >= CHANCE;
-		String words = rainWords(chance, amount);
-		if (amount != null && amount >= SOAKING && likely) {
-			return Optional.of(new Finding(Kind.RAIN, Advice.PUT_OFF,
-					words + " Wet soil is spoilt by feet and spades, and cut plants take up disease: put it off."));
+		if (amount == null || amount < WET) {
+			return Optional.empty();
 		}
-		return ((amount != null && amount >= WET) || (chance != null && chance >= CHANCE))
-				? Optional.of(new Finding(Kind.RAIN, Advice.CARE,
-						words + " Bring rain clothes, leave pruning for dry hours, and mind slippery ground."))
-				: Optional.empty();
-	}
-
-	private static String rainWords(@Nullable Integer chance, @Nullable Double amount) {
-		if (amount == null) {
-			return "Rain with a chance of %s %%.".formatted(chance);
-		}
-		String much = depth(amount) + " of rain";
-		return (chance == null) ? much + "." : "%s, with a chance of %d %%.".formatted(much, chance);
+		String words = depth(amount) + " of rain.";
+		return Optional.of((amount >= SOAKING)
+				? new Finding(Kind.RAIN, Advice.PUT_OFF,
+						words + " Wet soil is spoilt by feet and spades, and cut plants take up disease: put it off.")
+				: new Finding(Kind.RAIN, Advice.CARE,
+						words + " Bring rain clothes, leave pruning for dry hours, and mind slippery ground."));
 	}
 
 	private static String depth(double millimetres) {
@@ -145,7 +132,7 @@ public final class DayJudge {
 		}
 		return HeatBand.of(index).map((band) -> {
 			String words = (humidity == null) ? degrees(shade)
-					+ " in the shade; without humidity the heat index isn't known, and is higher when it is humid."
+					+ " in the shade; without humidity the heat index isn’t known, and is higher when it is humid."
 					: "Heat index %s in the afternoon (%s); full sun can add 15 °F (8 °C).".formatted(degrees(index),
 							band.words());
 			boolean off = band.compareTo(HeatBand.DANGER) >= 0;

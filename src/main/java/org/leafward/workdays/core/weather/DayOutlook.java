@@ -4,10 +4,10 @@ import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is forecast for a day at a place; null where nothing is.
+ * What is forecast for a day at a place; null where nothing is. Forecasts are kept
+ * without chances of rain, so the amount that is expected has to do.
  *
  * @param day the day
- * @param rainChance chance of rain, percent
  * @param rainMillimetres rain of the day, mm
  * @param snowMillimetres depth of new snow, mm
  * @param low minimum, °C
@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param wind mean speed, m/s
  * @param frozenGround whether the ground is frozen at 10 cm
  */
-public record DayOutlook(LocalDate day, @Nullable Integer rainChance, @Nullable Double rainMillimetres,
+public record DayOutlook(LocalDate day, @Nullable Double rainMillimetres,
 		@Nullable Double snowMillimetres, @Nullable Double low, @Nullable Double high, @Nullable Integer humidity,
 		@Nullable Double wind, @Nullable Boolean frozenGround) {
 
@@ -25,7 +25,7 @@ public record DayOutlook(LocalDate day, @Nullable Integer rainChance, @Nullable 
 	 * @return false when no forecast reaches that day
 	 */
 	public boolean known() {
-		return this.rainChance != null || this.rainMillimetres != null || this.snowMillimetres != null
+		return this.rainMillimetres != null || this.snowMillimetres != null
 				|| this.low != null || this.high != null || this.frozenGround != null;
 	}
 

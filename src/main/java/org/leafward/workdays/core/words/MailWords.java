@@ -5,23 +5,23 @@ import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
 import org.leafward.measure.DayWords;
 
 /**
- * What mails about a workday say, in plain text. Paragraphs are parted by empty lines; an
- * address stands alone.
+ * What mails about a workday say, in plain text and in the reader's words. Paragraphs are
+ * parted by empty lines; an address stands alone.
  *
+ * @param voice says it to the reader
  * @param group what the group is called
  * @param day the day
  * @param begins when it begins
  * @param ends when it ends
  * @param meetingPoint where to come to; may be empty
- * @param tasks what is to be done, a line each
+ * @param tasks what is to be done, a line each, as the reader is to read it
  * @param answer address at which one answers without signing in
  * @param page address of the workday
  */
-public record MailWords(String group, LocalDate day, LocalTime begins, LocalTime ends, String meetingPoint,
+public record MailWords(Voice voice, String group, LocalDate day, LocalTime begins, LocalTime ends, String meetingPoint,
 		List<String> tasks, String answer, String page) {
 
 	/** Lines of tasks in a mail; the page has all. */
@@ -42,77 +42,86 @@ public record MailWords(String group, LocalDate day, LocalTime begins, LocalTime
 	public record Words(String subject, String body) {
 	}
 
+	private String say(String english, Object... places) {
+		return this.voice.say(english.formatted(places));
+	}
+
 	private String on() {
 		return DayWords.of(this.day);
 	}
 
+	/** What a calendar calls the workday. */
+	public String title() {
+		return say("Workday: %s", this.group);
+	}
+
 	/** The day with its times and place. */
 	private String when() {
-		String where = this.meetingPoint.isEmpty() ? "" : "\nMeeting point: " + this.meetingPoint;
-		return "%s, %s to %s%s".formatted(on(), CLOCK.format(this.begins), CLOCK.format(this.ends), where);
+		String where = this.meetingPoint.isEmpty() ? "" : "\n\n" + say("Meeting point:") + " " + this.meetingPoint;
+		return say("%s, %s to %s", on(), CLOCK.format(this.begins), CLOCK.format(this.ends)) + where;
 	}
 
 	private String work() {
 		if (this.tasks.isEmpty()) {
 			return "";
 		}
-		StringBuilder list = new StringBuilder("What we want to do:\n");
+		StringBuilder list = new StringBuilder(say("What we want to do:")).append('\n');
 		this.tasks.stream().limit(MOST_TASKS).forEach((one) -> list.append("\n- ").append(one));
 		if (this.tasks.size() > MOST_TASKS) {
-			list.append("\n- and ").append(this.tasks.size() - MOST_TASKS).append(" more");
+			list.append("\n- ").append(say("and %d more", this.tasks.size() - MOST_TASKS));
 		}
 		return list.append("\n\n").toString();
 	}
 
 	private String end() {
-		return "\n\nYou get this as a member of %s. On the page of the workday you find the group, and how to leave it:\n\n%s\n"
-			.formatted(this.group, this.page);
+		return "\n\n%s %s\n\n%s\n".formatted(say("You get this as a member of %s.", this.group),
+				say("On the page of the workday you find the group, and how to leave it:"), this.page);
 	}
 
 	private String question() {
-		return "Do you come? Say so here, or by the buttons of your calendar program:\n\n" + this.answer;
+		return say("Do you come? Say so here, or by the buttons of your calendar program:") + "\n\n" + this.answer;
 	}
 
 	public Words invited() {
-		return new Words("Workday on %s: %s".formatted(on(), this.group),
-				"%s works on\n\n%s\n\n%s%s%s".formatted(this.group, when(), work(), question(), end()));
+		return new Words(say("Workday on %s: %s", on(), this.group), "%s\n\n%s\n\n%s%s%s"
+			.formatted(say("%s works on", this.group), when(), work(), question(), end()));
 	}
 
 	/**
 	 * Something is otherwise.
-	 * @param what what, a sentence
+	 * @param what what, a sentence in English
 	 * @return the mail
 	 */
 	public Words changed(String what) {
-		return new Words("Changed: workday on %s, %s".formatted(on(), this.group),
-				"%s\n\nThe workday of %s is now on\n\n%s\n\n%s%s%s".formatted(what, this.group, when(), work(),
-						question(), end()));
+		return new Words(say("Changed: workday on %s, %s", on(), this.group), "%s\n\n%s\n\n%s\n\n%s%s%s".formatted(
+				say(what), say("The workday of %s is now on", this.group), when(), work(), question(), end()));
 	}
 
 	public Words placeFree() {
-		return new Words("You have a place: workday on %s, %s".formatted(on(), this.group),
-				("A place came free, and it is yours.\n\n%s\n\n%sCan’t you come after all? Then say so, so that the next "
-						+ "one gets it:\n\n%s%s")
-					.formatted(when(), work(), this.answer, end()));
+		return new Words(say("You have a place: workday on %s, %s", on(), this.group),
+				"%s\n\n%s\n\n%s%s\n\n%s%s".formatted(say("A place came free, and it is yours."), when(), work(),
+						say("Can’t you come after all? Then say so, so that the next one gets it:"), this.answer,
+						end()));
 	}
 
 	/**
 	 * It doesn't take place.
-	 * @param because why, a sentence
-	 * @param instead what takes its place; null for nothing yet
+	 * @param because why, a sentence; words of a person stay as they are
 	 * @return the mail
 	 */
-	public Words calledOff(String because, @Nullable String instead) {
-		return new Words("Called off: workday on %s, %s".formatted(on(), this.group),
-				"The workday of %s on %s is called off: please don’t come.\n\n%s%s%s".formatted(this.group, on(),
-						because, (instead != null) ? "\n\n" + instead : "", end()));
+	public Words calledOff(String because) {
+		return new Words(say("Called off: workday on %s, %s", on(), this.group),
+				"%s\n\n%s%s".formatted(
+						say("The workday of %s on %s is called off: please don’t come.", this.group, on()),
+						say(because), end()));
 	}
 
 	public Words left() {
-		return new Words("No longer for you: workday on %s, %s".formatted(on(), this.group),
-				("You no longer belong to %s, so its workday on %s is taken out of your calendar. Thank you for the time "
-						+ "that you gave.\n")
-					.formatted(this.group, on()));
+		return new Words(say("No longer for you: workday on %s, %s", on(), this.group),
+				"%s %s\n".formatted(
+						say("You no longer belong to %s, so its workday on %s is taken out of your calendar.",
+								this.group, on()),
+						say("Thank you for the time that you gave.")));
 	}
 
 	/**
@@ -122,25 +131,29 @@ public record MailWords(String group, LocalDate day, LocalTime begins, LocalTime
 	 * @return the mail
 	 */
 	public Words thanks(int minutes, int done) {
-		String worked = (minutes > 0) ? " We noted %s for you.".formatted(hours(minutes)) : "";
-		String tasks = (done == 1) ? "One task is"
-				: (done == 0) ? "Nothing could be finished; the work is" : done + " tasks are";
-		return new Words("Thank you for %s: %s".formatted(on(), this.group),
-				"Thank you for working with %s on %s. %s %s.%s Is that not right? Tell those who lead the group.%s"
-					.formatted(this.group, on(), tasks, (done == 0) ? "still in the plan" : "done", worked, end()));
+		String tasks = (done == 1) ? say("One task is done.")
+				: (done == 0) ? say("Nothing could be finished; the work is still in the plan.")
+						: say("%d tasks are done.", done);
+		String worked = (minutes > 0) ? " " + say("We noted %s for you.", hours(minutes)) : "";
+		return new Words(say("Thank you for %s: %s", on(), this.group),
+				"%s %s%s %s%s".formatted(say("Thank you for working with %s on %s.", this.group, on()), tasks, worked,
+						say("Is that not right? Tell those who lead the group."), end()));
 	}
 
 	/**
 	 * What the weather has to say, for those who lead.
-	 * @param warnings sentences, one at least
-	 * @param instead what could be done; null when there is no other day
+	 * @param warnings sentences in English, one at least
+	 * @param instead what could be done, in English
 	 * @return the mail
 	 */
-	public Words weather(List<String> warnings, @Nullable String instead) {
-		return new Words("Weather: workday on %s, %s".formatted(on(), this.group),
-				"The forecast for the workday on\n\n%s\n\nsays:\n\n- %s\n\n%sCall it off, move it, or leave it here:\n\n%s\n"
-					.formatted(when(), String.join("\n- ", warnings), (instead != null) ? instead + "\n\n" : "",
-							this.page));
+	public Words weather(List<String> warnings, String instead) {
+		List<String> said = warnings.stream().map(this.voice::measured).toList();
+		return new Words(say("Weather: workday on %s, %s", on(), this.group),
+				"%s\n\n- %s\n\n%s\n\n%s\n\n%s\n".formatted(
+						say("The forecast for the workday on %s, %s to %s, says:", on(), CLOCK.format(this.begins),
+								CLOCK.format(this.ends)),
+						String.join("\n- ", said), say(instead), say("Call it off, move it, or leave it here:"),
+						this.page));
 	}
 
 	/**

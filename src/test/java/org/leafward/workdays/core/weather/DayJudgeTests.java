@@ -18,7 +18,7 @@ class DayJudgeTests {
 	private static final LocalDate DAY = LocalDate.of(2027, 7, 10);
 
 	private static DayOutlook warm(double fahrenheit, @Nullable Integer humidity) {
-		return new DayOutlook(DAY, null, null, null, null, (fahrenheit - 32) / 1.8, humidity, null, null);
+		return new DayOutlook(DAY, null, null, null, (fahrenheit - 32) / 1.8, humidity, null, null);
 	}
 
 	/**
@@ -51,16 +51,15 @@ class DayJudgeTests {
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "80, 12, PUT_OFF", "20, 12, CARE", ", 12, PUT_OFF", "80, 4, CARE", "60, , CARE", "30, 1, GO",
-			", 0, GO" })
-	void rainIsToldByChanceAndAmount(@Nullable Integer chance, @Nullable Double amount, Advice advice) {
-		DayOutlook outlook = new DayOutlook(DAY, chance, amount, null, null, 15.0, null, null, null);
+	@CsvSource({ "12, PUT_OFF", "10, PUT_OFF", "9.9, CARE", "2, CARE", "1.9, GO", "0, GO", ", GO" })
+	void rainIsToldByItsAmount(@Nullable Double amount, Advice advice) {
+		DayOutlook outlook = new DayOutlook(DAY, amount, null, null, 15.0, null, null, null);
 		assertThat(DayJudge.judge(outlook, Set.of(Work.WATER)).advice()).isEqualTo(advice);
 	}
 
 	@Test
 	void frozenGroundStopsWhatDigs() {
-		DayOutlook outlook = new DayOutlook(DAY, null, null, null, null, 2.0, null, null, true);
+		DayOutlook outlook = new DayOutlook(DAY, null, null, null, 2.0, null, null, true);
 		assertThat(DayJudge.judge(outlook, Set.of(Work.PRUNE)).advice()).isEqualTo(Advice.GO);
 		assertThat(DayJudge.judge(outlook, Set.of(Work.PRUNE, Work.PLANT)).findings()).singleElement()
 			.satisfies((one) -> assertThat(one.words())
@@ -76,7 +75,7 @@ class DayJudgeTests {
 	@ParameterizedTest
 	@CsvSource({ "0, \u221219, PUT_OFF", "20, 6, CARE" })
 	void coldFollowsTheWindChill(double low, String chill, Advice advice) {
-		DayOutlook outlook = new DayOutlook(DAY, null, null, null, (low - 32) / 1.8, 0.0, null, 15 * 1609.344 / 3600,
+		DayOutlook outlook = new DayOutlook(DAY, null, null, (low - 32) / 1.8, 0.0, null, 15 * 1609.344 / 3600,
 				null);
 		WeatherJudgement judged = DayJudge.judge(outlook, Set.of(Work.PRUNE));
 		assertThat(judged.advice()).isEqualTo(advice);
@@ -85,10 +84,10 @@ class DayJudgeTests {
 
 	@Test
 	void theGravestComesFirstAndNothingKnownIsNoGo() {
-		DayOutlook outlook = new DayOutlook(DAY, 90, 3.0, null, 26.0, 38.0, 60, 2.0, false);
+		DayOutlook outlook = new DayOutlook(DAY, 3.0, null, 26.0, 38.0, 60, 2.0, false);
 		assertThat(DayJudge.judge(outlook, Set.of(Work.PLANT)).findings()).extracting((one) -> one.kind())
 			.containsExactly(Kind.HEAT, Kind.RAIN);
-		DayOutlook nothing = new DayOutlook(DAY, null, null, null, null, null, null, null, null);
+		DayOutlook nothing = new DayOutlook(DAY, null, null, null, null, null, null, null);
 		assertThat(DayJudge.judge(nothing, Set.of(Work.PLANT)).advice()).isEqualTo(Advice.UNKNOWN);
 	}
 
