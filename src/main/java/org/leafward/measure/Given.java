@@ -17,7 +17,24 @@ public final class Given {
 
 	private static final int LONGEST_PAGE = 200;
 
+	/** What was given is shown so far in a refusal, characters. */
+	private static final int LONGEST_SHOWN = 60;
+
 	private Given() {
+	}
+
+	/**
+	 * What was given, short enough for a sentence that refuses it.
+	 * @param value what was given
+	 * @return its beginning
+	 */
+	public static String shown(@Nullable String value) {
+		String text = String.valueOf(value);
+		if (text.length() <= LONGEST_SHOWN) {
+			return text;
+		}
+		int end = Character.isHighSurrogate(text.charAt(LONGEST_SHOWN - 1)) ? LONGEST_SHOWN - 1 : LONGEST_SHOWN;
+		return text.substring(0, end) + "…";
 	}
 
 	/**
@@ -72,7 +89,7 @@ public final class Given {
 		catch (NumberFormatException ex) {
 			// Falls through to the refusal.
 		}
-		throw new BadInput("%s '%s' is not a number".formatted(field, value), field, "give a number in " + unit);
+		throw new BadInput("%s '%s' is not a number".formatted(field, shown(value)), field, "give a number in " + unit);
 	}
 
 	/**
@@ -87,7 +104,7 @@ public final class Given {
 			return Integer.parseInt(text);
 		}
 		catch (NumberFormatException ex) {
-			throw new BadInput("%s '%s' is not a whole number".formatted(field, value), field,
+			throw new BadInput("%s '%s' is not a whole number".formatted(field, shown(value)), field,
 					"give a whole number such as 3");
 		}
 	}
@@ -101,12 +118,17 @@ public final class Given {
 	public static LocalDate date(String field, @Nullable String value) {
 		String text = text(field, value);
 		try {
-			return LocalDate.parse(text);
+			LocalDate date = LocalDate.parse(text);
+			// What ISO 8601 has beyond is no day of a garden, and more than tables hold.
+			if (date.getYear() >= 1 && date.getYear() <= 9999) {
+				return date;
+			}
 		}
 		catch (DateTimeParseException ex) {
-			throw new BadInput("%s '%s' is not a date".formatted(field, value), field,
-					"write year-month-day, for example 2026-05-12");
+			// Falls through to the refusal.
 		}
+		throw new BadInput("%s '%s' is not a date".formatted(field, shown(value)), field,
+				"write year-month-day, for example 2026-05-12");
 	}
 
 	/**
@@ -121,7 +143,7 @@ public final class Given {
 			return ZoneId.of(text);
 		}
 		catch (DateTimeException ex) {
-			throw new BadInput("%s '%s' is not a time zone".formatted(field, value), field,
+			throw new BadInput("%s '%s' is not a time zone".formatted(field, shown(value)), field,
 					"use a name such as America/New_York or Europe/Berlin");
 		}
 	}
@@ -139,7 +161,7 @@ public final class Given {
 		return Arrays.stream(type.getEnumConstants())
 			.filter((constant) -> constant.name().equals(text))
 			.findFirst()
-			.orElseThrow(() -> new BadInput("%s '%s' is unknown".formatted(field, value), field,
+			.orElseThrow(() -> new BadInput("%s '%s' is unknown".formatted(field, shown(value)), field,
 					"write one of: " + Arrays.stream(type.getEnumConstants())
 						.map((constant) -> constant.name().toLowerCase(Locale.ROOT).replace('_', '-'))
 						.collect(Collectors.joining(", "))));

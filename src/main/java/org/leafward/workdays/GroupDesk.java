@@ -77,8 +77,8 @@ public class GroupDesk {
 			int people = capacity;
 			Set<LocalDate> never = away;
 			all.check(() -> length("name", Given.line("name", Given.text("name", called)), 100));
-			all.check(() -> length("about", does, 1000));
-			all.check(() -> length("meetingPoint", place, 200));
+			all.check(() -> length("about", line("about", "what you do", does), 1000));
+			all.check(() -> length("meetingPoint", line("meetingPoint", "the meeting point", place), 200));
 			all.check(() -> {
 				if (days.isEmpty()) {
 					throw new BadInput("no day of the week is chosen", "weekdays", "choose one at least");
@@ -113,6 +113,15 @@ public class GroupDesk {
 		if (text.strip().length() > most) {
 			throw new BadInput("%d characters are more than %d".formatted(text.strip().length(), most), field,
 					"shorten it");
+		}
+	}
+
+	static String line(String field, String words, String text) {
+		try {
+			return Given.line(words, text.strip());
+		}
+		catch (BadInput ex) {
+			throw new BadInput(ex.what(), field, ex.mend());
 		}
 	}
 
@@ -197,7 +206,7 @@ public class GroupDesk {
 		Findings all = new Findings();
 		all.check(() -> Told.away(away));
 		all.check(() -> length("emergency", emergency, 200));
-		all.check(() -> Given.line("emergency", emergency));
+		all.check(() -> line("emergency", "whom to call", emergency));
 		all.end();
 		this.table.tell(group, person, skills, weekdays, away, emergency.strip());
 	}
@@ -252,7 +261,7 @@ public class GroupDesk {
 	 */
 	@Transactional
 	public void give(GroupId group, Site site, String address) {
-		length("address", Given.line("address", address), 200);
+		length("address", line("address", "the address", address), 200);
 		this.table.lock(group);
 		List<SiteRow> sites = this.table.sites(List.of(group));
 		if (sites.size() >= MOST_SITES && sites.stream().noneMatch((one) -> one.site().equals(site.id()))) {

@@ -70,7 +70,7 @@ public class PlanBook {
 			.orElseThrow(() -> new NotThere("There is no task %s left over".formatted(id)));
 		if (!day.group().equals(group.id()) || !task.window().contains(day.day())) {
 			throw new BadInput("the workday lies outside of the days on which this makes sense", "to",
-					"choose another workday, or leave it to the garden's owner");
+					"choose another workday, or leave it to the garden’s owner");
 		}
 		Planting planting = (task.planting() != null) ? this.register.find(task.planting()).orElse(null) : null;
 		this.desk.addTask(day.id(), new WorkdayTask(id, task.site(), this.efforts.of(task, planting).minutes(), true,

@@ -73,7 +73,7 @@ public class WorkdayDesk {
 			LocalDate second = rainDay;
 			all.check(() -> GroupDesk.times(from, to));
 			all.check(() -> GroupDesk.places(people));
-			all.check(() -> GroupDesk.length("meetingPoint", Given.line("meetingPoint", place), 200));
+			all.check(() -> GroupDesk.length("meetingPoint", GroupDesk.line("meetingPoint", "the meeting point", place), 200));
 			all.check(() -> {
 				if (second != null && !second.isAfter(first)) {
 					throw new BadInput("the rain date isn’t after the workday", "rainDay", "choose a later day");
@@ -173,7 +173,10 @@ public class WorkdayDesk {
 	@Transactional
 	public void callOff(WorkdayId workday, String because) {
 		DayRow day = locked(workday);
-		String reason = Given.line("because", Given.text("because", because));
+		if (because.isBlank()) {
+			throw new BadInput("the reason is missing", "because", "say in a sentence why");
+		}
+		String reason = GroupDesk.line("because", "the reason", because);
 		GroupDesk.length("because", reason, LONGEST_REASON);
 		if (day.state() != WorkdayState.FIXED) {
 			throw new BadInput("only a published workday can be called off", "workday", "look at its page");

@@ -52,11 +52,7 @@ class SpokenPagesTests {
 		for (String path : pages) {
 			Document page = visitor.page(path);
 			assertThat(page.selectFirst("html").attr("lang")).as(path).isEqualTo("es");
-			Set<String> english = page.select("body [lang=en]")
-				.stream()
-				.filter((one) -> one.closest("[translate=no]") == null)
-				.map((one) -> one.ownText().strip())
-				.collect(Collectors.toSet());
+			Set<String> english = english(page);
 			if (page.selectFirst("h1").text().equals(CHANGED)) {
 				changed.addAll(english);
 			}
@@ -65,6 +61,37 @@ class SpokenPagesTests {
 		unspoken.keySet().removeIf((text) -> changed.contains(text) || text.contains(CHANGED));
 		List<String> lines = unspoken.entrySet().stream().map((one) -> one.getKey() + "\t" + one.getValue()).toList();
 		Files.write(Path.of("target", "unspoken.txt"), lines);
+		assertThat(lines).as("English on Spanish pages").isEmpty();
+	}
+
+	private static Set<String> english(Document page) {
+		return page.select("body [lang=en]")
+			.stream()
+			.filter((one) -> one.closest("[translate=no]") == null)
+			.map((one) -> one.ownText().strip())
+			.collect(Collectors.toSet());
+	}
+
+	/** What is wrong with a form is told in Spanish, too. */
+	@Test
+	void everyPageOfThoseWhoLeadAGroupIsSpanish() throws Exception {
+		DemoVisitor visitor = new DemoVisitor(this.port, "es-US,es;q=0.9,en;q=0.5");
+		visitor.become("Tobias Wren");
+		Map<String, String> unspoken = new TreeMap<>();
+		Set<String> pages = visitor.pagesOfThoseWhoLead();
+		assertThat(pages).hasSizeGreaterThan(8).anyMatch((one) -> one.endsWith("/walk"))
+			.anyMatch((one) -> one.endsWith("/move"));
+		for (String path : pages) {
+			Document page = visitor.page(path);
+			english(page).forEach((text) -> unspoken.putIfAbsent(text, path));
+			for (Element form : page.select("main form[novalidate]")) {
+				Document refused = visitor.submit(form, "\u2028x".repeat(700) + "’\u202e");
+				assertThat(refused.select("main").text()).as(path).doesNotContain("Whitelabel");
+				english(refused).forEach((text) -> unspoken.putIfAbsent(text, form.attr("action") + " refused"));
+			}
+		}
+		List<String> lines = unspoken.entrySet().stream().map((one) -> one.getKey() + "\t" + one.getValue()).toList();
+		Files.write(Path.of("target", "unspoken-lead.txt"), lines);
 		assertThat(lines).as("English on Spanish pages").isEmpty();
 	}
 

@@ -66,18 +66,53 @@ public final class DemoVisitor {
 			.filter((one) -> one.text().contains(name))
 			.findFirst()
 			.orElseThrow();
-		String body = form.select("input[name], button[name]")
-			.stream()
-			.map((one) -> one.attr("name") + "=" + URLEncoder.encode(one.val(), StandardCharsets.UTF_8))
-			.collect(Collectors.joining("&"));
-		HttpRequest request = HttpRequest.newBuilder(URI.create(this.server + form.attr("action")))
-			.header("Content-Type", "application/x-www-form-urlencoded")
-			.POST(BodyPublishers.ofString(body))
-			.build();
-		int status = this.http.send(request, BodyHandlers.discarding()).statusCode();
+		int status = send(form, "").statusCode();
 		if (status != 200) {
 			throw new IllegalStateException("became nobody: " + status);
 		}
+	}
+
+	/**
+	 * Sends a form, and goes where it leads.
+	 * @param form of a page
+	 * @param instead what its text fields hold instead; empty for what they hold
+	 * @return the page that comes, also one that tells what is wrong
+	 */
+	public Document submit(Element form, String instead) throws IOException, InterruptedException {
+		return Jsoup.parse(new String(send(form, instead).body(), StandardCharsets.UTF_8));
+	}
+
+	private HttpResponse<byte[]> send(Element form, String instead) throws IOException, InterruptedException {
+		String body = form.select("input[name], textarea[name], select[name], button[name]")
+			.stream()
+			.filter((one) -> !one.attr("type").equals("checkbox") || one.hasAttr("checked"))
+			.map((one) -> one.attr("name") + "="
+					+ URLEncoder.encode((instead.isEmpty() || one.attr("type").equals("hidden")) ? one.val() : instead,
+							StandardCharsets.UTF_8))
+			.collect(Collectors.joining("&"));
+		HttpRequest request = HttpRequest.newBuilder(URI.create(this.server + form.attr("action")))
+			.header("Accept-Language", this.languages)
+			.header("Content-Type", "application/x-www-form-urlencoded")
+			.POST(BodyPublishers.ofString(body))
+			.build();
+		return this.http.send(request, BodyHandlers.ofByteArray());
+	}
+
+	/**
+	 * Every page of the groups that somebody leads.
+	 * @return their paths
+	 */
+	public Set<String> pagesOfThoseWhoLead() throws IOException, InterruptedException {
+		Set<String> pages = new LinkedHashSet<>(List.of("/groups", "/groups/new"));
+		for (Element link : page("/groups").select(".pick a[href^=/groups/]")) {
+			String group = link.attr("href");
+			List.of("", "/plan", "/settings", "/hours", "/me").forEach((more) -> pages.add(group + more));
+			page(group).select("a[href$=/walk]").forEach((walk) -> pages.add(walk.attr("href")));
+			for (Element day : page(group + "/plan").select("h2 ~ p a[href^=/workdays/]")) {
+				List.of("", "/checklist", "/move").forEach((more) -> pages.add(day.attr("href") + more));
+			}
+		}
+		return pages;
 	}
 
 	/**

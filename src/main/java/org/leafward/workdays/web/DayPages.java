@@ -1,5 +1,6 @@
 package org.leafward.workdays.web;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
@@ -19,6 +20,7 @@ import org.leafward.measure.CsvText;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Given;
 import org.leafward.pages.print.Paper;
+import org.leafward.pages.print.PaperSpeech;
 import org.leafward.pages.print.PdfPrinter;
 import org.leafward.workdays.Checklists;
 import org.leafward.workdays.Group;
@@ -60,17 +62,20 @@ class DayPages {
 
 	private final PdfPrinter printer;
 
+	private final PaperSpeech speech;
+
 	private final ITemplateEngine templates;
 
 	private final Clock clock;
 
 	DayPages(Ours ours, Checklists lists, OnTheDay day, HoursReport report, PdfPrinter printer,
-			ITemplateEngine templates, Clock clock) {
+			PaperSpeech speech, ITemplateEngine templates, Clock clock) {
 		this.ours = ours;
 		this.lists = lists;
 		this.day = day;
 		this.report = report;
 		this.printer = printer;
+		this.speech = speech;
 		this.templates = templates;
 		this.clock = clock;
 	}
@@ -94,7 +99,8 @@ class DayPages {
 	}
 
 	@GetMapping("/workdays/{id}/checklist.pdf")
-	ResponseEntity<byte[]> pdf(@PathVariable UUID id, @RequestParam(required = false) @Nullable String paper) {
+	ResponseEntity<byte[]> pdf(@PathVariable UUID id, @RequestParam(required = false) @Nullable String paper,
+			HttpServletRequest request) {
 		Workday workday = this.ours.workday(id);
 		Context model = new Context(Locale.ENGLISH);
 		model.setVariable("workday", workday);
@@ -102,8 +108,8 @@ class DayPages {
 		model.setVariable("times", Fields.clock(workday.begins()) + " to " + Fields.clock(workday.ends()));
 		model.setVariable("lists", this.lists.of(workday));
 		model.setVariable("printed", DayWords.of(LocalDate.ofInstant(this.clock.instant(), workday.zone())));
-		byte[] printed = this.printer.print(this.templates.process("workdays/checklist-print", model),
-				Paper.of(paper, "US-IA"), this.clock.instant(), workday.zone());
+		byte[] printed = this.printer.print(
+				this.speech.say(this.templates.process("workdays/checklist-print", model), request), Paper.of(paper, "US-IA"), this.clock.instant(), workday.zone());
 		return file("application/pdf", "leafward-workday-%s.pdf".formatted(workday.day()), printed);
 	}
 

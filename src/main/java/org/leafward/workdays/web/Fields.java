@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -34,12 +35,22 @@ final class Fields {
 		}
 	}
 
+	/** What is read, by words that people know instead of the name of its field. */
+	static <T> T called(String words, String field, Function<String, T> read) {
+		try {
+			return read.apply(words);
+		}
+		catch (BadInput ex) {
+			throw new BadInput(ex.what(), field, ex.mend());
+		}
+	}
+
 	static LocalTime time(String field, @Nullable String text) {
 		try {
 			return LocalTime.parse(Given.text(field, text));
 		}
 		catch (DateTimeParseException ex) {
-			throw new BadInput("'%s' is no time of day".formatted(text), field, "write it like 09:00");
+			throw new BadInput("'%s' is no time of day".formatted(Given.shown(text)), field, "write it like 09:00");
 		}
 	}
 
@@ -62,11 +73,15 @@ final class Fields {
 			LocalDate from = Given.date(field, ends[0]);
 			LocalDate to = (ends.length == 2) ? Given.date(field, ends[1]) : from;
 			if (ends.length > 2 || to.isBefore(from) || from.plusDays(MOST_DAYS).isBefore(to)) {
-				throw new BadInput("'%s' is no span of days".formatted(one), field,
+				throw new BadInput("'%s' is no span of days".formatted(Given.shown(one)), field,
 						"write it like 2026-12-24..2027-01-03");
 			}
 			for (LocalDate day = from; !day.isAfter(to); day = day.plusDays(1)) {
 				days.add(day);
+			}
+			if (days.size() > MOST_DAYS) {
+				throw new BadInput("these are more than %d days".formatted(MOST_DAYS), field,
+						"leave out those that are over");
 			}
 		}
 		return days;

@@ -145,7 +145,7 @@ class GroupSitePages {
 	}
 
 	private static int place(String field, String text) {
-		int place = Given.whole(field, text);
+		int place = Fields.called("stop", field, (words) -> Given.whole(words, text));
 		if (place < 1 || place > 1000) {
 			throw new BadInput("%d is outside 1 to 1000".formatted(place), field, "number the stops from 1");
 		}

@@ -194,7 +194,8 @@ class WorkdayPages {
 			Supplier<LocalTime> ends = all.read(() -> Fields.time("ends", form.get("ends")));
 			Supplier<Integer> capacity = all.read(() -> Given.whole("capacity", form.get("capacity")));
 			String rain = form.getOrDefault("rainDay", "").strip();
-			Supplier<LocalDate> rainDay = all.read(() -> rain.isEmpty() ? LocalDate.MIN : Given.date("rainDay", rain));
+			Supplier<LocalDate> rainDay = all.read(() -> rain.isEmpty() ? LocalDate.MIN
+					: Fields.called("rain date", "rainDay", (words) -> Given.date(words, rain)));
 			Frame frame = all.give(() -> new Frame(to.get(), begins.get(), ends.get(),
 					form.getOrDefault("meetingPoint", ""), capacity.get(), rain.isEmpty() ? null : rainDay.get()));
 			this.desk.move(day.id(), frame);
