@@ -40,7 +40,7 @@ class SpecialistWalkTests {
 		this.page = this.browser.driver();
 		this.browser.width(PHONE);
 		go("/people");
-		this.browser.press("Odile Marsh");
+		this.browser.become("Odile Marsh");
 	}
 
 	@AfterEach
@@ -147,7 +147,7 @@ class SpecialistWalkTests {
 	@Test
 	void gardenersReadRulesButDontChangeThem() {
 		go("/people");
-		this.browser.press("Ines Farrow");
+		this.browser.become("Ines Farrow");
 		go("/rules");
 		check("rules");
 		assertThat(this.page.getPageSource()).doesNotContain("workshop");

@@ -79,7 +79,8 @@ class SpokenPagesTests {
 		visitor.become("Tobias Wren");
 		Map<String, String> unspoken = new TreeMap<>();
 		Set<String> pages = visitor.pagesOfThoseWhoLead();
-		assertThat(pages).hasSizeGreaterThan(8).anyMatch((one) -> one.endsWith("/walk"))
+		assertThat(pages).hasSizeGreaterThan(8)
+			.anyMatch((one) -> one.endsWith("/walk"))
 			.anyMatch((one) -> one.endsWith("/move"));
 		for (String path : pages) {
 			Document page = visitor.page(path);
