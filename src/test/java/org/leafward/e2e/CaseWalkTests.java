@@ -9,13 +9,13 @@ import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.Wait;
 import org.openqa.selenium.support.ui.WebDriverWait;
-import org.leafward.support.DemoServer;
+import org.leafward.support.WalkServer;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 /** A hedge looks wrong: questions on a phone, the answer, and its tasks. */
-@DemoServer
+@WalkServer
 class CaseWalkTests {
 
 	private static final int PHONE = 390;
@@ -65,7 +65,7 @@ class CaseWalkTests {
 
 	private void begin(String label) {
 		go("/sites");
-		this.browser.follow(this.page.findElement(By.cssSelector(".pick a")));
+		this.browser.follow(this.page.findElement(By.partialLinkText("Farrow house")));
 		this.browser.follow(this.page.findElement(By.linkText("Why does it look like this? " + label)));
 		this.browser.press("Begin with the questions");
 	}

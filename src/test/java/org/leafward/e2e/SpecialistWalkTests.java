@@ -12,6 +12,11 @@ import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.Select;
 import org.leafward.support.DemoServer;
+import org.leafward.support.TestDatabase;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.springframework.test.context.ActiveProfiles;
+import org.springframework.test.context.ContextConfiguration;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -20,7 +25,10 @@ import static org.assertj.core.api.Assertions.assertThat;
  * A specialist changes a rule in the demo, in a real browser: from the list of rules to a
  * published version and back.
  */
-@DemoServer
+@SpringBootTest(webEnvironment = WebEnvironment.RANDOM_PORT,
+		properties = { "leafward.base-url=", "leafward.operator-token=" + DemoServer.TOKEN })
+@ActiveProfiles("demo")
+@ContextConfiguration(initializers = TestDatabase.class)
 class SpecialistWalkTests {
 
 	private static final int PHONE = 390;

@@ -11,13 +11,13 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
-import org.leafward.support.DemoServer;
+import org.leafward.support.WalkServer;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 /** This week on a phone, with script and without. */
-@DemoServer
+@WalkServer
 class ThisWeekWalkTests {
 
 	private static final int PHONE = 390;
@@ -162,7 +162,7 @@ class ThisWeekWalkTests {
 
 	private void form() {
 		go("/sites");
-		go(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")) + "/plantings/new");
+		go(path(this.page.findElement(By.partialLinkText("Farrow house")).getAttribute("href")) + "/plantings/new");
 	}
 
 	private void add(String label) {

@@ -18,7 +18,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
-import org.leafward.support.DemoServer;
+import org.leafward.support.WalkServer;
 import org.leafward.support.DemoVisitor;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -29,7 +29,7 @@ import static org.assertj.core.api.Assertions.assertThat;
  * of every site with its explanation. What the book doesn't know is marked as English by
  * the page itself, and none of it may be left.
  */
-@DemoServer
+@WalkServer
 class SpokenPagesTests {
 
 	/** What a page may weigh, compressed, on a slow line; octets. */
