@@ -11,7 +11,9 @@ import org.springframework.test.context.ContextConfiguration;
 
 /**
  * The demo as its visitors find it, for those who walk through it; apart from
- * {@link DemoServer}, whose tests add sites to the people of the demo.
+ * {@link DemoServer}, whose tests add sites to the people of the demo. Requests that are
+ * made up by MockMvc also put repositories of their own into the filters, after which a
+ * browser was found signed out.
  */
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
