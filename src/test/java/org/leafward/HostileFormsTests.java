@@ -31,6 +31,7 @@ import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.support.DemoServer;
+import org.leafward.support.FarrowHouse;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockHttpServletResponse;
@@ -104,7 +105,7 @@ class HostileFormsTests {
 	@BeforeEach
 	void somebody() throws Exception {
 		this.person = this.people
-			.join("Tess Hollow", UUID.randomUUID() + "@example.org", this.register.sites(0, 1).get(0).zone())
+			.join("Tess Hollow", UUID.randomUUID() + "@example.org", FarrowHouse.in(this.register).zone())
 			.id();
 		this.people.confirm(this.person);
 		this.session = this.web.perform(post("/people/" + this.person.value()).with(csrf()))
@@ -122,7 +123,7 @@ class HostileFormsTests {
 
 	@Test
 	void noFormOfAGardenerBreaksOrKeepsWhatCanNotBe() throws Exception {
-		Site like = this.register.sites(0, 1).get(0);
+		Site like = FarrowHouse.in(this.register);
 		Site site = this.register.addSite(this.person, new NewSite("Ground for forms", like.county(), like.point(),
 				like.zone(), like.soil(), like.sun(), like.wind(), Microclimate.NONE, "", Set.of()));
 		Planting planting = this.register
@@ -136,7 +137,7 @@ class HostileFormsTests {
 
 	@Test
 	void noFormAboutAPersonBreaksOrKeepsWhatCanNotBe() throws Exception {
-		Site like = this.register.sites(0, 1).get(0);
+		Site like = FarrowHouse.in(this.register);
 		attack(formsAboutAPerson(like), this::keptOfPeople);
 		assertThat(this.asked).isGreaterThan(150);
 	}

@@ -41,7 +41,8 @@ public class SignUps {
 
 	private final Clock clock;
 
-	SignUps(WorkdayTable days, GroupTable groups, SignUpTable table, WorkdayMail mail, ApplicationEventPublisher events, Clock clock) {
+	SignUps(WorkdayTable days, GroupTable groups, SignUpTable table, WorkdayMail mail, ApplicationEventPublisher events,
+			Clock clock) {
 		this.days = days;
 		this.groups = groups;
 		this.table = table;

@@ -73,7 +73,8 @@ public class WorkdayDesk {
 			LocalDate second = rainDay;
 			all.check(() -> GroupDesk.times(from, to));
 			all.check(() -> GroupDesk.places(people));
-			all.check(() -> GroupDesk.length("meetingPoint", GroupDesk.line("meetingPoint", "the meeting point", place), 200));
+			all.check(() -> GroupDesk.length("meetingPoint", GroupDesk.line("meetingPoint", "the meeting point", place),
+					200));
 			all.check(() -> {
 				if (second != null && !second.isAfter(first)) {
 					throw new BadInput("the rain date isn’t after the workday", "rainDay", "choose a later day");

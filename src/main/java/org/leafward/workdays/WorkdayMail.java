@@ -74,9 +74,9 @@ class WorkdayMail {
 	private final String answers;
 
 	WorkdayMail(DayMailTable outbox, GroupTable groups, SignUpTable signUps, WorkdayTable days, AnswerTokens tokens,
-			People people, TaskCalendar calendar, ObjectProvider<Post> post,
-			ObjectProvider<PersonSpeech> speech, Phrasebooks books, Clock clock,
-			@Value("${leafward.base-url}") String baseUrl, @Value("${leafward.workdays.answers:}") String answers) {
+			People people, TaskCalendar calendar, ObjectProvider<Post> post, ObjectProvider<PersonSpeech> speech,
+			Phrasebooks books, Clock clock, @Value("${leafward.base-url}") String baseUrl,
+			@Value("${leafward.workdays.answers:}") String answers) {
 		this.outbox = outbox;
 		this.groups = groups;
 		this.signUps = signUps;
@@ -114,8 +114,7 @@ class WorkdayMail {
 
 	/** Tells all who were asked, or come, that it doesn't take place. */
 	void calledOff(DayRow day, String because) {
-		write(day, concerned(day), "called-off", (words, person) -> words.calledOff(because),
-				Invitation.Method.CANCEL);
+		write(day, concerned(day), "called-off", (words, person) -> words.calledOff(because), Invitation.Method.CANCEL);
 	}
 
 	/** Takes an invitation back from somebody who left the group. */
@@ -130,8 +129,8 @@ class WorkdayMail {
 	void thanks(DayRow day, Collection<SignUp> worked, int done) {
 		Map<PersonId, Integer> minutes = new LinkedHashMap<>();
 		worked.forEach((one) -> minutes.put(one.person(), (one.minutes() != null) ? one.minutes() : 0));
-		write(day, minutes.keySet(), "thanks",
-				(words, person) -> words.thanks(minutes.getOrDefault(person, 0), done), null);
+		write(day, minutes.keySet(), "thanks", (words, person) -> words.thanks(minutes.getOrDefault(person, 0), done),
+				null);
 	}
 
 	/** Warns those who lead. */
@@ -176,10 +175,7 @@ class WorkdayMail {
 		}
 		Instant now = this.clock.instant();
 		Map<PersonId, Person> known = this.people.find(to);
-		Map<PersonId, Speech> wanted = this.speech.stream()
-			.findFirst()
-			.map((one) -> one.of(to))
-			.orElseGet(Map::of);
+		Map<PersonId, Speech> wanted = this.speech.stream().findFirst().map((one) -> one.of(to)).orElseGet(Map::of);
 		List<CareTask> tasks = tasks(day);
 		for (PersonId id : to) {
 			Person person = known.get(id);

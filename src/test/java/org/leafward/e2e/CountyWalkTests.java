@@ -12,13 +12,13 @@ import org.leafward.feeds.ical.FeedReading;
 import org.openqa.selenium.By;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.Select;
-import org.leafward.support.DemoServer;
+import org.leafward.support.WalkServer;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 /** Somebody finds the address of their county's calendar, with and without script. */
-@DemoServer
+@WalkServer
 class CountyWalkTests {
 
 	@LocalServerPort

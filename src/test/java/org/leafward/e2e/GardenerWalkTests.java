@@ -18,7 +18,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
-import org.leafward.support.DemoServer;
+import org.leafward.support.WalkServer;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -27,7 +27,7 @@ import static org.assertj.core.api.Assertions.assertThat;
  * A gardener's first visit to the demo, in a real browser: from a name to a subscribed
  * calendar.
  */
-@DemoServer
+@WalkServer
 class GardenerWalkTests {
 
 	private static final int PHONE = 390;
@@ -51,7 +51,7 @@ class GardenerWalkTests {
 		this.browser.width(PHONE);
 		go("/");
 		assertThat(this.page.getCurrentUrl()).as("the demo asks who is looking").endsWith("/people");
-		this.browser.press("Ines Farrow");
+		this.browser.become("Ines Farrow");
 	}
 
 	@AfterEach
@@ -109,7 +109,7 @@ class GardenerWalkTests {
 	@Test
 	void aWateringIsLoggedDrawnAndUndone() {
 		go("/sites");
-		go(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")) + "/weather");
+		go(path(this.page.findElement(By.partialLinkText("Farrow house")).getAttribute("href")) + "/weather");
 		int bars = this.page.findElements(By.cssSelector("rect.watering-bar")).size();
 		LocalDate today = LocalDate.now(ZoneOffset.UTC);
 		// The demo's waterings are those of summer, and the picture begins with the year.
@@ -161,7 +161,7 @@ class GardenerWalkTests {
 	@Test
 	void whatWasSeenIsEnteredAndTakenBack() {
 		go("/sites");
-		go(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")));
+		go(path(this.page.findElement(By.partialLinkText("Farrow house")).getAttribute("href")));
 		this.browser.follow(this.page.findElement(By.partialLinkText("What was seen here")));
 		new Select(this.page.findElement(By.id("what"))).selectByVisibleText("leaf drop");
 		this.browser.press("Enter it");
@@ -203,7 +203,7 @@ class GardenerWalkTests {
 		go("/");
 		pages.add(path(this.page.findElement(By.cssSelector(".task-title a")).getAttribute("href")));
 		go("/sites");
-		pages.add(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")));
+		pages.add(path(this.page.findElement(By.partialLinkText("Farrow house")).getAttribute("href")));
 		String site = pages.get(pages.size() - 1);
 		pages.addAll(List.of(site + "/plantings/new", site + "/weather", site + "/freezes", site + "/place",
 				site + "/log", site + "/soil-tests", site + "/observations", site + "/plantings/several",
@@ -217,7 +217,7 @@ class GardenerWalkTests {
 		pages.forEach(this::looksRight);
 		// Whatever the time of day: an advisory came to her, and she has no quiet hours.
 		go("/people");
-		this.browser.press("Odile Marsh");
+		this.browser.become("Odile Marsh");
 		looksRight(mail());
 	}
 
@@ -252,9 +252,9 @@ class GardenerWalkTests {
 	@Test
 	void nobodySeesAnotherPersonsGarden() {
 		go("/sites");
-		String mine = path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href"));
+		String mine = path(this.page.findElement(By.partialLinkText("Farrow house")).getAttribute("href"));
 		go("/people");
-		this.browser.press("Tobias Wren");
+		this.browser.become("Tobias Wren");
 		go(mine);
 		assertThat(heading()).doesNotContain("Farrow");
 		assertThat(this.page.getPageSource()).doesNotContain("hedge by the gate");

@@ -17,7 +17,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
-import org.leafward.support.DemoServer;
+import org.leafward.support.WalkServer;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -27,7 +27,7 @@ import static org.assertj.core.api.Assertions.assertThat;
  * A coordinator plans and moves a workday; a volunteer comes and ticks without a
  * connection.
  */
-@DemoServer
+@WalkServer
 class GroupWalkTests {
 
 	private static final int PHONE = 390;

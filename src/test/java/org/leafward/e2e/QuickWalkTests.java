@@ -17,7 +17,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.Select;
-import org.leafward.support.DemoServer;
+import org.leafward.support.WalkServer;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -25,7 +25,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 /**
  * A stranger takes a calendar on a phone, in a real browser, with and without script.
  */
-@DemoServer
+@WalkServer
 class QuickWalkTests {
 
 	private static final int PHONE = 390;

@@ -12,7 +12,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.Select;
-import org.leafward.support.DemoServer;
+import org.leafward.support.WalkServer;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -21,7 +21,7 @@ import static org.assertj.core.api.Assertions.assertThat;
  * Pages as they are read with large letters, at night, by keyboard and in Spanish. The
  * criteria are those of WCAG 2.2.
  */
-@DemoServer
+@WalkServer
 class ReadableWalkTests {
 
 	/** What is left of 1280 pixels at 400 % (1.4.10). */
@@ -44,10 +44,10 @@ class ReadableWalkTests {
 		this.page = this.browser.driver();
 		this.browser.width(PHONE);
 		go("/");
-		this.browser.press("Ines Farrow");
+		this.browser.become("Ines Farrow");
 		String task = path(this.page.findElement(By.cssSelector(".task-title a")));
 		go("/sites");
-		String site = path(this.page.findElement(By.cssSelector(".pick a")));
+		String site = path(this.page.findElement(By.partialLinkText("Farrow house")));
 		this.pages.addAll(List.of("/", task, "/sites", site, site + "/weather", site + "/freezes", site + "/log",
 				"/sites/new", "/subscribe", "/reminders", "/calculators/water", "/quick"));
 	}

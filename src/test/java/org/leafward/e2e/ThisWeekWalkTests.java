@@ -11,13 +11,13 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
-import org.leafward.support.DemoServer;
+import org.leafward.support.WalkServer;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 /** This week on a phone, with script and without. */
-@DemoServer
+@WalkServer
 class ThisWeekWalkTests {
 
 	private static final int PHONE = 390;
@@ -40,7 +40,7 @@ class ThisWeekWalkTests {
 		this.page = this.browser.driver();
 		this.browser.width(PHONE);
 		go("/");
-		this.browser.press("Ines Farrow");
+		this.browser.become("Ines Farrow");
 		assertThat(this.page.findElement(By.tagName("h1")).getText()).isEqualTo("This week");
 	}
 
@@ -162,7 +162,7 @@ class ThisWeekWalkTests {
 
 	private void form() {
 		go("/sites");
-		go(path(this.page.findElement(By.cssSelector(".pick a")).getAttribute("href")) + "/plantings/new");
+		go(path(this.page.findElement(By.partialLinkText("Farrow house")).getAttribute("href")) + "/plantings/new");
 	}
 
 	private void add(String label) {

@@ -21,7 +21,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
-import org.leafward.support.DemoServer;
+import org.leafward.support.WalkServer;
 import org.leafward.support.DemoVisitor;
 import org.springframework.boot.test.web.server.LocalServerPort;
 
@@ -32,7 +32,7 @@ import static org.assertj.core.api.Assertions.assertThat;
  * of every site with its explanation. What the book doesn't know is marked as English by
  * the page itself, and none of it may be left.
  */
-@DemoServer
+@WalkServer
 class SpokenPagesTests {
 
 	/** What a page may weigh, compressed, on a slow line; octets. */
@@ -82,7 +82,8 @@ class SpokenPagesTests {
 		visitor.become("Tobias Wren");
 		Map<String, String> unspoken = new TreeMap<>();
 		Set<String> pages = visitor.pagesOfThoseWhoLead();
-		assertThat(pages).hasSizeGreaterThan(8).anyMatch((one) -> one.endsWith("/walk"))
+		assertThat(pages).hasSizeGreaterThan(8)
+			.anyMatch((one) -> one.endsWith("/walk"))
 			.anyMatch((one) -> one.endsWith("/move"));
 		for (String path : pages) {
 			Document page = visitor.page(path);

@@ -63,8 +63,8 @@ public class DayMailTable {
 			.params(Arrays.asList(mail.id(), mail.group().value(),
 					(mail.workday() != null) ? mail.workday().value() : null, mail.person().value(), mail.kind(),
 					mail.recipient(), mail.name(), mail.subject(), mail.body(), mail.calendar(), mail.method(),
-					mail.language(),
-					mail.createdAt().atOffset(ZoneOffset.UTC), mail.createdAt().atOffset(ZoneOffset.UTC)))
+					mail.language(), mail.createdAt().atOffset(ZoneOffset.UTC),
+					mail.createdAt().atOffset(ZoneOffset.UTC)))
 			.update();
 	}
 
@@ -147,7 +147,8 @@ public class DayMailTable {
 				(workday != null) ? new WorkdayId(workday) : null, new PersonId(row.getObject("person_id", UUID.class)),
 				row.getString("kind"), row.getString("recipient"), row.getString("recipient_name"),
 				row.getString("subject"), row.getString("body"), row.getString("calendar"), row.getString("method"),
-				row.getString("language"), 				row.getInt("tries"), row.getObject("created_at", OffsetDateTime.class).toInstant());
+				row.getString("language"), row.getInt("tries"),
+				row.getObject("created_at", OffsetDateTime.class).toInstant());
 	}
 
 }

@@ -68,8 +68,8 @@ class DayPages {
 
 	private final Clock clock;
 
-	DayPages(Ours ours, Checklists lists, OnTheDay day, HoursReport report, PdfPrinter printer,
-			PaperSpeech speech, ITemplateEngine templates, Clock clock) {
+	DayPages(Ours ours, Checklists lists, OnTheDay day, HoursReport report, PdfPrinter printer, PaperSpeech speech,
+			ITemplateEngine templates, Clock clock) {
 		this.ours = ours;
 		this.lists = lists;
 		this.day = day;
@@ -109,7 +109,8 @@ class DayPages {
 		model.setVariable("lists", this.lists.of(workday));
 		model.setVariable("printed", DayWords.of(LocalDate.ofInstant(this.clock.instant(), workday.zone())));
 		byte[] printed = this.printer.print(
-				this.speech.say(this.templates.process("workdays/checklist-print", model), request), Paper.of(paper, "US-IA"), this.clock.instant(), workday.zone());
+				this.speech.say(this.templates.process("workdays/checklist-print", model), request),
+				Paper.of(paper, "US-IA"), this.clock.instant(), workday.zone());
 		return file("application/pdf", "leafward-workday-%s.pdf".formatted(workday.day()), printed);
 	}
 

@@ -46,7 +46,7 @@ import org.leafward.reminders.Outbox;
 import org.leafward.reminders.Series;
 import org.leafward.reminders.dispatch.AdvisoryTelling;
 import org.leafward.reminders.dispatch.Dispatcher;
-import org.leafward.support.DemoServer;
+import org.leafward.support.WalkServer;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.core.env.Environment;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -60,7 +60,7 @@ import static org.awaitility.Awaitility.await;
  * From a blank form to what people get, and on to its end, in the demo, where Odile Marsh
  * serves Merrow and Sable County.
  */
-@DemoServer
+@WalkServer
 class DeskTests {
 
 	private static final String MERROW = "us-ia-merrow-county";

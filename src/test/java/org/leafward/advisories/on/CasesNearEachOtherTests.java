@@ -28,7 +28,11 @@ import org.leafward.register.Site;
 import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
-import org.leafward.support.DemoServer;
+import org.leafward.support.TestDatabase;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.test.context.ActiveProfiles;
+import org.springframework.test.context.ContextConfiguration;
 import org.springframework.beans.factory.annotation.Autowired;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -37,7 +41,10 @@ import static org.assertj.core.api.Assertions.assertThat;
  * From a case that is closed to an advisory that is proposed, with all modules as they
  * are. Shares the context of {@code CasePagesTests}.
  */
-@DemoServer
+@SpringBootTest(properties = { "leafward.operator-token=a-token-for-care-0123456789", "leafward.base-url=" })
+@ActiveProfiles("demo")
+@AutoConfigureMockMvc
+@ContextConfiguration(initializers = TestDatabase.class)
 class CasesNearEachOtherTests {
 
 	private static final ZoneId ZONE = ZoneId.of("America/Chicago");

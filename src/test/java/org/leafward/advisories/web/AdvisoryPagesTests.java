@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.leafward.advisories.cap.CapSchema;
 import org.leafward.feeds.ical.IcsLinter;
-import org.leafward.support.DemoServer;
+import org.leafward.support.WalkServer;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -38,7 +38,7 @@ import tools.jackson.databind.json.JsonMapper;
 import static org.assertj.core.api.Assertions.assertThat;
 
 /** What strangers, their programs and the pages of others get, over HTTP, in the demo. */
-@DemoServer
+@WalkServer
 class AdvisoryPagesTests {
 
 	private static final String SABLE = "/advisories/us-ia-sable-county";

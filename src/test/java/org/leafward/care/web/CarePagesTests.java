@@ -31,6 +31,7 @@ import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
 import org.leafward.support.DemoServer;
+import org.leafward.support.FarrowHouse;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.MockMvc;
@@ -88,7 +89,7 @@ class CarePagesTests {
 		this.register.addPlantings(this.site.id(), List.of(new NewPlanting(new SpeciesId("acer-rubrum"), "young maple",
 				1, this.today, Placement.GROUND, false, false)));
 		this.mine = session(owner);
-		this.other = session(this.register.sites(0, 1).get(0).owner());
+		this.other = session(FarrowHouse.in(this.register).owner());
 	}
 
 	@Test

@@ -16,6 +16,7 @@ import org.leafward.register.Planting;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.support.DemoServer;
+import org.leafward.support.FarrowHouse;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockHttpServletResponse;
@@ -45,7 +46,7 @@ class KeptByApiTests {
 	private SiteYears years;
 
 	private Site site() {
-		Site like = this.register.sites(0, 1).get(0);
+		Site like = FarrowHouse.in(this.register);
 		return this.register.addSite(like.owner(), new NewSite("By API", like.county(), like.point(), like.zone(),
 				like.soil(), like.sun(), like.wind(), Microclimate.NONE, "", Set.of()));
 	}

@@ -33,6 +33,7 @@ import org.leafward.register.PlantingsChanged;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.support.DemoServer;
+import org.leafward.support.FarrowHouse;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.mock.web.MockHttpServletResponse;
@@ -75,7 +76,7 @@ class SeveralPagesTests {
 
 	/** A site of somebody who is there already, with nothing in it. */
 	private Site bare() {
-		Site like = this.register.sites(0, 1).get(0);
+		Site like = FarrowHouse.in(this.register);
 		return this.register.addSite(like.owner(), new NewSite("Bare ground", like.county(), like.point(), like.zone(),
 				like.soil(), like.sun(), like.wind(), Microclimate.NONE, "", Set.of()));
 	}

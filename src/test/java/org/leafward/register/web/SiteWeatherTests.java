@@ -19,6 +19,7 @@ import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
 import org.leafward.support.DemoServer;
+import org.leafward.support.FarrowHouse;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.MockMvc;
@@ -262,7 +263,7 @@ class SiteWeatherTests {
 	}
 
 	private Site site() {
-		return this.register.sites(0, 1).get(0);
+		return FarrowHouse.in(this.register);
 	}
 
 	private Cookie session(String person) throws Exception {

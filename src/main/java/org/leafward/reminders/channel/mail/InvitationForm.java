@@ -47,8 +47,8 @@ final class InvitationForm {
 			}
 
 		};
-		MessageText words = new MessageText(mail.subject(), mail.text(), MailedLetters.html(mail.text(), mail.language()),
-				mail.subject(), "", "{}");
+		MessageText words = new MessageText(mail.subject(), mail.text(),
+				MailedLetters.html(mail.text(), mail.language()), mail.subject(), "", "{}");
 		MimeForm.write(new Message(mail.id(), NOBODY, Wishes.MAIL, Series.SINGLE, settings.from().line(), mail.to(),
 				OneLine.of(mail.name()), words, null, identifier, MessageState.WAITING, mail.writtenAt(), null, null,
 				0), message, settings.replyTo());

@@ -95,7 +95,9 @@ class MailedLetters implements Letters {
 		return html(text, "en");
 	}
 
-	/** The same words; lines that are an address become a link, lines with a dash a list. */
+	/**
+	 * The same words; lines that are an address become a link, lines with a dash a list.
+	 */
 	static String html(String text, String language) {
 		StringBuilder html = new StringBuilder("<!DOCTYPE html><html lang=\"%s\"><body>".formatted(language));
 		for (String part : text.strip().split("\n\\s*\n")) {

@@ -16,17 +16,17 @@ import org.jspecify.annotations.Nullable;
  * @param wind mean speed, m/s
  * @param frozenGround whether the ground is frozen at 10 cm
  */
-public record DayOutlook(LocalDate day, @Nullable Double rainMillimetres,
-		@Nullable Double snowMillimetres, @Nullable Double low, @Nullable Double high, @Nullable Integer humidity,
-		@Nullable Double wind, @Nullable Boolean frozenGround) {
+public record DayOutlook(LocalDate day, @Nullable Double rainMillimetres, @Nullable Double snowMillimetres,
+		@Nullable Double low, @Nullable Double high, @Nullable Integer humidity, @Nullable Double wind,
+		@Nullable Boolean frozenGround) {
 
 	/**
 	 * Whether anything is known.
 	 * @return false when no forecast reaches that day
 	 */
 	public boolean known() {
-		return this.rainMillimetres != null || this.snowMillimetres != null
-				|| this.low != null || this.high != null || this.frozenGround != null;
+		return this.rainMillimetres != null || this.snowMillimetres != null || this.low != null || this.high != null
+				|| this.frozenGround != null;
 	}
 
 }

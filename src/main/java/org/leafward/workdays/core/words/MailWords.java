@@ -83,8 +83,8 @@ public record MailWords(Voice voice, String group, LocalDate day, LocalTime begi
 	}
 
 	public Words invited() {
-		return new Words(say("Workday on %s: %s", on(), this.group), "%s\n\n%s\n\n%s%s%s"
-			.formatted(say("%s works on", this.group), when(), work(), question(), end()));
+		return new Words(say("Workday on %s: %s", on(), this.group),
+				"%s\n\n%s\n\n%s%s%s".formatted(say("%s works on", this.group), when(), work(), question(), end()));
 	}
 
 	/**
@@ -93,8 +93,8 @@ public record MailWords(Voice voice, String group, LocalDate day, LocalTime begi
 	 * @return the mail
 	 */
 	public Words changed(String what) {
-		return new Words(say("Changed: workday on %s, %s", on(), this.group), "%s\n\n%s\n\n%s\n\n%s%s%s".formatted(
-				say(what), say("The workday of %s is now on", this.group), when(), work(), question(), end()));
+		return new Words(say("Changed: workday on %s, %s", on(), this.group), "%s\n\n%s\n\n%s\n\n%s%s%s"
+			.formatted(say(what), say("The workday of %s is now on", this.group), when(), work(), question(), end()));
 	}
 
 	public Words placeFree() {
@@ -118,10 +118,9 @@ public record MailWords(Voice voice, String group, LocalDate day, LocalTime begi
 
 	public Words left() {
 		return new Words(say("No longer for you: workday on %s, %s", on(), this.group),
-				"%s %s\n".formatted(
-						say("You no longer belong to %s, so its workday on %s is taken out of your calendar.",
-								this.group, on()),
-						say("Thank you for the time that you gave.")));
+				"%s %s\n"
+					.formatted(say("You no longer belong to %s, so its workday on %s is taken out of your calendar.",
+							this.group, on()), say("Thank you for the time that you gave.")));
 	}
 
 	/**
@@ -131,9 +130,8 @@ public record MailWords(Voice voice, String group, LocalDate day, LocalTime begi
 	 * @return the mail
 	 */
 	public Words thanks(int minutes, int done) {
-		String tasks = (done == 1) ? say("One task is done.")
-				: (done == 0) ? say("Nothing could be finished; the work is still in the plan.")
-						: say("%d tasks are done.", done);
+		String tasks = (done == 1) ? say("One task is done.") : (done == 0)
+				? say("Nothing could be finished; the work is still in the plan.") : say("%d tasks are done.", done);
 		String worked = (minutes > 0) ? " " + say("We noted %s for you.", hours(minutes)) : "";
 		return new Words(say("Thank you for %s: %s", on(), this.group),
 				"%s %s%s %s%s".formatted(say("Thank you for working with %s on %s.", this.group, on()), tasks, worked,

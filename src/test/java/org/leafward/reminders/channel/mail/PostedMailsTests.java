@@ -72,8 +72,9 @@ class PostedMailsTests {
 
 	private static Post.Mail mail(String to, @Nullable String calendar, @Nullable String method) {
 		return new Post.Mail(UUID.fromString("00000000-0000-4000-8000-000000000009"), to, "Nora\r\nBcc: x@example.org",
-				"Workday on Sat 5 Dec\r\nX-Evil: 1", "Do you come?\n\n- Mulch\n- Prune\n\nhttps://plants.example.org/w/" + TOKEN, calendar,
-				method, "b1", "es", MailChannels.MADE);
+				"Workday on Sat 5 Dec\r\nX-Evil: 1",
+				"Do you come?\n\n- Mulch\n- Prune\n\nhttps://plants.example.org/w/" + TOKEN, calendar, method, "b1",
+				"es", MailChannels.MADE);
 	}
 
 	@Test
@@ -97,8 +98,8 @@ class PostedMailsTests {
 		assertThat(types).hasSize(3);
 		assertThat(types.get(0)).startsWith("text/plain");
 		assertThat(types.get(1)).startsWith("text/html");
-		assertThat((String) words.getBodyPart(1).getContent())
-			.contains("<html lang=\"es\">", "<ul><li>Mulch</li><li>Prune</li></ul>");
+		assertThat((String) words.getBodyPart(1).getContent()).contains("<html lang=\"es\">",
+				"<ul><li>Mulch</li><li>Prune</li></ul>");
 		// RFC 6047, section 2.4: method and charset stand in the type.
 		assertThat(types.get(2)).isEqualTo("text/calendar; charset=UTF-8; method=REQUEST");
 		assertThat(words.getBodyPart(2).getDisposition()).isNull();

@@ -75,8 +75,7 @@ class DayJudgeTests {
 	@ParameterizedTest
 	@CsvSource({ "0, \u221219, PUT_OFF", "20, 6, CARE" })
 	void coldFollowsTheWindChill(double low, String chill, Advice advice) {
-		DayOutlook outlook = new DayOutlook(DAY, null, null, (low - 32) / 1.8, 0.0, null, 15 * 1609.344 / 3600,
-				null);
+		DayOutlook outlook = new DayOutlook(DAY, null, null, (low - 32) / 1.8, 0.0, null, 15 * 1609.344 / 3600, null);
 		WeatherJudgement judged = DayJudge.judge(outlook, Set.of(Work.PRUNE));
 		assertThat(judged.advice()).isEqualTo(advice);
 		assertThat(judged.findings().get(0).words()).startsWith("Wind chill %s °F".formatted(chill));

@@ -44,8 +44,9 @@ class SpokenMailsTests {
 
 	private static List<Words> all(MailWords mail, List<String> warnings) {
 		List<Words> all = new ArrayList<>(List.of(mail.invited(), mail.changed(DayText.moved(DAY.minusDays(1), DAY)),
-				mail.changed(DayText.moved(DAY, DAY)), mail.placeFree(), mail.calledOff("The weather doesn’t allow it."),
-				mail.left(), mail.thanks(150, 4), mail.thanks(120, 1), mail.thanks(45, 0), mail.thanks(0, 2)));
+				mail.changed(DayText.moved(DAY, DAY)), mail.placeFree(),
+				mail.calledOff("The weather doesn’t allow it."), mail.left(), mail.thanks(150, 4), mail.thanks(120, 1),
+				mail.thanks(45, 0), mail.thanks(0, 2)));
 		for (String instead : List.of("It can take place, with care.",
 				"Better on its rain date, Sun 6 Dec 2026: one button on its page moves it and tells everybody.",
 				"Better on another day; it has no rain date.")) {
@@ -82,7 +83,8 @@ class SpokenMailsTests {
 	@Test
 	void everySentenceIsKnown() {
 		List<String> warnings = warnings();
-		assertThat(warnings).hasSizeGreaterThan(20).allSatisfy((one) -> assertThat(SPANISH.knows(one)).as(one).isTrue());
+		assertThat(warnings).hasSizeGreaterThan(20)
+			.allSatisfy((one) -> assertThat(SPANISH.knows(one)).as(one).isTrue());
 		for (String name : NAMES) {
 			Unknown book = new Unknown(SPANISH, new ArrayList<>());
 			List<Words> said = all(mail(book, Units.BOTH, name), warnings);
@@ -95,15 +97,19 @@ class SpokenMailsTests {
 	void aMailIsWrittenInTheWordsOfItsReader() {
 		Words invited = mail(SPANISH, Units.BOTH, "Millrace Green Crew").invited();
 		assertThat(invited.subject()).isEqualTo("Jornada del sáb 5 dic 2026: Millrace Green Crew");
-		assertThat(invited.body()).startsWith("Millrace Green Crew trabaja el\n\nsáb 5 dic 2026, de 09:00 a 12:30\n\n"
-				+ "Punto de encuentro: the shed\n\nQué queremos hacer:\n\n- Park: Mulch, hedge 0\n")
+		assertThat(invited.body())
+			.startsWith("Millrace Green Crew trabaja el\n\nsáb 5 dic 2026, de 09:00 a 12:30\n\n"
+					+ "Punto de encuentro: the shed\n\nQué queremos hacer:\n\n- Park: Mulch, hedge 0\n")
 			.contains("- y 3 más\n", "\n\nhttps://plants.example.org/w/0\n\n")
 			.endsWith("\n\nhttps://plants.example.org/workdays/1\n");
 		assertThat(mail(Phrasebooks.english(), Units.BOTH, "Crew").invited().subject())
 			.isEqualTo("Workday on Sat 5 Dec 2026: Crew");
 	}
 
-	/** 98 °F with 40 % is 105 °F on the heat index chart of the US National Weather Service. */
+	/**
+	 * 98 °F with 40 % is 105 °F on the heat index chart of the US National Weather
+	 * Service.
+	 */
 	@Test
 	void theWeatherIsToldInTheUnitsOfItsReader() {
 		List<String> warnings = DayJudge
