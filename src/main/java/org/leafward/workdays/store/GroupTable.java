@@ -174,7 +174,11 @@ public class GroupTable {
 	 * @return whether they belong to it
 	 */
 	public boolean stays(GroupId group, PersonId person) {
-		return member(group, person, "for key share");
+		return !this.database.sql("select 1 from workdays.member where group_id = ? and person_id = ? for key share")
+			.params(group.value(), person.value())
+			.query()
+			.listOfRows()
+			.isEmpty();
 	}
 
 	/**
@@ -183,15 +187,10 @@ public class GroupTable {
 	 * @param person who is about to leave it
 	 */
 	public void goes(GroupId group, PersonId person) {
-		member(group, person, "for update");
-	}
-
-	private boolean member(GroupId group, PersonId person, String lock) {
-		return !this.database.sql("select 1 from workdays.member where group_id = ? and person_id = ? " + lock)
+		this.database.sql("select 1 from workdays.member where group_id = ? and person_id = ? for update")
 			.params(group.value(), person.value())
 			.query()
-			.listOfRows()
-			.isEmpty();
+			.listOfRows();
 	}
 
 	private static GroupRow group(ResultSet row, int number) throws SQLException {
