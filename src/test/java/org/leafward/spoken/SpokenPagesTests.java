@@ -96,8 +96,9 @@ class SpokenPagesTests {
 		}
 		String paper = pages.stream().filter((one) -> one.endsWith("/checklist")).findFirst().orElseThrow() + ".pdf";
 		try (PDDocument printed = Loader.loadPDF(visitor.answer(paper, "identity").body())) {
-			assertThat(new PDFTextStripper().getText(printed)).contains("Equipo 1.", "Punto de encuentro:",
-					"Quién trabajó").doesNotContain("Meeting point", "Bring:");
+			assertThat(new PDFTextStripper().getText(printed))
+				.contains("Equipo 1.", "Punto de encuentro:", "Quién trabajó")
+				.doesNotContain("Meeting point", "Bring:");
 		}
 		List<String> lines = unspoken.entrySet().stream().map((one) -> one.getKey() + "\t" + one.getValue()).toList();
 		Files.write(Path.of("target", "unspoken-lead.txt"), lines);

@@ -211,8 +211,9 @@ class HostileGroupTests {
 			attack("/workdays/" + one + "/move", moved, Set.of("meetingPoint"));
 		}
 		attack("/workdays/" + fixed + "/come", Map.of("children", "1", "guardian", "true"), Set.of("guardian"));
-		attack("/workdays/" + proposed + "/tasks", Map.of("task", UUID.randomUUID().toString(), "go", "minutes",
-				"minutes", "30", "to", fixed.toString()), Set.of());
+		attack("/workdays/" + proposed + "/tasks",
+				Map.of("task", UUID.randomUUID().toString(), "go", "minutes", "minutes", "30", "to", fixed.toString()),
+				Set.of());
 		attack("/workdays/" + fixed + "/ticks", Map.of("task", UUID.randomUUID().toString()), Set.of());
 		assertThat(this.wrong.stream().filter((one) -> !idle(one)).toList()).isEmpty();
 		assertThat(this.database
@@ -291,8 +292,7 @@ class HostileGroupTests {
 		before.forEach((one) -> this.days.lock(one.id(), true));
 		this.planning.plan(this.group, 120, before.size());
 		List<Workday> after = this.workdays.ofGroup(this.group, ahead, true);
-		assertThat(after).extracting(Workday::id)
-			.containsExactlyElementsOf(before.stream().map(Workday::id).toList());
+		assertThat(after).extracting(Workday::id).containsExactlyElementsOf(before.stream().map(Workday::id).toList());
 		assertThat(after).extracting((one) -> one.tasks().stream().map((task) -> task.task()).toList())
 			.containsExactlyElementsOf(
 					before.stream().map((one) -> one.tasks().stream().map((task) -> task.task()).toList()).toList());

@@ -151,8 +151,7 @@ class WorkdayApiTests {
 		JsonNode members = call(get(address + "/members"), this.member, 200);
 		assertThat(members.at("/0/name").asString()).isEqualTo("Nora Trial");
 		assertThat(members.findValues("emergency")).as("nobody's emergency contact").isEmpty();
-		assertThat(call(get(address + "/members").param("page", "1").param("size", "1"), this.member, 200)
-			.at("/0/name")
+		assertThat(call(get(address + "/members").param("page", "1").param("size", "1"), this.member, 200).at("/0/name")
 			.asString()).isEqualTo("Ada Trial");
 		assertThat(call(get(address + "/members").param("page", "2").param("size", "1"), this.member, 200).size())
 			.isZero();
@@ -171,7 +170,8 @@ class WorkdayApiTests {
 		assertThat(call(get("/api/v1/workdays"), this.member, 200).at("/0/mine").isNull()).isTrue();
 		assertThat(call(put(address + "/sign-up"), this.member, 200).at("/mine").asString()).isEqualTo("in");
 		assertThat(call(put(address + "/sign-up"), this.lead, 200).at("/mine").asString()).isEqualTo("waiting");
-		assertThat(call(put(address + "/sign-up").content("{\"children\": 1}"), this.lead, 400).at("/detail").asString())
+		assertThat(
+				call(put(address + "/sign-up").content("{\"children\": 1}"), this.lead, 400).at("/detail").asString())
 			.contains("guardian");
 		JsonNode all = call(get(address + "/sign-ups"), this.lead, 200);
 		assertThat(all.size()).isEqualTo(2);
