@@ -161,14 +161,6 @@ final class Browser implements AutoCloseable {
 	}
 
 	/**
-	 * Chooses a person of the demo.
-	 * @param name the name
-	 */
-	void become(String name) {
-		press(name);
-	}
-
-	/**
 	 * Clicks what leads to another page and waits for that page. The old page is marked
 	 * rather than one of its elements watched: in the middle of a change of pages the
 	 * driver can't always tell what became of an element.

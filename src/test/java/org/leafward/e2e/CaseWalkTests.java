@@ -36,7 +36,7 @@ class CaseWalkTests {
 		this.page = this.browser.driver();
 		this.browser.width(PHONE);
 		go("/");
-		this.browser.become("Ines Farrow");
+		this.browser.press("Ines Farrow");
 		// An empty list of sites later on would not say that nobody is signed in.
 		swapped().until((driver) -> driver.findElement(By.tagName("h1")).getText().equals("This week"));
 	}

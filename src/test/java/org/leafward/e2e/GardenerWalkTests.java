@@ -51,7 +51,7 @@ class GardenerWalkTests {
 		this.browser.width(PHONE);
 		go("/");
 		assertThat(this.page.getCurrentUrl()).as("the demo asks who is looking").endsWith("/people");
-		this.browser.become("Ines Farrow");
+		this.browser.press("Ines Farrow");
 	}
 
 	@AfterEach
@@ -217,7 +217,7 @@ class GardenerWalkTests {
 		pages.forEach(this::looksRight);
 		// Whatever the time of day: an advisory came to her, and she has no quiet hours.
 		go("/people");
-		this.browser.become("Odile Marsh");
+		this.browser.press("Odile Marsh");
 		looksRight(mail());
 	}
 
@@ -254,7 +254,7 @@ class GardenerWalkTests {
 		go("/sites");
 		String mine = path(this.page.findElement(By.partialLinkText("Farrow house")).getAttribute("href"));
 		go("/people");
-		this.browser.become("Tobias Wren");
+		this.browser.press("Tobias Wren");
 		go(mine);
 		assertThat(heading()).doesNotContain("Farrow");
 		assertThat(this.page.getPageSource()).doesNotContain("hedge by the gate");

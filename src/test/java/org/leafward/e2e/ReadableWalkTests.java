@@ -44,7 +44,7 @@ class ReadableWalkTests {
 		this.page = this.browser.driver();
 		this.browser.width(PHONE);
 		go("/");
-		this.browser.become("Ines Farrow");
+		this.browser.press("Ines Farrow");
 		String task = path(this.page.findElement(By.cssSelector(".task-title a")));
 		go("/sites");
 		String site = path(this.page.findElement(By.partialLinkText("Farrow house")));

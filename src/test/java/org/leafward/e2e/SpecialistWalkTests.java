@@ -48,7 +48,7 @@ class SpecialistWalkTests {
 		this.page = this.browser.driver();
 		this.browser.width(PHONE);
 		go("/people");
-		this.browser.become("Odile Marsh");
+		this.browser.press("Odile Marsh");
 	}
 
 	@AfterEach
@@ -155,7 +155,7 @@ class SpecialistWalkTests {
 	@Test
 	void gardenersReadRulesButDontChangeThem() {
 		go("/people");
-		this.browser.become("Ines Farrow");
+		this.browser.press("Ines Farrow");
 		go("/rules");
 		check("rules");
 		assertThat(this.page.getPageSource()).doesNotContain("workshop");

@@ -40,7 +40,7 @@ class ThisWeekWalkTests {
 		this.page = this.browser.driver();
 		this.browser.width(PHONE);
 		go("/");
-		this.browser.become("Ines Farrow");
+		this.browser.press("Ines Farrow");
 		assertThat(this.page.findElement(By.tagName("h1")).getText()).isEqualTo("This week");
 	}
 

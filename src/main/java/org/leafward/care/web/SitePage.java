@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -30,7 +31,7 @@ import org.leafward.pages.TaskLine;
 import org.leafward.pages.YearStrip;
 import org.leafward.plants.Catalogue;
 import org.leafward.plants.Species;
-import org.leafward.register.Bed;
+import org.leafward.plants.SpeciesId;
 import org.leafward.register.Beds;
 import org.leafward.register.Planting;
 import org.leafward.register.PlantingId;
@@ -55,6 +56,8 @@ class SitePage {
 
 	/** Plantings of a page; the strip has a row for each. */
 	private static final int PAGE = 20;
+
+	private static final int MOST_SPECIES = 1_000;
 
 	private static final int MOST_REASONS = 20;
 
@@ -141,8 +144,7 @@ class SitePage {
 	/** A page of the plantings, those of a bed together. */
 	private List<Planting> show(Site site, List<Planting> all, String words, int wanted, LocalDate today, Model model) {
 		SiteBeds ground = this.beds.with(site);
-		List<Planting> found = words.isEmpty() ? all
-				: all.stream().filter((one) -> called(one, ground, words)).toList();
+		List<Planting> found = words.isEmpty() ? all : all.stream().filter(called(ground, words)).toList();
 		int page = Math.min(wanted, Math.max(0, found.size() - 1) / PAGE);
 		List<Planting> shown = SiteParts.inOrder(ground, found).stream().skip((long) page * PAGE).limit(PAGE).toList();
 		int first = page * PAGE + 1;
@@ -162,15 +164,15 @@ class SitePage {
 		return shown;
 	}
 
-	/** By its own name, the name of its plant, or its bed. */
-	private boolean called(Planting planting, SiteBeds ground, String words) {
+	/** By its own name, its bed, or the name of its plant in any language. */
+	private Predicate<Planting> called(SiteBeds ground, String words) {
 		String wanted = words.toLowerCase(Locale.ROOT);
-		Optional<Species> species = this.catalogue.find(planting.species());
-		return Stream
-			.of(Optional.of(planting.label()), species.map(Species::commonName), species.map(Species::botanicalName),
-					ground.of(planting).map(Bed::name))
-			.flatMap(Optional::stream)
-			.anyMatch((name) -> name.toLowerCase(Locale.ROOT).contains(wanted));
+		// Without a letter the catalogue would give all that it has.
+		Set<SpeciesId> plants = words.codePoints().anyMatch(Character::isLetterOrDigit)
+				? this.catalogue.search(words, MOST_SPECIES).stream().map(Species::id).collect(Collectors.toSet())
+				: Set.of();
+		return (one) -> plants.contains(one.species()) || one.label().toLowerCase(Locale.ROOT).contains(wanted)
+				|| ground.of(one).filter((bed) -> bed.name().toLowerCase(Locale.ROOT).contains(wanted)).isPresent();
 	}
 
 	/** What the strip of some plantings shows. */

@@ -394,6 +394,10 @@ class KeepPagesTests {
 		assertThat(last.select("figure svg").text()).contains("hedge no. 60").doesNotContain("hedge no. 05");
 		assertThat(page(this.mine, here + "?q=red%20MAPLE", 200).select("#plantings ~ ul.dates strong").text())
 			.isEqualTo("by the gate");
+		// The catalogue's Spanish name of the red maple.
+		assertThat(page(this.mine, here + "?q=arce%20rojo", 200).select("#plantings ~ ul.dates strong").text())
+			.isEqualTo("by the gate");
+		assertThat(page(this.mine, here + "?q=_", 200).text()).contains("No planting here is called that.");
 		Document found = page(this.mine, here + "?q=no.", 200);
 		assertThat(
 				page(this.mine, found.selectFirst("a[rel=next]").attr("href"), 200).select("#plantings ~ ul.dates li"))
