@@ -143,7 +143,7 @@ public final class PollBenchmark {
 			String text = random.ints(8, 0, words.length).mapToObj((w) -> words[w]).collect(Collectors.joining(" "));
 			entries.add(new FeedEntry(new UUID(number, i) + "@leafward", random.nextInt(9), at, at,
 					new DayWindow(from, from.plusDays(random.nextInt(20))), text.substring(0, Math.min(40, text.length())),
-					text + ".\nWhy: " + text, URI.create("https://leafward.example/tasks/" + new UUID(number, i)),
+					text + ".\nWhy: " + text, "https://leafward.example/tasks/" + new UUID(number, i),
 					TaskKind.DO, List.of("Plant care", "To do"), Standing.OPEN));
 		}
 		return new CalendarWriter().write(new Head("Plant care: garden " + number, "What to do and when.", "en"),

@@ -30,8 +30,8 @@ public final class WorkdaysBenchmark {
 			CrewPlan plan = new SearchPlanner().plan(problem);
 			double wallSeconds = (System.nanoTime() - wall) / 1e9;
 			double cpuSeconds = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) / 1e9;
-			double bound = RelaxedBound.of(new Board(problem), plan.points(), CrewCases.pinsKept(problem, plan), rounds,
-					leaves);
+			double bound = RelaxedBound.of(new Board(problem), plan.points(), CrewCases.pinsKept(problem, plan), 0,
+					rounds, leaves);
 			System.out.println(String.format(Locale.ROOT, "%s,%s,%d,%.0f,%.2f,%d,%d,%d,%.1f,%.1f",
 					shape.name().replace(",", ""), CrewCases.fingerprint(problem), plan.points(), Math.floor(bound + 1e-6),
 					100 * (bound - plan.points()) / bound, plan.workdays().size(), plan.days().size(), shape.tasks(),

@@ -22,58 +22,29 @@ public final class OctetFoldingWriter {
 	 * too, and empty ones are left out
 	 */
 	public void write(String lines) {
+		byte[] octets = lines.getBytes(StandardCharsets.UTF_8);
 		int from = 0;
-		while (from < lines.length()) {
-			int feed = lines.indexOf('\n', from);
-			int end = (feed < 0) ? lines.length() : feed;
-			int to = (feed > from && lines.charAt(feed - 1) == '\r') ? feed - 1 : end;
-			if (to > from && !writePlain(lines, from, to)) {
-				writeLine(lines.substring(from, to).getBytes(StandardCharsets.UTF_8));
+		while (from < octets.length) {
+			int end = from;
+			while (end < octets.length && octets[end] != '\n') {
+				end++;
 			}
+			int to = (end > from && end < octets.length && octets[end - 1] == '\r') ? end - 1 : end;
+			writeLine(octets, from, to);
 			from = end + 1;
 		}
 	}
 
-	/**
-	 * A line of US-ASCII, as most are: its characters are its octets.
-	 * @return false when it is none, and nothing was written
-	 */
-	private boolean writePlain(String lines, int from, int to) {
-		// A break and a space, three octets, for each 74.
-		room((to - from) + (to - from) / 24 + 8);
-		byte[] octets = this.out;
-		int at = this.length;
-		int left = LINE_OCTETS;
-		for (int each = from; each < to; each++) {
-			char unit = lines.charAt(each);
-			if (unit >= 0x80) {
-				return false;
-			}
-			if (left == 0) {
-				octets[at++] = '\r';
-				octets[at++] = '\n';
-				octets[at++] = ' ';
-				left = LINE_OCTETS - 1;
-			}
-			octets[at++] = (byte) unit;
-			left--;
-		}
-		octets[at++] = '\r';
-		octets[at++] = '\n';
-		this.length = at;
-		return true;
-	}
-
-	private void writeLine(byte[] octets) {
-		room(octets.length + octets.length / 20 + 8);
-		int from = 0;
-		while (from < octets.length) {
-			int room = (from == 0) ? LINE_OCTETS : LINE_OCTETS - 1;
-			int to = Math.min(from + room, octets.length);
-			while (to < octets.length && continuesSequence(octets[to])) {
+	private void writeLine(byte[] octets, int begin, int end) {
+		room(end - begin + (end - begin) / 20 + 8);
+		int from = begin;
+		while (from < end) {
+			int room = (from == begin) ? LINE_OCTETS : LINE_OCTETS - 1;
+			int to = Math.min(from + room, end);
+			while (to < end && continuesSequence(octets[to])) {
 				to--;
 			}
-			if (from > 0) {
+			if (from > begin) {
 				this.out[this.length++] = ' ';
 			}
 			System.arraycopy(octets, from, this.out, this.length, to - from);

@@ -1,7 +1,6 @@
 package org.leafward.counties;
 
 import java.lang.ref.SoftReference;
-import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
@@ -178,7 +177,7 @@ class CountyBuilder {
 					.collect(Collectors.toSet())));
 		return new CountyEntries(
 				new TaskEntries(this.books.of(address.speech().language()), address.speech().units(), this.base),
-				county.name(), URI.create(this.base + "/county-calendars?county=" + county.code()), species);
+				county.name(), this.base + "/county-calendars?county=" + county.code(), species);
 	}
 
 	/** What is for a site as a whole is for no kind of plants, so it is left out. */

@@ -162,6 +162,7 @@ class ThisWeekWalkTests {
 
 	private void form() {
 		go("/sites");
+		assertThat(this.page.findElement(By.tagName("body")).getText()).contains("Farrow house");
 		go(path(this.page.findElement(By.partialLinkText("Farrow house")).getAttribute("href")) + "/plantings/new");
 	}
 

@@ -26,6 +26,7 @@ import org.leafward.workdays.core.plan.HoldOff;
 import org.leafward.workdays.core.plan.PlanCosts;
 import org.leafward.workdays.core.plan.TravelRules;
 import org.leafward.workdays.core.plan.Unplaced;
+import org.leafward.workdays.solver.SearchPlanner;
 
 /**
  * Invented problems from a seed. The generator is java.util.Random, whose numbers are
@@ -53,24 +54,45 @@ public final class CrewCases {
 	 * @param attendance how many percent of them come
 	 * @param teams into how many teams they go at most
 	 * @param seed of the generator
-	 * @param extras whether there are pins, locked dates, a plan before, scarce tools, a
-	 * limit of dates
+	 * @param past what stood before
 	 */
 	public record Shape(String name, int sites, int tasks, int dates, int people, int attendance, int teams, long seed,
-			boolean extras) {
+			Past past) {
+
+		/** Pins, locked dates, scarce tools and a limit of dates come with a past. */
+		boolean extras() {
+			return this.past != Past.NONE;
+		}
+
 	}
 
-	/** The ten recorded cases. */
-	public static final List<Shape> RECORDED = List.of(new Shape("one school garden", 1, 25, 6, 8, 60, 1, 1, false),
-			new Shape("few sites, few people", 4, 40, 8, 10, 50, 1, 2, false),
-			new Shape("few sites, many people", 6, 80, 10, 30, 60, 2, 3, false),
-			new Shape("a town", 12, 150, 13, 24, 50, 2, 4, false),
-			new Shape("a town with wishes", 12, 150, 13, 24, 50, 2, 5, true),
-			new Shape("far apart, scarce hands", 20, 300, 20, 20, 40, 2, 6, false),
-			new Shape("a county, one team", 30, 400, 26, 40, 30, 1, 7, false),
-			new Shape("a county, full", 40, 600, 26, 60, 40, 4, 8, false),
-			new Shape("a county, scarce", 40, 600, 26, 60, 20, 3, 9, false),
-			new Shape("a county with wishes", 40, 600, 26, 60, 40, 4, 10, true));
+	/** What stood before a problem. */
+	public enum Past {
+
+		/** It is planned for the first time. */
+		NONE,
+
+		/** A third of the tasks stood on some day of their window, which is no plan. */
+		CHANCE,
+
+		/** It was planned before anybody pinned a task, locked a day or ruled one out. */
+		PLANNED
+
+	}
+
+	/** The ten recorded cases, and two of which the past is no plan. */
+	public static final List<Shape> RECORDED = List.of(new Shape("one school garden", 1, 25, 6, 8, 60, 1, 1, Past.NONE),
+			new Shape("few sites, few people", 4, 40, 8, 10, 50, 1, 2, Past.NONE),
+			new Shape("few sites, many people", 6, 80, 10, 30, 60, 2, 3, Past.NONE),
+			new Shape("a town", 12, 150, 13, 24, 50, 2, 4, Past.NONE),
+			new Shape("a town with wishes", 12, 150, 13, 24, 50, 2, 5, Past.PLANNED),
+			new Shape("far apart, scarce hands", 20, 300, 20, 20, 40, 2, 6, Past.NONE),
+			new Shape("a county, one team", 30, 400, 26, 40, 30, 1, 7, Past.NONE),
+			new Shape("a county, full", 40, 600, 26, 60, 40, 4, 8, Past.NONE),
+			new Shape("a county, scarce", 40, 600, 26, 60, 20, 3, 9, Past.NONE),
+			new Shape("a county with wishes", 40, 600, 26, 60, 40, 4, 10, Past.PLANNED),
+			new Shape("a town, past by chance", 12, 150, 13, 24, 50, 2, 5, Past.CHANCE),
+			new Shape("a county, past by chance", 40, 600, 26, 60, 40, 4, 10, Past.CHANCE));
 
 	/**
 	 * A problem.
@@ -103,7 +125,13 @@ public final class CrewCases {
 		for (int i = 0; i < shape.tasks(); i++) {
 			tasks.add(task(i, shape, random, sites, dates));
 		}
-		return new CrewProblem(sites, tasks, dates, rules(shape), before(shape, random, tasks, dates), shape.seed());
+		CrewRules rules = rules(shape);
+		Map<String, LocalDate> before = switch (shape.past()) {
+			case NONE -> Map.of();
+			case CHANCE -> byChance(random, tasks, dates);
+			case PLANNED -> planned(new CrewProblem(sites, tasks, dates, rules, Map.of(), shape.seed()));
+		};
+		return new CrewProblem(sites, tasks, dates, rules, before, shape.seed());
 	}
 
 	/** Villages of some sites each, in a county of some 50 by 40 km. */
@@ -153,19 +181,31 @@ public final class CrewCases {
 				shape.extras() ? Map.of("chipper", 1, "spreader", 2) : Map.of(), TravelRules.USUAL, PlanCosts.USUAL);
 	}
 
-	/** What stood before: for a third of the tasks some day of their window. */
-	private static Map<String, LocalDate> before(Shape shape, Random random, List<CrewTask> tasks,
-			List<CrewDate> dates) {
+	private static Map<String, LocalDate> byChance(Random random, List<CrewTask> tasks, List<CrewDate> dates) {
 		Map<String, LocalDate> before = new HashMap<>();
-		if (shape.extras()) {
-			for (CrewTask task : tasks) {
-				List<LocalDate> days = dates.stream().map(CrewDate::day).filter(task.window()::contains).toList();
-				if (random.nextInt(3) == 0 && !days.isEmpty()) {
-					before.put(task.id(), days.get(random.nextInt(days.size())));
-				}
+		for (CrewTask task : tasks) {
+			List<LocalDate> days = dates.stream().map(CrewDate::day).filter(task.window()::contains).toList();
+			if (random.nextInt(3) == 0 && !days.isEmpty()) {
+				before.put(task.id(), days.get(random.nextInt(days.size())));
 			}
 		}
 		return before;
+	}
+
+	/** The plan of the same group before the wishes came. */
+	private static Map<String, LocalDate> planned(CrewProblem problem) {
+		List<CrewTask> tasks = problem.tasks()
+			.stream()
+			.map((task) -> new CrewTask(task.id(), task.site(), task.title(), task.window(), task.holdOffs(),
+					task.personMinutes(), task.skills(), task.tools(), task.importance(), null, Set.of()))
+			.toList();
+		List<CrewDate> dates = problem.dates()
+			.stream()
+			.map((date) -> new CrewDate(date.day(), date.sunrise(), date.sunset(), date.crew(), date.teams(), false))
+			.toList();
+		return SearchPlanner.byMovesAlone(1)
+			.plan(new CrewProblem(problem.sites(), tasks, dates, problem.rules(), Map.of(), problem.seed()))
+			.days();
 	}
 
 	/**

@@ -1,6 +1,5 @@
 package org.leafward.counties.core;
 
-import java.net.URI;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.Comparator;
@@ -35,7 +34,7 @@ public final class CountyEntries {
 
 	private final String county;
 
-	private final URI page;
+	private final String page;
 
 	private final Map<String, Set<String>> kinds;
 
@@ -46,7 +45,7 @@ public final class CountyEntries {
 	 * @param page where the calendar is explained
 	 * @param kinds codes of the species that grow there, by the title of their kind
 	 */
-	public CountyEntries(TaskEntries words, String county, URI page, Map<String, Set<String>> kinds) {
+	public CountyEntries(TaskEntries words, String county, String page, Map<String, Set<String>> kinds) {
 		this.words = words;
 		this.county = county;
 		this.page = page;

@@ -3,7 +3,6 @@ package org.leafward.counties.web;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import java.net.URI;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -117,7 +116,7 @@ class CountyAdvisories {
 		return new FeedEntry("no-advisory-" + county.code() + TaskEntries.DOMAIN, 0, BEGINNING, BEGINNING,
 				DayWindow.of(day), words.said("No advisory yet"),
 				words.said("This calendar works. Advisories appear here once one is sent for the county."),
-				URI.create(this.addresses.absolute("/advisories/" + county.code())), null,
+				this.addresses.absolute("/advisories/" + county.code()), null,
 				List.of(words.said("Advisory")), FeedEntry.Standing.OPEN);
 	}
 

@@ -1,6 +1,5 @@
 package org.leafward.feeds.core;
 
-import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -54,7 +53,7 @@ public final class AdvisoryEntries {
 		return new FeedEntry("advisory-" + advisory.id() + TaskEntries.DOMAIN, advisory.number() - 1,
 				advisory.first().truncatedTo(ChronoUnit.SECONDS), advisory.sent().truncatedTo(ChronoUnit.SECONDS),
 				new DayWindow(from, to.isBefore(from) ? from : to), PlainText.cut(title, TaskEntries.SUMMARY),
-				description(text, link), URI.create(link), null, List.of(this.words.said("Advisory")),
+				description(text, link), link, null, List.of(this.words.said("Advisory")),
 				off ? Standing.CANCELLED : Standing.OPEN);
 	}
 

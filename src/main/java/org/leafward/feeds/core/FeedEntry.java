@@ -1,6 +1,5 @@
 package org.leafward.feeds.core;
 
-import java.net.URI;
 import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.List;
@@ -18,7 +17,7 @@ import org.leafward.measure.DayWindow;
  * @param window its days
  * @param summary at most 60 code points on one line
  * @param description plain text, lines parted by LF, at most 1,000 octets in UTF-8
- * @param url the page about it; null for a notice
+ * @param url address of the page about it; null for a notice
  * @param kind what it asks for; null for a notice
  * @param categories words to filter by, one or more. None holds a comma: clients are
  * known to split there even when it is escaped.
@@ -26,7 +25,7 @@ import org.leafward.measure.DayWindow;
  * @param meeting its hours; null for whole days
  */
 public record FeedEntry(String uid, int sequence, Instant created, Instant changed, DayWindow window, String summary,
-		String description, @Nullable URI url, @Nullable TaskKind kind, List<String> categories, Standing standing,
+		String description, @Nullable String url, @Nullable TaskKind kind, List<String> categories, Standing standing,
 		@Nullable Meeting meeting) {
 
 	/**
@@ -49,13 +48,13 @@ public record FeedEntry(String uid, int sequence, Instant created, Instant chang
 	 * @param window its days
 	 * @param summary one line
 	 * @param description plain text
-	 * @param url the page about it
+	 * @param url address of the page about it
 	 * @param kind what it asks for
 	 * @param categories words to filter by
 	 * @param standing where it stands
 	 */
 	public FeedEntry(String uid, int sequence, Instant created, Instant changed, DayWindow window, String summary,
-			String description, @Nullable URI url, @Nullable TaskKind kind, List<String> categories,
+			String description, @Nullable String url, @Nullable TaskKind kind, List<String> categories,
 			Standing standing) {
 		this(uid, sequence, created, changed, window, summary, description, url, kind, categories, standing, null);
 	}

@@ -1,6 +1,5 @@
 package org.leafward.feeds.core;
 
-import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -124,18 +123,18 @@ public final class TaskEntries {
 		List<String> last = new ArrayList<>();
 		add(last, "Site", clean(cutOrNull(task.siteName(), SITE_OCTETS)));
 		last.add(said("Why this date") + ": " + link);
-		return of(task, URI.create(link), last);
+		return of(task, link, last);
 	}
 
 	/**
 	 * The entry of a task that has no page of its own.
 	 * @param task the task
-	 * @param page the page about it
+	 * @param page address of the page about it
 	 * @param last lines that its description ends with, in the language of the reader, at
 	 * most 500 octets
 	 * @return its entry
 	 */
-	public FeedEntry of(CareTask task, URI page, List<String> last) {
+	public FeedEntry of(CareTask task, String page, List<String> last) {
 		return new FeedEntry(task.id() + DOMAIN, task.sequence(), task.createdAt().truncatedTo(ChronoUnit.SECONDS),
 				task.changedAt().truncatedTo(ChronoUnit.SECONDS), task.window(), summary(task), description(task, last),
 				page, task.kind(), categories(task.kind()), standing(task));

@@ -1,6 +1,5 @@
 package org.leafward.feeds.core;
 
-import java.net.URI;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,7 +47,7 @@ public final class WorkdayEntries {
 		return new FeedEntry(day.uid(), day.sequence(), day.createdAt().truncatedTo(ChronoUnit.SECONDS),
 				day.changedAt().truncatedTo(ChronoUnit.SECONDS), DayWindow.of(day.day()),
 				PlainText.cut(title, TaskEntries.SUMMARY), description(day, state, off),
-				URI.create(this.base + "/workdays/" + day.id()), null, List.of(said("Workday")),
+				this.base + "/workdays/" + day.id(), null, List.of(said("Workday")),
 				off ? Standing.CANCELLED : Standing.OPEN,
 				new Meeting(day.start(), day.end(), day.meetingPoint(), !off && state == SignUpState.IN));
 	}

@@ -130,9 +130,10 @@ public final class CalendarWriter {
 		for (FeedEntry entry : entries) {
 			byte[] looks = folded(form.lines(entry, alarm));
 			Shown.Entry was = shown.get(entry.uid());
-			Revision revision = revision(entry, looks, was, before);
+			Shown.Entry same = (was != null && was.looksLike(looks)) ? was : null;
+			Revision revision = (same != null) ? same.revision() : revision(entry, was, before);
 			aheadBy = Math.max(aheadBy, revision.sequence() - entry.sequence());
-			blocks.put(entry.uid(), stamped(looks, revision));
+			blocks.put(entry.uid(), (same != null) ? same.octets() : stamped(looks, revision));
 		}
 		long room = MOST_OCTETS - begin.length - end.length;
 		ByteArrayOutputStream out = new ByteArrayOutputStream(32_768);
@@ -156,11 +157,9 @@ public final class CalendarWriter {
 			.collect(Collectors.joining());
 	}
 
-	private static Revision revision(FeedEntry entry, byte[] looks, Shown.@Nullable Entry was, Before before) {
-		if (before.octets().length == 0) {
-			return Revision.first(entry, before.aheadBy());
-		}
-		return (was != null && was.looks().equals(new String(looks, StandardCharsets.UTF_8))) ? was.revision()
+	/** Of an entry that looks otherwise than before. */
+	private static Revision revision(FeedEntry entry, Shown.@Nullable Entry was, Before before) {
+		return (before.octets().length == 0) ? Revision.first(entry, before.aheadBy())
 				: Revision.next(entry, (was != null) ? was.revision() : null, before.aheadBy(), before.now());
 	}
 
@@ -169,9 +168,9 @@ public final class CalendarWriter {
 	 * folded.
 	 */
 	private static byte[] stamped(byte[] looks, Revision revision) {
-		int behind = lineEnd(looks, lineEnd(looks, 0));
+		int behind = Shown.next(looks, Shown.next(looks, 0));
 		while (looks[behind] == ' ') {
-			behind = lineEnd(looks, behind);
+			behind = Shown.next(looks, behind);
 		}
 		byte[] stamp = Shown.lines(revision).getBytes(StandardCharsets.US_ASCII);
 		byte[] all = new byte[looks.length + stamp.length];
@@ -179,14 +178,6 @@ public final class CalendarWriter {
 		System.arraycopy(stamp, 0, all, behind, stamp.length);
 		System.arraycopy(looks, behind, all, behind + stamp.length, looks.length - behind);
 		return all;
-	}
-
-	private static int lineEnd(byte[] octets, int from) {
-		int at = from;
-		while (octets[at] != '\n') {
-			at++;
-		}
-		return at + 1;
 	}
 
 	private static byte[] octets(Map<String, byte[]> events, FeedEntry entry) {
@@ -294,7 +285,7 @@ public final class CalendarWriter {
 				.text("DESCRIPTION", PlainText.clean(entry.description()))
 				.texts("CATEGORIES", entry.categories());
 			if (entry.url() != null) {
-				lines.plain("URL", entry.url().toString());
+				lines.plain("URL", entry.url());
 			}
 			standing(lines, entry);
 			if (alarm != null && entry.standing() == Standing.OPEN && entry.kind() != null) {

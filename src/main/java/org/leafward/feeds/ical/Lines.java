@@ -18,9 +18,6 @@ final class Lines {
 	/** RFC 5545 section 3.3.4. */
 	private static final DateTimeFormatter DATE = DateTimeFormatter.BASIC_ISO_DATE;
 
-	/** As RFC 5545 section 3.3.5 writes a moment in UTC. */
-	static final DateTimeFormatter UTC = DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
-
 	private final StringBuilder lines = new StringBuilder(1024);
 
 	/**

@@ -70,7 +70,7 @@ public class BlockMoves implements MoveIteratorFactory<Table, ManyMove> {
 	}
 
 	private static void add(List<ManyMove.Change> changes, TaskPlace place, @Nullable Slot to) {
-		boolean admitted = to == null || place.getAdmitting().contains(to);
+		boolean admitted = to == null || place.admits(to);
 		if (admitted || place.getSlot() != null) {
 			changes.add(new ManyMove.Change(place, admitted ? to : null));
 		}

@@ -29,7 +29,8 @@ import org.springframework.stereotype.Component;
 /**
  * Local search (late acceptance) from a greedy start. It ends after a number of moves and
  * not after a time, so that the same problem has the same plan on any machine; only on
- * one that is very much slower than usual the clock ends it before.
+ * one that is much slower or busier than usual the clock ends it before, since a
+ * coordinator waits for it.
  */
 @Component
 public class SearchPlanner implements CrewPlanner {
@@ -44,34 +45,48 @@ public class SearchPlanner implements CrewPlanner {
 	/** A plan is accepted that is no worse than the one some steps ago; few were best. */
 	private static final int LATE = 8;
 
-	private static final Duration LONGEST = Duration.ofSeconds(60);
+	/** Of a whole plan: what comes after the search takes a fraction of a second. */
+	private static final Duration LONGEST = Duration.ofSeconds(9);
+
+	/** The search has a tenth of it at least, however long all before took. */
+	private static final long LEAST_PART = 10;
 
 	private final long factor;
 
+	private final Duration longest;
+
 	/** The planner as it is used. */
 	public SearchPlanner() {
-		this(1);
+		this(1, LONGEST);
+	}
+
+	private SearchPlanner(long factor, Duration longest) {
+		this.factor = factor;
+		this.longest = longest;
 	}
 
 	/**
-	 * A planner that takes its time.
-	 * @param factor how many times as many moves, 1 and up
+	 * A planner that looks at no clock, so that its plans can be compared.
+	 * @param factor how many times as many moves as usual, 1 and up
+	 * @return the planner
 	 */
-	SearchPlanner(long factor) {
-		this.factor = factor;
+	public static SearchPlanner byMovesAlone(long factor) {
+		return new SearchPlanner(factor, Duration.ofDays(1));
 	}
 
 	@Override
 	public CrewPlan plan(CrewProblem problem) {
-		return PlanReport.of(solve(new Board(problem)));
+		long began = System.nanoTime();
+		return PlanReport.of(solve(new Board(problem), began));
 	}
 
 	/**
 	 * Fills a board.
 	 * @param board the problem
+	 * @param began by {@link System#nanoTime()}
 	 * @return the best that was found; it can be carried out
 	 */
-	Standing solve(Board board) {
+	private Standing solve(Board board, long began) {
 		Standing standing = new Standing(board);
 		GreedyStart.fill(standing);
 		List<TaskPlace> places = new ArrayList<>();
@@ -88,7 +103,10 @@ public class SearchPlanner implements CrewPlanner {
 			return standing;
 		}
 		long moves = this.factor * Math.max(LEAST_MOVES, Math.min(MOST_MOVES, (long) MOVES_A_TASK * places.size()));
-		Table best = SolverFactory.<Table>create(config(board.problem().seed(), moves))
+		Duration left = this.longest.minusNanos(System.nanoTime() - began);
+		Duration least = this.longest.dividedBy(LEAST_PART);
+		Table best = SolverFactory
+			.<Table>create(config(board.problem().seed(), moves, (left.compareTo(least) > 0) ? left : least))
 			.buildSolver()
 			.solve(new Table(places, new Table.Bench(new Standing(board))));
 		Standing found = new Standing(board);
@@ -97,7 +115,7 @@ public class SearchPlanner implements CrewPlanner {
 		return found;
 	}
 
-	private static SolverConfig config(long seed, long moves) {
+	private static SolverConfig config(long seed, long moves, Duration longest) {
 		ChangeMoveSelectorConfig change = new ChangeMoveSelectorConfig();
 		change.setFixedProbabilityWeight(1.0);
 		SwapMoveSelectorConfig swap = new SwapMoveSelectorConfig();
@@ -113,7 +131,7 @@ public class SearchPlanner implements CrewPlanner {
 			.withRandomSeed(seed)
 			.withScoreDirectorFactory(
 					new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(StandingScore.class))
-			.withTerminationConfig(new TerminationConfig().withMoveCountLimit(moves).withSpentLimit(LONGEST))
+			.withTerminationConfig(new TerminationConfig().withMoveCountLimit(moves).withSpentLimit(longest))
 			.withPhases(new LocalSearchPhaseConfig()
 				.withMoveSelectorConfig(new UnionMoveSelectorConfig(List.of(change, swap, blocks, days)))
 				.withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE))

@@ -54,6 +54,16 @@ public class TaskPlace {
 		this.slot = slot;
 	}
 
+	/** Slots are told apart by their numbers; comparing all parts of them takes long. */
+	boolean admits(Slot wanted) {
+		for (Slot one : this.admitting) {
+			if (one.number() == wanted.number()) {
+				return true;
+			}
+		}
+		return false;
+	}
+
 	/** The number of its slot, -1 for nowhere. */
 	int number() {
 		Slot where = this.slot;

@@ -1,6 +1,5 @@
 package org.leafward.counties.core;
 
-import java.net.URI;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -51,7 +50,7 @@ class CountyEntriesTests {
 
 	private final CountyEntries entries = new CountyEntries(
 			new TaskEntries(Phrasebooks.english(), Units.BOTH, "https://leafward.example"), "Alder County",
-			URI.create("https://leafward.example/county-calendars?county=alder"),
+			"https://leafward.example/county-calendars?county=alder",
 			Map.of("Roses", Set.of("p1", "p2", "p3", "p4")));
 
 	private static Grown grown(int plant, String rule, int from, TaskState state) {

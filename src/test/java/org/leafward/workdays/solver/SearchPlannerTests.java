@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.leafward.workdays.CrewCases;
+import org.leafward.workdays.CrewCases.Past;
 import org.leafward.workdays.CrewCases.Shape;
 import org.leafward.workdays.NaiveWorth;
 import org.leafward.workdays.NaiveWorth.Outing;
@@ -36,7 +37,7 @@ import static org.assertj.core.api.Assertions.assertThat;
  */
 class SearchPlannerTests {
 
-	private final SearchPlanner planner = new SearchPlanner();
+	private final SearchPlanner planner = SearchPlanner.byMovesAlone(1);
 
 	/** Many small problems of all kinds, and one of each larger kind. */
 	@ParameterizedTest
@@ -44,7 +45,8 @@ class SearchPlannerTests {
 	void keepsToWhatIsAllowed(long seed) {
 		int size = (int) (seed % 6);
 		CrewProblem problem = CrewCases.of(new Shape("random " + seed, 1 + 2 * size, 8 + 15 * size, 3 + 2 * size,
-				5 + 6 * size, 30 + (int) (seed % 50), 1 + (int) (seed % 3), seed, seed % 2 == 0));
+				5 + 6 * size, 30 + (int) (seed % 50), 1 + (int) (seed % 3), seed,
+				(seed % 2 == 0) ? Past.CHANCE : Past.NONE));
 		check(problem, this.planner.plan(problem));
 	}
 
@@ -100,7 +102,7 @@ class SearchPlannerTests {
 	void findsTheBestOfAllPlansWhenThereAreFew() {
 		for (long seed = 1; seed <= 24; seed++) {
 			CrewProblem problem = CrewCases.of(new Shape("small " + seed, 1 + (int) (seed % 3), 6, 3,
-					6 + (int) (seed % 3), 70, 1 + (int) (seed % 2), 1000 + seed, seed % 4 == 0));
+					6 + (int) (seed % 3), 70, 1 + (int) (seed % 2), 1000 + seed, (seed % 4 == 0) ? Past.CHANCE : Past.NONE));
 			long best = Everything.best(problem);
 			assertThat(this.planner.plan(problem).points()).as("seed %d", seed).isEqualTo(best);
 		}
@@ -164,7 +166,7 @@ class SearchPlannerTests {
 	@Test
 	void theSameProblemHasTheSamePlan() {
 		CrewProblem problem = CrewCases.of(CrewCases.RECORDED.get(2));
-		assertThat(new SearchPlanner().plan(problem)).isEqualTo(this.planner.plan(problem));
+		assertThat(SearchPlanner.byMovesAlone(1).plan(problem)).isEqualTo(this.planner.plan(problem));
 	}
 
 	/** A pin moves what it must and no more. */

@@ -53,6 +53,8 @@ public final class Board {
 
 	private final boolean[] planned;
 
+	private final int mostDates;
+
 	/**
 	 * Reads a problem.
 	 * @param problem the problem
@@ -85,6 +87,8 @@ public final class Board {
 		this.before = new int[count];
 		this.toolsOf = new int[count];
 		this.planned = new boolean[this.dates.size()];
+		this.mostDates = Math.max((int) this.dates.stream().filter(CrewDate::locked).count(),
+				problem.rules().mostWorkdays());
 		readTasks();
 	}
 
@@ -264,8 +268,7 @@ public final class Board {
 	 * @return the rule, or as many as are locked if that is more
 	 */
 	public int mostDates() {
-		int locked = (int) this.dates.stream().filter(CrewDate::locked).count();
-		return Math.max(locked, this.problem.rules().mostWorkdays());
+		return this.mostDates;
 	}
 
 }

@@ -19,6 +19,9 @@ public final class Refill {
 	/** Tasks by slot and site, the ones that earn most for a minute first. */
 	private final int[][][] tasks;
 
+	/** By site: at most so much is gained there; 0 when it was looked at. */
+	private final long[] most;
+
 	/**
 	 * Prepares filling, as often as one likes.
 	 * @param standing the board, with whatever is placed on it now and later
@@ -27,6 +30,7 @@ public final class Refill {
 		this.standing = standing;
 		this.board = standing.board();
 		int sites = this.board.problem().sites().size();
+		this.most = new long[sites];
 		List<List<List<Integer>>> lists = new ArrayList<>();
 		for (int slot = 0; slot < this.board.slots().size(); slot++) {
 			List<List<Integer>> here = new ArrayList<>();
@@ -83,32 +87,68 @@ public final class Refill {
 	 * @param noise as for a date
 	 */
 	public void slot(int slot, DoubleSupplier noise) {
+		int sites = this.tasks[slot].length;
+		double[] noises = new double[sites];
 		boolean more = true;
 		while (more) {
 			long before = this.standing.points();
 			boolean empty = this.standing.stopCount(slot) == 0;
 			// A team that goes out is paid for by all of its sites, a date by all of its
 			// teams; whether they are worth it is seen when they are full.
-			long ahead = empty ? this.board.problem().rules().costs().team()
-					+ this.board.dateCost(this.board.slots().get(slot).date()) : 0;
+			long ahead = empty ? this.board.problem().rules().costs().team() + this.standing.toCall(slot) : 0;
+			for (int site = 0; site < sites; site++) {
+				this.most[site] = most(slot, site);
+				noises[site] = (this.most[site] > 0) ? noise.getAsDouble() : 0;
+			}
 			double most = 0;
 			int best = -1;
-			for (int site = 0; site < this.tasks[slot].length; site++) {
-				int[] put = site(slot, site);
-				if (put.length > 0) {
-					long gain = this.standing.points() - before + ahead;
-					double seen = gain * noise.getAsDouble();
-					if (gain > 0 && seen > most) {
-						most = seen;
-						best = site;
-					}
+			int next = next(noises, most);
+			while (next >= 0) {
+				int[] put = site(slot, next);
+				long gain = this.standing.points() - before + ahead;
+				if (put.length > 0 && gain > 0 && gain * noises[next] > most) {
+					most = gain * noises[next];
+					best = next;
 				}
 				for (int task : put) {
 					this.standing.put(task, -1);
 				}
+				this.most[next] = 0;
+				next = next(noises, most);
 			}
 			more = best >= 0 && site(slot, best).length > 0;
 		}
+	}
+
+	/**
+	 * What a site brings if all that is nowhere fits and the way is free; nothing where
+	 * the team would go to too many sites.
+	 */
+	private long most(int slot, int site) {
+		if (this.standing.stopCount(slot) >= this.board.problem().rules().mostSites()
+				&& !this.standing.isAt(slot, site)) {
+			return 0;
+		}
+		long sum = 0;
+		for (int task : this.tasks[slot][site]) {
+			if (this.standing.slotOf(task) < 0) {
+				sum += this.board.value(task) + this.board.moved(task, -1) - this.board.moved(task, slot);
+			}
+		}
+		return sum;
+	}
+
+	/** The site that may bring most; -1 when none may bring more than is known. */
+	private int next(double[] noises, double known) {
+		int best = -1;
+		double most = known;
+		for (int site = 0; site < noises.length; site++) {
+			if (this.most[site] * noises[site] > most) {
+				most = this.most[site] * noises[site];
+				best = site;
+			}
+		}
+		return best;
 	}
 
 	private int[] site(int slot, int site) {

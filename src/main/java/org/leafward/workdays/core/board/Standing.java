@@ -237,6 +237,16 @@ public final class Standing {
 	}
 
 	/**
+	 * What it costs to call the date of a slot.
+	 * @param slot number of the slot
+	 * @return points; none when a team goes out on it already
+	 */
+	int toCall(int slot) {
+		int date = this.board.slots().get(slot).date();
+		return (this.teamsOut[date] > 0) ? 0 : this.board.dateCost(date);
+	}
+
+	/**
 	 * How many dates are called.
 	 * @return locked ones count
 	 */

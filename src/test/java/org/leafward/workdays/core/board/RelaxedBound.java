@@ -5,7 +5,10 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import java.util.function.ToDoubleBiFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A bound that no plan can exceed, by Lagrangian relaxation; nothing of the search is
@@ -26,11 +29,15 @@ import java.util.stream.IntStream;
  * - u(j) - e(j) * sum of l(t,h) over h with the kind of j, a team earns at most <pre>
  *   V(t) = sum over h of l n minutes + max over S with at most m sites of
  *          (sum over j at sites of S of max(0, r(j,t)) - p(S) (way + sum over h of l n))
- * </pre> where j ranges over the tasks that t admits. Tools, pins and that teams of a day
- * share them are left out, which only lets more plans in. So with D(d) = sum over teams t
- * of d of max(0, V(t) - team), the plan earns at most sum of u plus the sum of max(0,
- * D(d) - date(d)) over those dates for which that is largest, as many as may be called
- * (locked dates cost nothing and are always among them). Whatever u and l are, this is a
+ * </pre> where j ranges over the tasks that t admits. Scarce tools: for any m(d,g) &gt;= 0 and
+ * each called date d, the teams with tool g are c(g) at most, so adding m(d,g) (c(g) -
+ * teams with g) makes the value no smaller; a team pays m(d,g) for each tool that it
+ * takes, and V(t) is the largest over all sets of tools of what it earns by tasks that
+ * need no other. So with D(d) = sum over g of m c + sum over teams t of d of max(0, V(t) -
+ * team), the plan earns at most sum of u plus the sum of max(0, D(d) - date(d)) over
+ * those dates for which that is largest, as many as may be called (locked dates cost
+ * nothing and are always among them). A task that is placed for sure has a u of any sign.
+ * Whatever u, l and m are, this is a
  * bound; the descent below only looks for small ones.
  */
 public final class RelaxedBound {
@@ -39,6 +46,18 @@ public final class RelaxedBound {
 	 * Steps with parts of tasks before whole ones are packed; more of them lead astray.
 	 */
 	private static final int ROUGH = 3;
+
+	/** Tools that are priced; of more the others are taken to be no matter. */
+	private static final int TOOLS = 3;
+
+	/** Points by which the price of a task moves as easily as that of a team's minute. */
+	private static final double UNIT = 100;
+
+	/** How much of the last step goes on. */
+	private static final double MOMENTUM = 0.3;
+
+	/** Steps for a combination of dates after the first. */
+	private static final int FURTHER = 25;
 
 	private final Board board;
 
@@ -64,6 +83,8 @@ public final class RelaxedBound {
 
 	private final int unit;
 
+	private final int[] limits;
+
 	private boolean whole;
 
 	/** By date: 1 when it is called for sure, -1 when it is not, 0 when that is open. */
@@ -75,8 +96,21 @@ public final class RelaxedBound {
 	/** What each date brought the last time. */
 	private double[] lastGains = new double[0];
 
-	/** What the last knapsack took. */
-	private List<Integer> taken = List.of();
+	/** By date: what a team pays for a tool. */
+	private final double[][] m;
+
+	private final double[][] stepM;
+
+	/** By slot: the sites that the last evaluation chose, and the tools that were paid. */
+	private final int[][] chosen;
+
+	private final int[] paid;
+
+	/** Where the last step went. */
+	private double @Nullable [] heading;
+
+	/** At most so much needn't be made smaller. */
+	private double goal;
 
 	private RelaxedBound(Board board, boolean pinsKept) {
 		this.board = board;
@@ -113,6 +147,12 @@ public final class RelaxedBound {
 			this.l[slot.number()] = new double[slot.shared().kinds().length];
 			this.stepL[slot.number()] = new double[slot.shared().kinds().length];
 		}
+		this.limits = board.tools();
+		int tools = Math.min(TOOLS, this.limits.length);
+		this.m = new double[board.dates()][tools];
+		this.stepM = new double[board.dates()][tools];
+		this.chosen = new int[board.slots().size()][0];
+		this.paid = new int[this.chosen.length];
 		this.unit = IntStream.range(0, this.tasks)
 			.map((task) -> board.task(task).personMinutes())
 			.reduce(0, RelaxedBound::divisor);
@@ -128,21 +168,23 @@ public final class RelaxedBound {
 	 * for the date about which it matters most, one with and one without it, and so on. A
 	 * plan either calls a date or doesn't, so the larger of both bounds is one.
 	 * @param board the problem
-	 * @param target points of a plan that is known, which sets how far the descent steps
+	 * @param points points of a plan that is known, which sets how far the descent steps
 	 * @param pinsKept whether that plan keeps each pin that is possible, so that only
 	 * such plans are better
+	 * @param goal a bound that is small enough, at least the points
 	 * @param rounds steps of the first descent
 	 * @param leaves how many bounds for combinations of dates, 1 and up
 	 * @return points that no plan exceeds
 	 */
-	public static double of(Board board, double target, boolean pinsKept, int rounds, int leaves) {
+	public static double of(Board board, double points, boolean pinsKept, double goal, int rounds, int leaves) {
 		RelaxedBound bound = new RelaxedBound(board, pinsKept);
-		bound.descend(target, ROUGH);
+		bound.goal = Math.max(goal, points + 0.5);
+		bound.descend(points, ROUGH);
 		bound.whole = true;
 		PriorityQueue<Leaf> open = new PriorityQueue<>(Comparator.comparingDouble((Leaf leaf) -> -leaf.bound()));
-		open.add(bound.leaf(bound.fixed, target, rounds, Double.POSITIVE_INFINITY));
+		open.add(bound.leaf(bound.fixed, points, rounds, Double.POSITIVE_INFINITY));
 		int made = 1;
-		while (made < leaves && open.element().bound() > target + 0.5) {
+		while (made < leaves && open.element().bound() > bound.goal) {
 			Leaf worst = open.remove();
 			bound.take(worst);
 			int date = bound.undecided();
@@ -154,30 +196,47 @@ public final class RelaxedBound {
 				int[] fixed = worst.fixed().clone();
 				fixed[date] = side;
 				bound.take(worst);
-				open.add(bound.leaf(fixed, target, Math.max(15, rounds / 4), worst.bound()));
+				open.add(bound.leaf(fixed, points, FURTHER, worst.bound()));
 				made++;
 			}
 		}
 		return open.element().bound();
 	}
 
-	/** A combination of dates with its bound and the multipliers that prove it. */
-	private record Leaf(int[] fixed, double bound, double[] u, double[][] l, double[] gains) {
+	/** Prices of tasks, of minutes and of tools. */
+	private record Prices(double[] u, double[][] l, double[][] m) {
 	}
 
-	private Leaf leaf(int[] dates, double target, int rounds, double parent) {
+	/** A combination of dates with its bound and the prices that prove it. */
+	private record Leaf(int[] fixed, double bound, Prices prices, double[] gains) {
+	}
+
+	private Leaf leaf(int[] dates, double points, int rounds, double parent) {
 		this.fixed = dates;
-		double best = Math.min(parent, descend(target, rounds));
+		double best = Math.min(parent, descend(points, rounds));
 		evaluate();
-		return new Leaf(dates, best, this.u.clone(), copy(this.l), this.lastGains);
+		return new Leaf(dates, best, prices(), this.lastGains);
 	}
 
 	private void take(Leaf leaf) {
 		this.fixed = leaf.fixed();
 		this.lastGains = leaf.gains();
-		System.arraycopy(leaf.u(), 0, this.u, 0, this.u.length);
-		for (int i = 0; i < this.l.length; i++) {
-			System.arraycopy(leaf.l()[i], 0, this.l[i], 0, this.l[i].length);
+		set(leaf.prices());
+	}
+
+	private Prices prices() {
+		return new Prices(this.u.clone(), copy(this.l), copy(this.m));
+	}
+
+	private void set(Prices prices) {
+		System.arraycopy(prices.u(), 0, this.u, 0, this.u.length);
+		set(prices.l(), this.l);
+		set(prices.m(), this.m);
+	}
+
+	private static void set(double[][] from, double[][] to) {
+		for (int i = 0; i < to.length; i++) {
+			System.arraycopy(from[i], 0, to[i], 0, to[i].length);
 		}
 	}
 
@@ -209,20 +268,18 @@ public final class RelaxedBound {
 		return (b == 0) ? a : divisor(b, a % b);
 	}
 
-	private double descend(double target, int rounds) {
-		RelaxedBound bound = this;
+	private double descend(double points, int rounds) {
 		double best = Double.POSITIVE_INFINITY;
-		double[] bestU = bound.u.clone();
-		double[][] bestL = copy(bound.l);
+		Prices found = prices();
 		double pace = 1;
 		int stuck = 0;
-		for (int round = 0; round < rounds; round++) {
-			double now = bound.evaluate();
+		this.heading = null;
+		for (int round = 0; round < rounds && best > this.goal; round++) {
+			double now = evaluate();
 			if (now < best - 1e-6) {
 				stuck = (now < best - 1e-5 * Math.abs(best)) ? 0 : stuck + 1;
 				best = now;
-				bestU = bound.u.clone();
-				bestL = copy(bound.l);
+				found = prices();
 			}
 			else {
 				stuck++;
@@ -230,19 +287,14 @@ public final class RelaxedBound {
 			if (stuck > (this.whole ? 4 : 20)) {
 				pace *= 0.6;
 				stuck = 0;
-				System.arraycopy(bestU, 0, bound.u, 0, bestU.length);
-				for (int i = 0; i < bestL.length; i++) {
-					System.arraycopy(bestL[i], 0, bound.l[i], 0, bestL[i].length);
-				}
-				bound.evaluate();
+				set(found);
+				evaluate();
+				this.heading = null;
 				now = best;
 			}
-			bound.step(pace, now - target);
+			step(pace, now - points);
 		}
-		System.arraycopy(bestU, 0, bound.u, 0, bestU.length);
-		for (int i = 0; i < bestL.length; i++) {
-			System.arraycopy(bestL[i], 0, bound.l[i], 0, bestL[i].length);
-		}
+		set(found);
 		return best;
 	}
 
@@ -269,19 +321,24 @@ public final class RelaxedBound {
 		}
 	}
 
-	/** The bound at these multipliers, and its subgradient. */
+	/** The bound at these prices, and its subgradient. */
 	private double evaluate() {
 		Arrays.fill(this.stepU, 1);
 		double sum = this.base;
 		for (double one : this.u) {
 			sum += one;
 		}
-		double[] gains = new double[this.board.dates()];
 		double[] values = new double[this.board.slots().size()];
-		int[][] chosen = new int[values.length][];
+		this.board.slots()
+			.parallelStream()
+			.filter((slot) -> this.fixed[slot.date()] >= 0)
+			.forEach((slot) -> values[slot.number()] = team(slot) - this.board.problem().rules().costs().team());
+		double[] gains = new double[this.board.dates()];
 		for (int date = 0; date < gains.length; date++) {
+			for (int tool = 0; tool < this.m[date].length; tool++) {
+				gains[date] += this.m[date][tool] * this.limits[tool];
+			}
 			for (Slot slot : this.board.slotsOn(date)) {
-				values[slot.number()] = team(slot, chosen) - this.board.problem().rules().costs().team();
 				gains[date] += Math.max(0, values[slot.number()]);
 			}
 			gains[date] -= this.board.dateCost(date);
@@ -290,10 +347,13 @@ public final class RelaxedBound {
 		boolean[] called = called(gains);
 		for (int date = 0; date < gains.length; date++) {
 			sum += called[date] ? gains[date] : 0;
+			for (int tool = 0; tool < this.m[date].length; tool++) {
+				this.stepM[date][tool] = called[date] ? this.limits[tool] : 0;
+			}
 			for (Slot slot : this.board.slotsOn(date)) {
 				Arrays.fill(this.stepL[slot.number()], 0);
 				if (called[date] && values[slot.number()] > 0) {
-					subgradient(slot, chosen[slot.number()]);
+					subgradient(slot, this.chosen[slot.number()]);
 				}
 			}
 		}
@@ -329,8 +389,9 @@ public final class RelaxedBound {
 		return price;
 	}
 
-	private double gain(Slot slot, int task, double[] prices) {
-		if (!this.admits[slot.number()][task]) {
+	/** What a task brings to a team that goes without some tools. */
+	private double gain(Slot slot, int task, double[] prices, int without) {
+		if (!this.admits[slot.number()][task] || (this.board.toolsOf(task) & without) != 0) {
 			return 0;
 		}
 		double gain = this.board.value(task) + this.board.moved(task, -1) - this.board.moved(task, slot.number());
@@ -338,29 +399,54 @@ public final class RelaxedBound {
 				gain - this.u[task] - this.board.task(task).personMinutes() * prices[this.board.kindOf(task)]);
 	}
 
-	private double team(Slot slot, int[][] chosen) {
-		double[] prices = new double[this.board.kinds()];
-		for (int kind = 0; kind < prices.length; kind++) {
-			prices[kind] = price(slot, kind);
-		}
+	private double team(Slot slot) {
+		double[] prices = prices(slot);
 		double people = 0;
 		for (int h = 0; h < this.l[slot.number()].length; h++) {
 			people += this.l[slot.number()][h] * slot.shared().people()[h];
 		}
-		double[] gains = new double[this.sites];
-		int[] order = new int[this.sites];
-		int count = 0;
-		for (int site = 0; site < this.sites; site++) {
-			for (int task : this.at[site]) {
-				gains[site] += gain(slot, task, prices);
-			}
-			if (gains[site] > 0) {
-				order[count++] = site;
+		double[] costs = this.m[slot.date()];
+		int priced = 0;
+		for (int tool = 0; tool < costs.length; tool++) {
+			priced |= (costs[tool] > 0) ? 1 << tool : 0;
+		}
+		int[] before = this.chosen[slot.number()];
+		double best = 0;
+		this.chosen[slot.number()] = new int[0];
+		this.paid[slot.number()] = 0;
+		for (int set = 0; set <= priced; set++) {
+			if ((set & ~priced) == 0) {
+				double cost = 0;
+				for (int tool = 0; tool < costs.length; tool++) {
+					cost += ((set >> tool & 1) != 0) ? costs[tool] : 0;
+				}
+				Choice choice = new Choice(slot, prices, people, priced & ~set);
+				double now = (this.whole ? choice.whole(before, best + cost) : choice.rough()) - cost;
+				if (now > best) {
+					best = now;
+					this.chosen[slot.number()] = choice.few;
+					this.paid[slot.number()] = set;
+				}
 			}
 		}
-		double way = people + this.board.problem().rules().costs().travelMinute();
-		double rough = people * slot.minutes() + sites(gains, order, count, way, slot.number(), chosen);
-		return this.whole ? whole(slot, gains, order, count, prices, people, way, chosen) : rough;
+		return best;
+	}
+
+	private double[] prices(Slot slot) {
+		double[] prices = new double[this.board.kinds()];
+		for (int kind = 0; kind < prices.length; kind++) {
+			prices[kind] = price(slot, kind);
+		}
+		return prices;
+	}
+
+	/** The same without what all share. */
+	private double[] others(Slot slot, double[] prices, int all) {
+		double[] others = prices.clone();
+		for (int kind = 0; kind < others.length; kind++) {
+			others[kind] -= ((slot.shared().kinds()[all] >> kind & 1) != 0) ? this.l[slot.number()][all] : 0;
+		}
+		return others;
 	}
 
 	/** The set of kinds that all share who can do anything. */
@@ -372,152 +458,181 @@ public final class RelaxedBound {
 		return all;
 	}
 
-	/**
-	 * The same without a price for the minutes that all share: what fits into them is
-	 * worked out to the task. The prices tell which sites needn't be looked at.
-	 */
-	private double whole(Slot slot, double[] gains, int[] order, int count, double[] prices, double people, double way,
-			int[][] chosen) {
-		int all = all(slot);
-		double common = this.l[slot.number()][all];
-		double[] others = prices.clone();
-		for (int kind = 0; kind < others.length; kind++) {
-			others[kind] -= ((slot.shared().kinds()[all] >> kind & 1) != 0) ? common : 0;
+	/** The best sites of a team that goes without some tools. */
+	private final class Choice {
+
+		private final RelaxedBound of = RelaxedBound.this;
+
+		private final Slot slot;
+
+		private final double[] prices;
+
+		private final double people;
+
+		private final int without;
+
+		private final double way;
+
+		private final double[] gains = new double[this.of.sites];
+
+		private final int[] order = new int[this.of.sites];
+
+		private int count;
+
+		private int[] few = new int[0];
+
+		Choice(Slot slot, double[] prices, double people, int without) {
+			this.slot = slot;
+			this.prices = prices;
+			this.people = people;
+			this.without = without;
+			this.way = people + this.of.board.problem().rules().costs().travelMinute();
+			for (int site = 0; site < this.gains.length; site++) {
+				for (int task : this.of.at[site]) {
+					this.gains[site] += gain(slot, task, prices, without);
+				}
+				if (this.gains[site] > 0) {
+					this.order[this.count++] = site;
+				}
+			}
 		}
-		double rest = people - common * slot.shared().people()[all];
-		int[] few = chosen[slot.number()];
-		double best = 0;
-		if (few.length > 0) {
-			best = knapsack(slot, few, others, rest, all);
+
+		/** With a price for all minutes, so that parts of tasks are done. */
+		double rough() {
+			return this.people * this.slot.minutes() + search(0, (some, most) -> most);
 		}
-		int[] bestSites = (best > 0) ? few : new int[0];
-		double constant = people * slot.minutes();
-		for (int i = 0; i < count; i++) {
-			for (int j = -1; j < ((this.mostSites > 1) ? i : 0); j++) {
-				for (int k = -1; k < ((this.mostSites > 2) ? j : 0); k++) {
-					int[] some = (j < 0) ? new int[] { order[i] }
-							: (k < 0) ? new int[] { order[i], order[j] } : new int[] { order[i], order[j], order[k] };
-					double most = constant - way * this.board.tours().minutes(some, some.length);
-					for (int site : some) {
-						most += gains[site];
+
+		/**
+		 * Without a price for the minutes that all share: what fits into them is worked
+		 * out to the task. The prices tell which sites needn't be looked at.
+		 * @param first sites that are looked at first, as they were best before
+		 * @param known nothing less is of interest
+		 */
+		double whole(int[] first, double known) {
+			int all = all(this.slot);
+			double[] others = others(this.slot, this.prices, all);
+			double rest = this.people - this.of.l[this.slot.number()][all] * this.slot.shared().people()[all];
+			double constant = this.people * this.slot.minutes();
+			double best = known;
+			if (first.length > 0) {
+				double now = worth(first, others, rest, all);
+				if (now > best) {
+					best = now;
+					this.few = first;
+				}
+			}
+			return constant + search(best - constant, (some, most) -> worth(some, others, rest, all) - constant);
+		}
+
+		/** The best few sites, by trying all that may be better than what is known. */
+		private double search(double known, ToDoubleBiFunction<int[], Double> exact) {
+			Tours tours = this.of.board.tours();
+			double top = Arrays.stream(this.gains).max().orElse(0);
+			double best = known;
+			for (int i = 0; i < this.count; i++) {
+				int a = this.order[i];
+				best = look(best, this.gains[a], exact, a);
+				for (int j = 0; j < i && this.of.mostSites > 1; j++) {
+					int b = this.order[j];
+					double two = this.gains[a] + this.gains[b];
+					if (two > best) {
+						best = look(best, two - this.way * tours.between(a, b), exact, a, b);
 					}
-					if (most > best) {
-						double now = knapsack(slot, some, others, rest, all);
-						if (now > best) {
-							best = now;
-							bestSites = some;
+					for (int k = 0; k < j && this.of.mostSites > 2 && two + top > best; k++) {
+						int c = this.order[k];
+						double three = two + this.gains[c];
+						if (three > best) {
+							int[] some = { a, b, c };
+							best = look(best, three - this.way * tours.minutes(some, 3), exact, some);
 						}
 					}
 				}
 			}
+			return best;
 		}
-		chosen[slot.number()] = bestSites;
-		return best;
+
+		private double look(double best, double most, ToDoubleBiFunction<int[], Double> exact, int... some) {
+			if (most > best) {
+				double now = exact.applyAsDouble(some, most);
+				if (now > best) {
+					this.few = some;
+					return now;
+				}
+			}
+			return best;
+		}
+
+		private double worth(int[] some, double[] others, double rest, int all) {
+			int travel = this.of.board.tours().minutes(some, some.length);
+			int net = this.slot.minutes() - travel;
+			return (net <= 0) ? 0 : rest * net + pack(this.slot, some, others, all, this.without, null)
+					- this.of.board.problem().rules().costs().travelMinute() * travel;
+		}
+
 	}
 
-	private double knapsack(Slot slot, int[] some, double[] prices, double rest, int all) {
+	/**
+	 * What whole tasks bring that fit into the minutes of a team, by dynamic programming.
+	 * @param takes is told which; null when nobody asks
+	 */
+	private double pack(Slot slot, int[] some, double[] prices, int all, int without, boolean @Nullable [] takes) {
 		int net = slot.minutes() - this.board.tours().minutes(some, some.length);
-		if (net <= 0) {
-			return 0;
-		}
-		double[] table = new double[slot.shared().people()[all] * net / this.unit + 1];
-		this.taken = new ArrayList<>();
+		double[] table = new double[Math.max(0, slot.shared().people()[all] * net / this.unit) + 1];
+		List<Integer> tried = new ArrayList<>();
 		List<boolean[]> took = new ArrayList<>();
 		for (int site : some) {
 			for (int task : this.at[site]) {
-				double gain = gain(slot, task, prices);
+				double gain = gain(slot, task, prices, without);
 				int size = this.board.task(task).personMinutes() / this.unit;
 				if (gain > 0 && size < table.length) {
-					boolean[] here = new boolean[table.length];
+					boolean[] here = new boolean[(takes != null) ? table.length : 0];
 					for (int c = table.length - 1; c >= size; c--) {
-						if (table[c - size] + gain > table[c]) {
-							table[c] = table[c - size] + gain;
-							here[c] = true;
+						double with = table[c - size] + gain;
+						if (with > table[c]) {
+							table[c] = with;
+							if (takes != null) {
+								here[c] = true;
+							}
 						}
 					}
-					this.taken.add(task);
+					tried.add(task);
 					took.add(here);
 				}
 			}
 		}
 		int left = table.length - 1;
-		for (int i = took.size() - 1; i >= 0; i--) {
+		for (int i = tried.size() - 1; i >= 0 && takes != null; i--) {
 			if (took.get(i)[left]) {
-				left -= this.board.task(this.taken.get(i)).personMinutes() / this.unit;
-			}
-			else {
-				this.taken.remove(i);
+				left -= this.board.task(tried.get(i)).personMinutes() / this.unit;
+				takes[tried.get(i)] = true;
 			}
 		}
-		return rest * net + table[table.length - 1]
-				- this.board.problem().rules().costs().travelMinute() * this.board.tours().minutes(some, some.length);
-	}
-
-	/** The best few sites together, by trying all of them. */
-	private double sites(double[] gains, int[] order, int count, double way, int slot, int[][] chosen) {
-		double best = 0;
-		int[] few = new int[0];
-		int[] trio = new int[3];
-		double top = 0;
-		for (int i = 0; i < count; i++) {
-			top = Math.max(top, gains[order[i]]);
-		}
-		for (int i = 0; i < count; i++) {
-			trio[0] = order[i];
-			if (gains[trio[0]] > best) {
-				best = gains[trio[0]];
-				few = new int[] { trio[0] };
-			}
-			for (int j = 0; j < i && this.mostSites > 1; j++) {
-				trio[1] = order[j];
-				double pair = gains[trio[0]] + gains[trio[1]];
-				double worth = pair - way * this.board.tours().between(trio[0], trio[1]);
-				if (worth > best) {
-					best = worth;
-					few = new int[] { trio[0], trio[1] };
-				}
-				for (int k = 0; k < j && this.mostSites > 2 && pair + top > best; k++) {
-					trio[2] = order[k];
-					if (pair + gains[trio[2]] > best) {
-						double three = pair + gains[trio[2]] - way * this.board.tours().minutes(trio, 3);
-						if (three > best) {
-							best = three;
-							few = trio.clone();
-						}
-					}
-				}
-			}
-		}
-		chosen[slot] = few;
-		return best;
+		return table[table.length - 1];
 	}
 
 	private void subgradient(Slot slot, int[] few) {
-		double[] prices = new double[this.board.kinds()];
-		for (int kind = 0; kind < prices.length; kind++) {
-			prices[kind] = price(slot, kind);
-		}
+		double[] prices = prices(slot);
 		int net = slot.minutes() - this.board.tours().minutes(few, few.length);
 		double[] slopes = this.stepL[slot.number()];
 		for (int h = 0; h < slopes.length; h++) {
 			slopes[h] = (double) slot.shared().people()[h] * net;
 		}
+		double[] costs = this.m[slot.date()];
+		int used = this.paid[slot.number()];
+		int without = 0;
+		for (int tool = 0; tool < costs.length; tool++) {
+			without |= (costs[tool] > 0 && (used >> tool & 1) == 0) ? 1 << tool : 0;
+		}
+		int all = all(slot);
 		boolean[] takes = new boolean[this.tasks];
-		if (this.whole && few.length > 0) {
-			int all = all(slot);
-			double common = this.l[slot.number()][all];
-			double[] others = prices.clone();
-			for (int kind = 0; kind < others.length; kind++) {
-				others[kind] -= ((slot.shared().kinds()[all] >> kind & 1) != 0) ? common : 0;
-			}
-			knapsack(slot, few, others, 0, all);
-			this.taken.forEach((task) -> takes[task] = true);
-			slopes[all] = 0;
+		if (this.whole) {
+			pack(slot, few, others(slot, prices, all), all, without, takes);
 		}
 		for (int site : few) {
 			for (int task : this.at[site]) {
-				if (this.whole ? takes[task] : gain(slot, task, prices) > 0) {
+				if (this.whole ? takes[task] : gain(slot, task, prices, without) > 0) {
 					this.stepU[task] -= 1;
+					used |= this.board.toolsOf(task);
 					for (int h = 0; h < slopes.length; h++) {
 						slopes[h] -= ((slot.shared().kinds()[h] >> this.board.kindOf(task) & 1) != 0)
 								? this.board.task(task).personMinutes() : 0;
@@ -525,34 +640,47 @@ public final class RelaxedBound {
 				}
 			}
 		}
-		if (this.whole && few.length > 0) {
-			slopes[all(slot)] = 0;
+		for (int tool = 0; tool < costs.length; tool++) {
+			this.stepM[slot.date()][tool] -= used >> tool & 1;
+		}
+		if (this.whole) {
+			slopes[all] = 0;
 		}
 	}
 
-	/** A step of Polyak's length, in units of points and of the minutes of a team. */
+	/**
+	 * A step of Polyak's length, in units of points and of the minutes of a team, along
+	 * the subgradient and a part of where the last steps went, which turns to and fro
+	 * less.
+	 */
 	private void step(double pace, double gap) {
-		double scaleU = 100;
-		double scaleL = 1;
-		double norm = 0;
-		for (int task = 0; task < this.tasks; task++) {
-			norm += sq(this.stepU[task] * scaleU);
-		}
+		DoubleStream.Builder slopes = DoubleStream.builder();
+		Arrays.stream(this.stepU).forEach((one) -> slopes.add(one * UNIT));
 		for (Slot slot : this.board.slots()) {
-			for (double one : this.stepL[slot.number()]) {
-				norm += sq(one * scaleL * perTeam(slot));
-			}
+			Arrays.stream(this.stepL[slot.number()]).forEach((one) -> slopes.add(one * perTeam(slot)));
 		}
+		Arrays.stream(this.stepM).flatMapToDouble(Arrays::stream).forEach((one) -> slopes.add(one * UNIT));
+		double[] way = slopes.build().toArray();
+		double[] last = this.heading;
+		for (int i = 0; i < way.length; i++) {
+			way[i] += (last != null) ? MOMENTUM * last[i] : 0;
+		}
+		this.heading = way;
+		double norm = Arrays.stream(way).map((one) -> one * one).sum();
 		double length = pace * Math.max(gap, 1) / Math.max(norm, 1e-9);
+		int at = 0;
 		for (int task = 0; task < this.tasks; task++) {
-			this.u[task] = Math.max(this.sure[task] ? -1e6 : 0,
-					this.u[task] - length * this.stepU[task] * scaleU * scaleU);
+			this.u[task] = Math.max(this.sure[task] ? -1e6 : 0, this.u[task] - length * way[at++] * UNIT);
 		}
 		for (Slot slot : this.board.slots()) {
 			double[] prices = this.l[slot.number()];
 			for (int h = 0; h < prices.length; h++) {
-				double scale = scaleL * perTeam(slot);
-				prices[h] = Math.max(0, prices[h] - length * this.stepL[slot.number()][h] * scale * scale);
+				prices[h] = Math.max(0, prices[h] - length * way[at++] * perTeam(slot));
+			}
+		}
+		for (double[] date : this.m) {
+			for (int tool = 0; tool < date.length; tool++) {
+				date[tool] = Math.max(0, date[tool] - length * way[at++] * UNIT);
 			}
 		}
 	}
@@ -560,10 +688,6 @@ public final class RelaxedBound {
 	/** So that a price of a minute moves like that of a task. */
 	private double perTeam(Slot slot) {
 		return 200.0 / (slot.people() * slot.minutes());
-	}
-
-	private static double sq(double x) {
-		return x * x;
 	}
 
 }
