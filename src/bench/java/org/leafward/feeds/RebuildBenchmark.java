@@ -28,13 +28,15 @@ import static org.awaitility.Awaitility.await;
 
 /**
  * Rules of a pack are changed that are in a hundred thousand of a million calendars, while
- * programs go on asking for any of them a thousand times a second, as they do: for what
+ * programs go on asking for any of them, a thousand times a second or as often as is said: for what
  * changed since they last asked. How long until all are built anew, and the longest that
  * a poll has waited. Needs wrk (of Debian).
  */
 public final class RebuildBenchmark {
 
 	private static final Duration LIMIT = Duration.ofHours(1);
+
+	private static final int CONNECTIONS = 64;
 
 	private RebuildBenchmark() {
 	}
@@ -43,25 +45,27 @@ public final class RebuildBenchmark {
 	 * Runs the benchmark and prints what it took.
 	 * @param args number of sites, each with 12 plantings, 1000 by default; calendars of
 	 * each, 100 by default; other calendars, which the change leaves as they are, nine for
-	 * each of these by default
+	 * each of these by default; polls a second, 1,000 by default
 	 */
 	public static void main(String[] args) throws Exception {
 		int sites = (args.length > 0) ? Integer.parseInt(args[0]) : 1_000;
 		int each = (args.length > 1) ? Integer.parseInt(args[1]) : 100;
 		int others = (args.length > 2) ? Integer.parseInt(args[2]) : 9 * sites * each;
+		int polls = (args.length > 3) ? Integer.parseInt(args[3]) : 1_000;
 		Path folder = Files.createTempDirectory(Files.createDirectories(Path.of("target")), "bench-rebuild")
 			.toAbsolutePath();
 		try (ConfigurableApplicationContext context = new SpringApplicationBuilder(Application.class).run(
 				"--leafward.data-directory=" + folder, "--server.port=0", "--server.address=127.0.0.1",
 				"--spring.quartz.auto-startup=false", "--logging.level.root=warn")) {
-			run(context, sites, each, others, folder);
+			run(context, sites, each, others, polls, folder);
 		}
 		finally {
 			FileSystemUtils.deleteRecursively(folder);
 		}
 	}
 
-	private static void run(ConfigurableApplicationContext context, int sites, int each, int others, Path folder)
+	private static void run(ConfigurableApplicationContext context, int sites, int each, int others, int rate,
+			Path folder)
 			throws Exception {
 		JdbcClient database = context.getBean(JdbcClient.class);
 		Replanning replanning = context.getBean(Replanning.class);
@@ -88,14 +92,14 @@ public final class RebuildBenchmark {
 					.query(Integer.class)
 					.single());
 		database.sql("vacuum analyze").update();
-		Process polls = polls(folder, sites * each + others,
+		Process polls = polls(folder, sites * each + others, rate,
 				context.getEnvironment().getRequiredProperty("local.server.port", Integer.class));
 		// Until the polls have found their pace.
 		Thread.sleep(5_000);
 		Instant asked = Instant.now();
 		publish(context);
 		AtomicInteger still = new AtomicInteger();
-		time("after a changed rule, with 1,000 polls a second", sites * each,
+		time("after a changed rule, with %,d polls a second".formatted(rate), sites * each,
 				() -> (quiet(database) && stale(database) == 0) ? still.incrementAndGet() > 10 : still.getAndSet(0) < 0);
 		long rebuilt = database.sql("select count(*) from feeds.feed_document where last_modified >= ?")
 			.param(OffsetDateTime.ofInstant(asked, ZoneOffset.UTC))
@@ -175,7 +179,7 @@ public final class RebuildBenchmark {
 		workshop.publish("watering", now.version(), content, "bench", new Author("bench", null));
 	}
 
-	private static Process polls(Path folder, int feeds, int port) throws Exception {
+	private static Process polls(Path folder, int feeds, int rate, int port) throws Exception {
 		Path script = Files.writeString(folder.resolve("polls.lua"), """
 				function setup(thread) thread:set("seed", os.time()) end
 				function init() math.randomseed(seed) end
@@ -183,15 +187,16 @@ public final class RebuildBenchmark {
 					return wrk.format("GET", string.format("/f/benchbenchbenchbenchbenc%%08d/tasks.ics", math.random(0, %d)),
 						{['If-Modified-Since'] = '%s', ['Accept-Encoding'] = 'gzip'})
 				end
-				function delay() return 64 end
+				function delay() return %d end
 				function done(summary, latency)
 					io.write(string.format("RESULT %%.0f/s, median %%.2f ms, p99 %%.2f ms, most %%.2f ms, %%d errors\\n",
 						summary.requests / summary.duration * 1e6, latency:percentile(50) / 1000,
 						latency:percentile(99) / 1000, latency.max / 1000, summary.errors.status + summary.errors.timeout))
 				end
 				""".formatted(feeds - 1,
-				DateTimeFormatter.RFC_1123_DATE_TIME.format(OffsetDateTime.now(ZoneOffset.UTC).plusSeconds(1))));
-		return new ProcessBuilder("wrk", "-t1", "-c64", "-d3600s", "--timeout", "10s", "-s", script.toString(),
+				DateTimeFormatter.RFC_1123_DATE_TIME.format(OffsetDateTime.now(ZoneOffset.UTC).plusSeconds(1)),
+				CONNECTIONS * 1_000 / rate));
+		return new ProcessBuilder("wrk", "-t1", "-c" + CONNECTIONS, "-d3600s", "--timeout", "10s", "-s", script.toString(),
 				"http://127.0.0.1:" + port)
 			.redirectErrorStream(true)
 			.start();

@@ -38,7 +38,8 @@ import static org.awaitility.Awaitility.await;
 @ContextConfiguration(initializers = TestDatabase.class)
 class KilledReplanTests {
 
-	private static final int SITES = 200;
+	/** Four batches. */
+	private static final int SITES = 100;
 
 	@Autowired
 	private Register register;
@@ -143,7 +144,8 @@ class KilledReplanTests {
 
 	private Process otherNode() throws Exception {
 		ProcessBuilder builder = new ProcessBuilder(ProcessHandle.current().info().command().orElse("java"), "-Xmx512m",
-				"-cp", System.getProperty("java.class.path"), Node.class.getName(),
+				"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path"),
+				Node.class.getName(),
 				"--spring.datasource.url=" + this.environment.getRequiredProperty("spring.datasource.url"),
 				"--spring.datasource.username=postgres", "--spring.datasource.password=",
 				"--spring.datasource.hikari.maximum-pool-size=4", "--spring.quartz.auto-startup=false",

@@ -155,8 +155,8 @@ class ReminderClusterTests {
 
 	private void start(String name, int smtp) throws IOException {
 		ProcessBuilder builder = new ProcessBuilder(ProcessHandle.current().info().command().orElse("java"), "-Xmx256m",
-				"-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path"), Node.class.getName(),
-				name.equals("b") ? "20" : "0", "--spring.datasource.url=" + this.url,
+				"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-cp", System.getProperty("java.class.path"),
+				Node.class.getName(), name.equals("b") ? "20" : "0", "--spring.datasource.url=" + this.url,
 				"--spring.datasource.username=postgres", "--spring.datasource.password=",
 				"--spring.datasource.hikari.maximum-pool-size=8", "--spring.datasource.hikari.connection-timeout=3000",
 				"--spring.quartz.properties.org.quartz.scheduler.instanceId=" + name,

@@ -48,8 +48,8 @@ class RecordedPlansTests {
 	private static final int LEAVES = 8;
 
 	static Stream<Integer> proved() {
-		return "all".equals(System.getProperty("leafward.plans")) ? IntStream.range(0, CrewCases.RECORDED.size()).boxed()
-				: Stream.of(0, 1, 2, 3);
+		return "all".equals(System.getProperty("leafward.plans"))
+				? IntStream.range(0, CrewCases.RECORDED.size()).boxed() : Stream.of(0, 1, 2, 3);
 	}
 
 	/**

@@ -168,7 +168,7 @@ class SecurityConfiguration {
 		http.csrf((csrf) -> csrf.ignoringRequestMatchers(READING)).authorizeHttpRequests((opens) -> {
 			opens
 				.requestMatchers(HttpMethod.GET, "/js/push.js", "/push-worker.js", "/js/live.js", "/js/checklist.js",
-						"/workdays/checklist-worker.js", "/js/htmx-2.0.8.min.js")
+						"/workdays/checklist-worker.js", "/js/htmx-2.0.8.min.js", "/favicon.ico")
 				.permitAll();
 			opens.requestMatchers("/css/**", "/actuator/health", SIGN_IN, SIGN_IN + "/*", "/error").permitAll();
 			opens.requestMatchers(HttpMethod.GET, "/calculators", "/calculators/*").permitAll();

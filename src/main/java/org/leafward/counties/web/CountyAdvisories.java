@@ -116,8 +116,8 @@ class CountyAdvisories {
 		return new FeedEntry("no-advisory-" + county.code() + TaskEntries.DOMAIN, 0, BEGINNING, BEGINNING,
 				DayWindow.of(day), words.said("No advisory yet"),
 				words.said("This calendar works. Advisories appear here once one is sent for the county."),
-				this.addresses.absolute("/advisories/" + county.code()), null,
-				List.of(words.said("Advisory")), FeedEntry.Standing.OPEN);
+				this.addresses.absolute("/advisories/" + county.code()), null, List.of(words.said("Advisory")),
+				FeedEntry.Standing.OPEN);
 	}
 
 }

@@ -152,8 +152,7 @@ final class Shown {
 	}
 
 	private static boolean starts(byte[] octets, int at, byte[] with) {
-		return at + with.length <= octets.length
-				&& Arrays.equals(octets, at, at + with.length, with, 0, with.length);
+		return at + with.length <= octets.length && Arrays.equals(octets, at, at + with.length, with, 0, with.length);
 	}
 
 	private static byte[] ascii(String text) {

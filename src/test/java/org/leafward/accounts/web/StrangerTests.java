@@ -2,6 +2,7 @@ package org.leafward.accounts.web;
 
 import java.net.URI;
 import java.util.List;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.leafward.support.EmptyServer;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -66,6 +67,24 @@ class StrangerTests {
 		}
 		this.web.perform(get("/sign-in"));
 		assertThat(sessions()).as("its form has a secret of its own").isEqualTo(before + 1);
+	}
+
+	/**
+	 * A browser asks for it beside the first page. A session that came of that would take
+	 * the place of the one of somebody who signed in meanwhile.
+	 */
+	@Test
+	void theIconNeedsNoSignIn() throws Exception {
+		long before = sessions();
+		MockHttpServletResponse asked = this.web.perform(get("/favicon.ico")).andReturn().getResponse();
+		assertThat(asked.getStatus()).isEqualTo(301);
+		MockHttpServletResponse icon = this.web.perform(get(asked.getRedirectedUrl())).andReturn().getResponse();
+		assertThat(icon.getStatus()).isEqualTo(200);
+		assertThat(icon.getContentType()).isEqualTo("image/svg+xml");
+		assertThat(Jsoup.parse(this.web.perform(get("/sign-in")).andReturn().getResponse().getContentAsString())
+			.select("link[rel=icon]")
+			.attr("href")).isEqualTo(asked.getRedirectedUrl());
+		assertThat(sessions()).as("but for the form").isEqualTo(before + 1);
 	}
 
 	private long sessions() {

@@ -50,8 +50,7 @@ class CountyEntriesTests {
 
 	private final CountyEntries entries = new CountyEntries(
 			new TaskEntries(Phrasebooks.english(), Units.BOTH, "https://leafward.example"), "Alder County",
-			"https://leafward.example/county-calendars?county=alder",
-			Map.of("Roses", Set.of("p1", "p2", "p3", "p4")));
+			"https://leafward.example/county-calendars?county=alder", Map.of("Roses", Set.of("p1", "p2", "p3", "p4")));
 
 	private static Grown grown(int plant, String rule, int from, TaskState state) {
 		return grown(plant, plant, rule, from, state);

@@ -44,9 +44,9 @@ class SearchPlannerTests {
 	@ValueSource(longs = { 101, 102, 103, 104, 105, 106, 107, 108, 109 })
 	void keepsToWhatIsAllowed(long seed) {
 		int size = (int) (seed % 6);
-		CrewProblem problem = CrewCases.of(new Shape("random " + seed, 1 + 2 * size, 8 + 15 * size, 3 + 2 * size,
-				5 + 6 * size, 30 + (int) (seed % 50), 1 + (int) (seed % 3), seed,
-				(seed % 2 == 0) ? Past.CHANCE : Past.NONE));
+		CrewProblem problem = CrewCases
+			.of(new Shape("random " + seed, 1 + 2 * size, 8 + 15 * size, 3 + 2 * size, 5 + 6 * size,
+					30 + (int) (seed % 50), 1 + (int) (seed % 3), seed, (seed % 2 == 0) ? Past.CHANCE : Past.NONE));
 		check(problem, this.planner.plan(problem));
 	}
 
@@ -101,8 +101,9 @@ class SearchPlannerTests {
 	@Test
 	void findsTheBestOfAllPlansWhenThereAreFew() {
 		for (long seed = 1; seed <= 24; seed++) {
-			CrewProblem problem = CrewCases.of(new Shape("small " + seed, 1 + (int) (seed % 3), 6, 3,
-					6 + (int) (seed % 3), 70, 1 + (int) (seed % 2), 1000 + seed, (seed % 4 == 0) ? Past.CHANCE : Past.NONE));
+			CrewProblem problem = CrewCases
+				.of(new Shape("small " + seed, 1 + (int) (seed % 3), 6, 3, 6 + (int) (seed % 3), 70,
+						1 + (int) (seed % 2), 1000 + seed, (seed % 4 == 0) ? Past.CHANCE : Past.NONE));
 			long best = Everything.best(problem);
 			assertThat(this.planner.plan(problem).points()).as("seed %d", seed).isEqualTo(best);
 		}

@@ -29,16 +29,15 @@ import org.jspecify.annotations.Nullable;
  * - u(j) - e(j) * sum of l(t,h) over h with the kind of j, a team earns at most <pre>
  *   V(t) = sum over h of l n minutes + max over S with at most m sites of
  *          (sum over j at sites of S of max(0, r(j,t)) - p(S) (way + sum over h of l n))
- * </pre> where j ranges over the tasks that t admits. Scarce tools: for any m(d,g) &gt;= 0 and
- * each called date d, the teams with tool g are c(g) at most, so adding m(d,g) (c(g) -
- * teams with g) makes the value no smaller; a team pays m(d,g) for each tool that it
- * takes, and V(t) is the largest over all sets of tools of what it earns by tasks that
- * need no other. So with D(d) = sum over g of m c + sum over teams t of d of max(0, V(t) -
- * team), the plan earns at most sum of u plus the sum of max(0, D(d) - date(d)) over
+ * </pre> where j ranges over the tasks that t admits. Scarce tools: for any m(d,g) &gt;=
+ * 0 and each called date d, the teams with tool g are c(g) at most, so adding m(d,g)
+ * (c(g) - teams with g) makes the value no smaller; a team pays m(d,g) for each tool that
+ * it takes, and V(t) is the largest over all sets of tools of what it earns by tasks that
+ * need no other. So with D(d) = sum over g of m c + sum over teams t of d of max(0, V(t)
+ * - team), the plan earns at most sum of u plus the sum of max(0, D(d) - date(d)) over
  * those dates for which that is largest, as many as may be called (locked dates cost
  * nothing and are always among them). A task that is placed for sure has a u of any sign.
- * Whatever u, l and m are, this is a
- * bound; the descent below only looks for small ones.
+ * Whatever u, l and m are, this is a bound; the descent below only looks for small ones.
  */
 public final class RelaxedBound {
 
@@ -101,7 +100,9 @@ public final class RelaxedBound {
 
 	private final double[][] stepM;
 
-	/** By slot: the sites that the last evaluation chose, and the tools that were paid. */
+	/**
+	 * By slot: the sites that the last evaluation chose, and the tools that were paid.
+	 */
 	private final int[][] chosen;
 
 	private final int[] paid;
