@@ -10,8 +10,8 @@ import org.leafward.workdays.solver.SearchPlanner;
 
 /**
  * Plans the ten recorded cases and proves how good the plans are; writes the lines of
- * {@code workdays/recorded.csv}. Arguments: steps of the bound (80), combinations of
- * dates (12).
+ * {@code workdays/recorded.csv}. Arguments: steps of the bound (200), combinations of
+ * dates (8).
  */
 public final class WorkdaysBenchmark {
 
@@ -19,15 +19,15 @@ public final class WorkdaysBenchmark {
 	}
 
 	public static void main(String[] arguments) {
-		int rounds = (arguments.length > 0) ? Integer.parseInt(arguments[0]) : 80;
-		int leaves = (arguments.length > 1) ? Integer.parseInt(arguments[1]) : 12;
-		new SearchPlanner().plan(CrewCases.of(CrewCases.RECORDED.get(0)));
+		int rounds = (arguments.length > 0) ? Integer.parseInt(arguments[0]) : 200;
+		int leaves = (arguments.length > 1) ? Integer.parseInt(arguments[1]) : 8;
+		SearchPlanner.byMovesAlone(1).plan(CrewCases.of(CrewCases.RECORDED.get(0)));
 		System.out.println("case,crc32,points,bound,gap_pct,days,placed,tasks,wall_s,cpu_s");
 		for (CrewCases.Shape shape : CrewCases.RECORDED) {
 			CrewProblem problem = CrewCases.of(shape);
 			long wall = System.nanoTime();
 			long cpu = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-			CrewPlan plan = new SearchPlanner().plan(problem);
+			CrewPlan plan = SearchPlanner.byMovesAlone(1).plan(problem);
 			double wallSeconds = (System.nanoTime() - wall) / 1e9;
 			double cpuSeconds = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) / 1e9;
 			double bound = RelaxedBound.of(new Board(problem), plan.points(), CrewCases.pinsKept(problem, plan), 0,

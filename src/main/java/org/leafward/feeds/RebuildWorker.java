@@ -39,12 +39,12 @@ public class RebuildWorker implements DisposableBean {
 	/**
 	 * Creates the worker.
 	 * @param documents what it calls
-	 * @param most how many documents are built at a time; 0 for half of the processors,
-	 * so that polls find the others free
+	 * @param most how many documents are built at a time; 0 for one for each processor,
+	 * as they wait for the database in turns
 	 */
 	RebuildWorker(FeedDocuments documents, @Value("${leafward.feeds.build-threads:0}") int most) {
 		this.documents = documents;
-		this.most = (most > 0) ? most : Math.max(1, Runtime.getRuntime().availableProcessors() / 2);
+		this.most = (most > 0) ? most : Runtime.getRuntime().availableProcessors();
 		this.threads = Executors.newFixedThreadPool(this.most, (task) -> {
 			Thread thread = new Thread(task, "feeds-build");
 			thread.setDaemon(true);
@@ -82,9 +82,7 @@ public class RebuildWorker implements DisposableBean {
 
 	private void round() {
 		try {
-			// What is left of a large change after a round must not wait for the job,
-			// which
-			// is one thread.
+			// What is left of a large change after a round must not wait for the job.
 			int built;
 			do {
 				built = this.documents.rebuildStale(ROUND);

@@ -13,6 +13,7 @@ import ai.timefold.solver.core.config.solver.EnvironmentMode;
 import ai.timefold.solver.core.config.solver.SolverConfig;
 import ai.timefold.solver.core.config.solver.termination.TerminationConfig;
 import java.time.Duration;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -36,11 +37,11 @@ import org.springframework.stereotype.Component;
 public class SearchPlanner implements CrewPlanner {
 
 	/** Moves for each task, and in all. */
-	private static final int MOVES_A_TASK = 1000;
+	private static final int MOVES_A_TASK = 2000;
 
-	private static final int LEAST_MOVES = 15_000;
+	private static final int LEAST_MOVES = 30_000;
 
-	private static final int MOST_MOVES = 250_000;
+	private static final int MOST_MOVES = 300_000;
 
 	/** A plan is accepted that is no worse than the one some steps ago; few were best. */
 	private static final int LATE = 8;
@@ -106,7 +107,8 @@ public class SearchPlanner implements CrewPlanner {
 		Duration left = this.longest.minusNanos(System.nanoTime() - began);
 		Duration least = this.longest.dividedBy(LEAST_PART);
 		Table best = SolverFactory
-			.<Table>create(config(board.problem().seed(), moves, (left.compareTo(least) > 0) ? left : least))
+			.<Table>create(config(board.problem().seed(), moves,
+					((left.compareTo(least) > 0) ? left : least).truncatedTo(ChronoUnit.MILLIS)))
 			.buildSolver()
 			.solve(new Table(places, new Table.Bench(new Standing(board))));
 		Standing found = new Standing(board);

@@ -17,6 +17,8 @@ import org.leafward.workdays.CrewCases.Past;
 import org.leafward.workdays.CrewCases.Shape;
 import org.leafward.workdays.NaiveWorth;
 import org.leafward.workdays.NaiveWorth.Outing;
+import org.leafward.workdays.core.board.Board;
+import org.leafward.workdays.core.board.RelaxedBound;
 import org.leafward.workdays.core.board.TeamSplit;
 import org.leafward.workdays.core.plan.CrewDate;
 import org.leafward.workdays.core.plan.CrewMember;
@@ -47,7 +49,11 @@ class SearchPlannerTests {
 		CrewProblem problem = CrewCases
 			.of(new Shape("random " + seed, 1 + 2 * size, 8 + 15 * size, 3 + 2 * size, 5 + 6 * size,
 					30 + (int) (seed % 50), 1 + (int) (seed % 3), seed, (seed % 2 == 0) ? Past.CHANCE : Past.NONE));
-		check(problem, this.planner.plan(problem));
+		CrewPlan plan = this.planner.plan(problem);
+		check(problem, plan);
+		assertThat(RelaxedBound.of(new Board(problem), plan.points(), CrewCases.pinsKept(problem, plan), 0, 40, 1))
+			.as("no plan exceeds the bound")
+			.isGreaterThanOrEqualTo(plan.points() - 1e-6);
 	}
 
 	private static void check(CrewProblem problem, CrewPlan plan) {
@@ -97,7 +103,7 @@ class SearchPlannerTests {
 			.containsAll(problem.dates().stream().filter(CrewDate::locked).map(CrewDate::day).toList());
 	}
 
-	/** 40 problems of one or two sites against each plan that there is. */
+	/** Problems of up to three sites against each plan that there is. */
 	@Test
 	void findsTheBestOfAllPlansWhenThereAreFew() {
 		for (long seed = 1; seed <= 24; seed++) {
@@ -105,7 +111,13 @@ class SearchPlannerTests {
 				.of(new Shape("small " + seed, 1 + (int) (seed % 3), 6, 3, 6 + (int) (seed % 3), 70,
 						1 + (int) (seed % 2), 1000 + seed, (seed % 4 == 0) ? Past.CHANCE : Past.NONE));
 			long best = Everything.best(problem);
-			assertThat(this.planner.plan(problem).points()).as("seed %d", seed).isEqualTo(best);
+			CrewPlan plan = this.planner.plan(problem);
+			assertThat(plan.points()).as("seed %d", seed).isEqualTo(best);
+			// The proof of other cases is worth something only if it never excludes a
+			// plan.
+			assertThat(RelaxedBound.of(new Board(problem), best, CrewCases.pinsKept(problem, plan), 0, 20, 4))
+				.as("bound of seed %d", seed)
+				.isGreaterThanOrEqualTo(best - 1e-6);
 		}
 	}
 

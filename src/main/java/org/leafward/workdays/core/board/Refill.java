@@ -95,9 +95,15 @@ public final class Refill {
 			boolean empty = this.standing.stopCount(slot) == 0;
 			// A team that goes out is paid for by all of its sites, a date by all of its
 			// teams; whether they are worth it is seen when they are full.
-			long ahead = empty ? this.board.problem().rules().costs().team() + this.standing.toCall(slot) : 0;
+			long ahead = empty ? this.board.problem().rules().costs().team()
+					+ this.board.dateCost(this.board.slots().get(slot).date()) : 0;
+			// On a date that is called already that is more than it takes, so that a
+			// further team is tried rather too often than too seldom: plans are better.
+			long extra = empty ? this.board.dateCost(this.board.slots().get(slot).date()) - this.standing.toCall(slot)
+					: 0;
 			for (int site = 0; site < sites; site++) {
-				this.most[site] = most(slot, site);
+				long most = most(slot, site);
+				this.most[site] = (most > 0) ? most + extra : 0;
 				noises[site] = (this.most[site] > 0) ? noise.getAsDouble() : 0;
 			}
 			double most = 0;

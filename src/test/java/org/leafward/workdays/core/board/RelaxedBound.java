@@ -52,8 +52,12 @@ public final class RelaxedBound {
 	/** Points by which the price of a task moves as easily as that of a team's minute. */
 	private static final double UNIT = 100;
 
-	/** How much of the last step goes on. */
-	private static final double MOMENTUM = 0.3;
+	/** Of a step, which is made smaller after some that helped nothing. */
+	private static final double FIRST_PACE = 1.5;
+
+	private static final double SLOWER = 0.85;
+
+	private static final int PATIENCE = 6;
 
 	/** Steps for a combination of dates after the first. */
 	private static final int FURTHER = 25;
@@ -106,9 +110,6 @@ public final class RelaxedBound {
 	private final int[][] chosen;
 
 	private final int[] paid;
-
-	/** Where the last step went. */
-	private double @Nullable [] heading;
 
 	/** At most so much needn't be made smaller. */
 	private double goal;
@@ -272,9 +273,8 @@ public final class RelaxedBound {
 	private double descend(double points, int rounds) {
 		double best = Double.POSITIVE_INFINITY;
 		Prices found = prices();
-		double pace = 1;
+		double pace = FIRST_PACE;
 		int stuck = 0;
-		this.heading = null;
 		for (int round = 0; round < rounds && best > this.goal; round++) {
 			double now = evaluate();
 			if (now < best - 1e-6) {
@@ -285,12 +285,11 @@ public final class RelaxedBound {
 			else {
 				stuck++;
 			}
-			if (stuck > (this.whole ? 4 : 20)) {
-				pace *= 0.6;
+			if (stuck > PATIENCE) {
+				pace *= SLOWER;
 				stuck = 0;
 				set(found);
 				evaluate();
-				this.heading = null;
 				now = best;
 			}
 			step(pace, now - points);
@@ -492,14 +491,12 @@ public final class RelaxedBound {
 				for (int task : this.of.at[site]) {
 					this.gains[site] += gain(slot, task, prices, without);
 				}
-				if (this.gains[site] > 0) {
-					this.order[this.count++] = site;
-				}
 			}
 		}
 
 		/** With a price for all minutes, so that parts of tasks are done. */
 		double rough() {
+			inOrder(this.prices);
 			return this.people * this.slot.minutes() + search(0, (some, most) -> most);
 		}
 
@@ -512,6 +509,7 @@ public final class RelaxedBound {
 		double whole(int[] first, double known) {
 			int all = all(this.slot);
 			double[] others = others(this.slot, this.prices, all);
+			inOrder(others);
 			double rest = this.people - this.of.l[this.slot.number()][all] * this.slot.shared().people()[all];
 			double constant = this.people * this.slot.minutes();
 			double best = known;
@@ -523,6 +521,22 @@ public final class RelaxedBound {
 				}
 			}
 			return constant + search(best - constant, (some, most) -> worth(some, others, rest, all) - constant);
+		}
+
+		/**
+		 * The sites that have something to bring. One that brings nothing once its
+		 * minutes are paid for may still fill what others leave.
+		 */
+		private void inOrder(double[] at) {
+			this.count = 0;
+			for (int site = 0; site < this.gains.length; site++) {
+				for (int task : this.of.at[site]) {
+					if (gain(this.slot, task, at, this.without) > 0) {
+						this.order[this.count++] = site;
+						break;
+					}
+				}
+			}
 		}
 
 		/** The best few sites, by trying all that may be better than what is known. */
@@ -650,9 +664,8 @@ public final class RelaxedBound {
 	}
 
 	/**
-	 * A step of Polyak's length, in units of points and of the minutes of a team, along
-	 * the subgradient and a part of where the last steps went, which turns to and fro
-	 * less.
+	 * A step of Polyak's length along the subgradient, in units of points and of the
+	 * minutes of a team.
 	 */
 	private void step(double pace, double gap) {
 		DoubleStream.Builder slopes = DoubleStream.builder();
@@ -662,11 +675,6 @@ public final class RelaxedBound {
 		}
 		Arrays.stream(this.stepM).flatMapToDouble(Arrays::stream).forEach((one) -> slopes.add(one * UNIT));
 		double[] way = slopes.build().toArray();
-		double[] last = this.heading;
-		for (int i = 0; i < way.length; i++) {
-			way[i] += (last != null) ? MOMENTUM * last[i] : 0;
-		}
-		this.heading = way;
 		double norm = Arrays.stream(way).map((one) -> one * one).sum();
 		double length = pace * Math.max(gap, 1) / Math.max(norm, 1e-9);
 		int at = 0;
