@@ -14,6 +14,7 @@ import org.leafward.measure.Explanation;
 import org.leafward.register.BedId;
 import org.leafward.register.Beds;
 import org.leafward.register.Planting;
+import org.leafward.register.PlantingId;
 import org.leafward.register.SiteId;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -48,6 +49,11 @@ public class StoredTasks implements TaskCalendar {
 		List<Planting> plantings = this.beds.plantingsIn(bed);
 		return plantings.isEmpty() ? List.of() : this.tasks.ofPlantings(plantings.get(0).site(),
 				plantings.stream().map(Planting::id).toList(), window);
+	}
+
+	@Override
+	public List<CareTask> ofPlantings(SiteId site, Collection<PlantingId> plantings, DayWindow window) {
+		return this.tasks.ofPlantings(site, plantings, window);
 	}
 
 	@Override

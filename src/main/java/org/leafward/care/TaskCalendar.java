@@ -8,6 +8,7 @@ import org.leafward.accounts.PersonId;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.Explanation;
 import org.leafward.register.BedId;
+import org.leafward.register.PlantingId;
 import org.leafward.register.SiteId;
 
 /** The dated tasks, for those who show or send them. */
@@ -29,6 +30,15 @@ public interface TaskCalendar {
 	 * @return never null, at most 20,000; empty when there is no such bed
 	 */
 	List<CareTask> ofBed(BedId bed, DayWindow window);
+
+	/**
+	 * Tasks of some plantings of a site, in the order of {@link #ofSite}.
+	 * @param site the site
+	 * @param plantings some of its plantings
+	 * @param window tasks that overlap these days
+	 * @return never null, at most 20,000
+	 */
+	List<CareTask> ofPlantings(SiteId site, Collection<PlantingId> plantings, DayWindow window);
 
 	/**
 	 * Tasks of all sites of a person, in the order of {@link #ofSite}.

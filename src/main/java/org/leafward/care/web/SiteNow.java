@@ -46,6 +46,11 @@ record SiteNow(List<TaskLine> now, List<TaskLine> next, List<TaskLine> lately) {
 				List.of());
 	}
 
+	/** Whether more of what comes next would not be shown. */
+	boolean full() {
+		return this.next.size() >= MOST;
+	}
+
 	private static List<CareTask> open(List<CareTask> tasks, LocalDate today) {
 		return tasks.stream()
 			.filter((task) -> task.state() == TaskState.PLANNED && task.window().contains(today))

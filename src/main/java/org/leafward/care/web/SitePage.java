@@ -57,6 +57,9 @@ class SitePage {
 	/** Plantings of a page; the strip has a row for each. */
 	private static final int PAGE = 20;
 
+	/** How far a large site is read for what comes next. */
+	private static final int SOON_DAYS = 60;
+
 	private static final int MOST_SPECIES = 1_000;
 
 	private static final int MOST_REASONS = 20;
@@ -116,13 +119,13 @@ class SitePage {
 		DayWindow year = new DayWindow(today.minusMonths(1).withDayOfMonth(1),
 				today.plusMonths(12).withDayOfMonth(1).minusDays(1));
 		List<Planting> plantings = this.register.plantingsOf(site.id());
-		List<CareTask> tasks = this.calendar.ofSite(site.id(), year);
 		List<SiteMarkers.Line> lines = new ArrayList<>(season(site, year.from()));
 		if (Season.containing(year.to(), site.point().hemisphere())
 			.year() != Season.containing(year.from(), site.point().hemisphere()).year()) {
 			lines.addAll(season(site, year.to()));
 		}
-		SiteNow now = seen.mayChange() ? this.now.of(tasks, today) : SiteNow.toLookAt(tasks, today);
+		SiteNow now = now(seen,
+				(plantings.size() > PAGE) ? new DayWindow(year.from(), today.plusDays(SOON_DAYS)) : year, year, today);
 		model.addAttribute("section", "sites");
 		model.addAttribute("site", site);
 		model.addAttribute("seen", seen);
@@ -131,7 +134,7 @@ class SitePage {
 		model.addAttribute("tasks", now.next());
 		model.addAttribute("lately", now.lately());
 		List<Planting> shown = show(site, plantings, KeepPages.searched(q), number, today, model);
-		YearStrip strip = SiteStrip.of(site, year, today, shown, drawn(tasks, shown), lines);
+		YearStrip strip = SiteStrip.of(site, year, today, shown, drawn(site, shown, year), lines);
 		model.addAttribute("strip", strip.rows().isEmpty() ? null : strip);
 		model.addAttribute("stripRows", SiteStrip.inWords(strip));
 		model.addAttribute("markers", steps(season(site, today)));
@@ -175,11 +178,20 @@ class SitePage {
 				|| ground.of(one).filter((bed) -> bed.name().toLowerCase(Locale.ROOT).contains(wanted)).isPresent();
 	}
 
+	/**
+	 * A year of a large site is some thousand tasks, of which next to none is shown here;
+	 * only where little comes soon is the whole of it read.
+	 */
+	private SiteNow now(SeenSite seen, DayWindow near, DayWindow year, LocalDate today) {
+		List<CareTask> tasks = this.calendar.ofSite(seen.site().id(), near);
+		SiteNow now = seen.mayChange() ? this.now.of(tasks, today) : SiteNow.toLookAt(tasks, today);
+		return (near.equals(year) || now.full()) ? now : now(seen, year, year, today);
+	}
+
 	/** What the strip of some plantings shows. */
-	private static List<CareTask> drawn(List<CareTask> tasks, List<Planting> shown) {
-		Set<PlantingId> wanted = shown.stream().map(Planting::id).collect(Collectors.toSet());
-		return tasks.stream()
-			.filter((task) -> task.planting() != null && wanted.contains(task.planting()))
+	private List<CareTask> drawn(Site site, List<Planting> shown, DayWindow year) {
+		return this.calendar.ofPlantings(site.id(), shown.stream().map(Planting::id).toList(), year)
+			.stream()
 			.filter((task) -> task.state() == TaskState.PLANNED || task.state() == TaskState.DONE)
 			.toList();
 	}
