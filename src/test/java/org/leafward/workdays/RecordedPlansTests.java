@@ -82,9 +82,10 @@ class RecordedPlansTests {
 	void plansAreAsNearToWhatIsPossibleAsRecorded(int which) {
 		CrewProblem problem = CrewCases.of(CrewCases.RECORDED.get(which));
 		CrewPlan plan = SearchPlanner.byMovesAlone(1).plan(problem);
-		double bound = RelaxedBound.of(new Board(problem), plan.points(), CrewCases.pinsKept(problem, plan), 0, STEPS,
-				LEAVES);
-		assertThat((double) plan.points()).isBetween(proof(which) * bound, bound + 0.5);
+		// The descent must not know the points, or it would stop at them.
+		double bound = RelaxedBound.of(new Board(problem), 0.97 * plan.points(), CrewCases.pinsKept(problem, plan), 0,
+				STEPS, LEAVES);
+		assertThat((double) plan.points()).isBetween(proof(which) * bound, bound + 1e-6);
 		assertThat(plan.points()).isEqualTo(lines().get(which).points());
 	}
 

@@ -168,9 +168,10 @@ class SecurityConfiguration {
 		http.csrf((csrf) -> csrf.ignoringRequestMatchers(READING)).authorizeHttpRequests((opens) -> {
 			opens
 				.requestMatchers(HttpMethod.GET, "/js/push.js", "/push-worker.js", "/js/live.js", "/js/checklist.js",
-						"/workdays/checklist-worker.js", "/js/htmx-2.0.8.min.js", "/favicon.ico")
+						"/workdays/checklist-worker.js", "/js/htmx-2.0.8.min.js")
 				.permitAll();
-			opens.requestMatchers("/css/**", "/actuator/health", SIGN_IN, SIGN_IN + "/*", "/error").permitAll();
+			opens.requestMatchers("/css/**", "/favicon.ico", "/actuator/health", SIGN_IN, SIGN_IN + "/*", "/error")
+				.permitAll();
 			opens.requestMatchers(HttpMethod.GET, "/calculators", "/calculators/*").permitAll();
 			opens.requestMatchers("/quick", "/quick/**", "/regions/map.svg").permitAll();
 			opens.requestMatchers(HttpMethod.GET, "/county-calendars", "/join/*").permitAll();

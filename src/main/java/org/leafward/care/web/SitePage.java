@@ -180,7 +180,8 @@ class SitePage {
 
 	/**
 	 * A year of a large site is some thousand tasks, of which next to none is shown here;
-	 * only where little comes soon is the whole of it read.
+	 * only where little comes soon is the whole of it read. What was done more than two
+	 * months before its time is then not among what changed lately.
 	 */
 	private SiteNow now(SeenSite seen, DayWindow near, DayWindow year, LocalDate today) {
 		List<CareTask> tasks = this.calendar.ofSite(seen.site().id(), near);

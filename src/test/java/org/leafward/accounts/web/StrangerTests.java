@@ -13,6 +13,7 @@ import org.springframework.test.web.servlet.MockMvc;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.head;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.request;
 
@@ -78,6 +79,7 @@ class StrangerTests {
 		long before = sessions();
 		MockHttpServletResponse asked = this.web.perform(get("/favicon.ico")).andReturn().getResponse();
 		assertThat(asked.getStatus()).isEqualTo(301);
+		assertThat(this.web.perform(head("/favicon.ico")).andReturn().getResponse().getStatus()).isEqualTo(301);
 		MockHttpServletResponse icon = this.web.perform(get(asked.getRedirectedUrl())).andReturn().getResponse();
 		assertThat(icon.getStatus()).isEqualTo(200);
 		assertThat(icon.getContentType()).isEqualTo("image/svg+xml");
