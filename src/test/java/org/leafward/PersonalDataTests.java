@@ -99,8 +99,10 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.context.ContextConfiguration;
 
+import static java.time.Duration.ofSeconds;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.awaitility.Awaitility.await;
 
 /** What is kept about people, in all tables there are. */
 @SpringBootTest
@@ -257,7 +259,6 @@ class PersonalDataTests {
 		this.howToTell.stop(person, "mail", Series.OUTLOOK);
 	}
 
-	/** A life with everything that the modules keep about somebody. */
 	/**
 	 * In a group that others lead, with a site of theirs, a workday and all that comes of
 	 * it.
@@ -288,6 +289,7 @@ class PersonalDataTests {
 			.update();
 	}
 
+	/** A life with everything that the modules keep about somebody. */
 	private PersonId life(String name, String email, String siteName, double latitude) {
 		PersonId id = this.people.join(name, email, CHICAGO).id();
 		this.people.confirm(id);
@@ -394,6 +396,7 @@ class PersonalDataTests {
 
 	/** All tables of all schemas, every row as text. */
 	private Map<String, Long> rowsWith(List<String> traces) {
+		settle();
 		Map<String, Long> found = new TreeMap<>();
 		List<String> tables = this.database.sql("""
 				select quote_ident(table_schema) || '.' || quote_ident(table_name) from information_schema.tables
@@ -411,6 +414,16 @@ class PersonalDataTests {
 			}
 		}
 		return found;
+	}
+
+	/**
+	 * Waits until all that listens has heard: what is told on names people until then,
+	 * and who hears of it late must not bring anybody back.
+	 */
+	private void settle() {
+		await().atMost(ofSeconds(30))
+			.until(() -> this.database.sql("select count(*) from events.event_publication").query(Long.class).single(),
+					(open) -> open == 0);
 	}
 
 	private static DayWindow season() {
