@@ -1,29 +1,21 @@
 package org.leafward.feeds.ical;
 
-import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.stream.Collectors;
-import java.util.Locale;
-import net.fortuna.ical4j.model.property.Trigger;
-import net.fortuna.ical4j.model.parameter.Related;
-import org.jspecify.annotations.Nullable;
-import org.leafward.calendars.OctetFoldingWriter;
-import org.leafward.feeds.core.FeedEntry.Meeting;
-import org.leafward.feeds.core.FeedEntry.Standing;
-import org.leafward.calendars.ZoneText;
-import org.leafward.feeds.core.Revision;
-import java.io.ByteArrayOutputStream;
-import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import net.fortuna.ical4j.model.ParameterList;
 import net.fortuna.ical4j.model.PropertyList;
+import net.fortuna.ical4j.model.parameter.Related;
 import net.fortuna.ical4j.model.parameter.Value;
 import net.fortuna.ical4j.model.property.Color;
 import net.fortuna.ical4j.model.property.Description;
@@ -32,12 +24,19 @@ import net.fortuna.ical4j.model.property.DtStart;
 import net.fortuna.ical4j.model.property.Name;
 import net.fortuna.ical4j.model.property.ProdId;
 import net.fortuna.ical4j.model.property.RefreshInterval;
+import net.fortuna.ical4j.model.property.Trigger;
 import net.fortuna.ical4j.model.property.XProperty;
 import net.fortuna.ical4j.model.property.immutable.ImmutableCalScale;
 import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
+import org.jspecify.annotations.Nullable;
+import org.leafward.calendars.PlainText;
+import org.leafward.calendars.ZoneText;
+import org.leafward.feeds.core.FeedEntry.Meeting;
+import org.leafward.feeds.core.FeedEntry.Standing;
 import org.leafward.feeds.core.FeedEntry;
 import org.leafward.feeds.core.FeedWindow;
-import org.leafward.calendars.PlainText;
+import org.leafward.feeds.core.Revision;
+import org.leafward.feeds.ical.Shown.Block;
 
 /**
  * Writes a calendar as RFC 5545 octets with the calendar properties of RFC 7986. The same
@@ -122,27 +121,38 @@ public final class CalendarWriter {
 		if (entries.isEmpty()) {
 			throw new IllegalArgumentException("a calendar needs an entry");
 		}
-		byte[] begin = folded("BEGIN:VCALENDAR\r\n" + lines(calendar(head)) + zones(entries));
-		byte[] end = folded(END);
+		Lines lines = new Lines();
+		byte[] begin = lines.add("BEGIN:VCALENDAR\r\n" + lines(calendar(head)) + zones(entries)).take();
+		byte[] end = lines.add(END).take();
 		Map<String, Shown.Entry> shown = Shown.of(before.octets());
-		Map<String, byte[]> blocks = new HashMap<>();
+		Map<String, Block> blocks = new HashMap<>();
 		int aheadBy = before.aheadBy();
 		for (FeedEntry entry : entries) {
-			byte[] looks = folded(form.lines(entry, alarm));
+			form.write(lines, entry, alarm);
+			byte[] looks = lines.take();
 			Shown.Entry was = shown.get(entry.uid());
 			Shown.Entry same = (was != null && was.looksLike(looks)) ? was : null;
 			Revision revision = (same != null) ? same.revision() : revision(entry, was, before);
 			aheadBy = Math.max(aheadBy, revision.sequence() - entry.sequence());
-			blocks.put(entry.uid(), (same != null) ? same.octets() : stamped(looks, revision));
+			blocks.put(entry.uid(), (same != null) ? same.block() : stamped(looks, revision));
 		}
 		long room = MOST_OCTETS - begin.length - end.length;
-		ByteArrayOutputStream out = new ByteArrayOutputStream(32_768);
-		out.writeBytes(begin);
-		for (FeedEntry entry : FeedWindow.fitting(entries, (each) -> octets(blocks, each).length, room)) {
-			out.writeBytes(octets(blocks, entry));
+		List<Block> all = new ArrayList<>();
+		all.add(new Block(begin, 0, begin.length));
+		FeedWindow.fitting(entries, (each) -> block(blocks, each).length(), room)
+			.forEach((each) -> all.add(block(blocks, each)));
+		all.add(new Block(end, 0, end.length));
+		return new Written(joined(all), aheadBy);
+	}
+
+	private static byte[] joined(List<Block> blocks) {
+		byte[] all = new byte[blocks.stream().mapToInt(Block::length).sum()];
+		int at = 0;
+		for (Block block : blocks) {
+			System.arraycopy(block.octets(), block.from(), all, at, block.length());
+			at += block.length();
 		}
-		out.writeBytes(end);
-		return new Written(out.toByteArray(), aheadBy);
+		return all;
 	}
 
 	/** A widely used client needs a VTIMEZONE for each TZID, also for well-known ones. */
@@ -167,27 +177,21 @@ public final class CalendarWriter {
 	 * The revision stands behind the identifier, which is the second line; a long one is
 	 * folded.
 	 */
-	private static byte[] stamped(byte[] looks, Revision revision) {
+	private static Block stamped(byte[] looks, Revision revision) {
 		int behind = Shown.next(looks, Shown.next(looks, 0));
 		while (looks[behind] == ' ') {
 			behind = Shown.next(looks, behind);
 		}
-		byte[] stamp = Shown.lines(revision).getBytes(StandardCharsets.US_ASCII);
+		byte[] stamp = Shown.lines(revision);
 		byte[] all = new byte[looks.length + stamp.length];
 		System.arraycopy(looks, 0, all, 0, behind);
 		System.arraycopy(stamp, 0, all, behind, stamp.length);
 		System.arraycopy(looks, behind, all, behind + stamp.length, looks.length - behind);
-		return all;
+		return new Block(all, 0, all.length);
 	}
 
-	private static byte[] octets(Map<String, byte[]> events, FeedEntry entry) {
-		return Objects.requireNonNull(events.get(entry.uid()));
-	}
-
-	private static byte[] folded(String lines) {
-		OctetFoldingWriter writer = new OctetFoldingWriter();
-		writer.write(lines);
-		return writer.octets();
+	private static Block block(Map<String, Block> blocks, FeedEntry entry) {
+		return Objects.requireNonNull(blocks.get(entry.uid()));
 	}
 
 	private static String lines(PropertyList properties) {
@@ -218,7 +222,7 @@ public final class CalendarWriter {
 			void times(Lines lines, FeedEntry entry) {
 				Meeting meeting = entry.meeting();
 				if (meeting != null) {
-					lines.add(new DtStart<>(meeting.start())).add(new DtEnd<>(meeting.end()));
+					lines.add(new DtStart<>(meeting.start()).toString()).add(new DtEnd<>(meeting.end()).toString());
 				}
 				else {
 					lines.day("DTSTART", entry.window().from()).day("DTEND", entry.window().endExclusive());
@@ -275,14 +279,14 @@ public final class CalendarWriter {
 		/** What has become of it. */
 		abstract void standing(Lines lines, FeedEntry entry);
 
-		/** All lines but those of the revision, not folded. */
-		final String lines(FeedEntry entry, @Nullable LocalTime alarm) {
-			Lines lines = new Lines().plain("BEGIN", this.name)
+		/** All lines but those of the revision. */
+		final void write(Lines lines, FeedEntry entry, @Nullable LocalTime alarm) {
+			lines.plain("BEGIN", this.name)
 				.plain("UID", PlainText.line(entry.uid()))
 				.moment("CREATED", entry.created());
 			times(lines, entry);
 			lines.text("SUMMARY", PlainText.line(entry.summary()))
-				.text("DESCRIPTION", PlainText.clean(entry.description()))
+				.text("DESCRIPTION", entry.description())
 				.texts("CATEGORIES", entry.categories());
 			if (entry.url() != null) {
 				lines.plain("URL", entry.url());
@@ -291,7 +295,7 @@ public final class CalendarWriter {
 			if (alarm != null && entry.standing() == Standing.OPEN && entry.kind() != null) {
 				lines.add(alarm(entry, alarm, this == TODO && entry.window().days() == 1));
 			}
-			return lines.plain("END", this.name).toString();
+			lines.plain("END", this.name);
 		}
 
 		/**

@@ -7,25 +7,26 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Iterator;
 import java.util.List;
+import org.leafward.calendars.OctetFoldingWriter;
 
 /**
- * Content lines of the properties that each entry has, not folded. The library makes the
- * same of them in several passes of regular expressions for each property, which was half
- * of the work of a document; the seldom ones are still its own.
+ * Content lines of the properties that each entry has. The library makes the same of them
+ * in several passes of regular expressions for each property, which was half of the work
+ * of a document; the seldom ones are still its own.
  */
 final class Lines {
 
 	/** RFC 5545 section 3.3.4. */
 	private static final DateTimeFormatter DATE = DateTimeFormatter.BASIC_ISO_DATE;
 
-	private final StringBuilder lines = new StringBuilder(1024);
+	private final OctetFoldingWriter lines = new OctetFoldingWriter();
 
 	/**
-	 * A line that is written already.
-	 * @param line with its line break, or several such
+	 * Lines that are written already.
+	 * @param written each with its line break
 	 */
-	Lines add(Object line) {
-		this.lines.append(line);
+	Lines add(String written) {
+		this.lines.write(written);
 		return this;
 	}
 
@@ -34,33 +35,32 @@ final class Lines {
 	 * @param name of the property, with its parameters
 	 * @param value without line breaks
 	 */
-	Lines plain(String name, CharSequence value) {
-		this.lines.append(name).append(':').append(value);
-		return end();
+	Lines plain(String name, String value) {
+		return begin(name).put(value).end();
 	}
 
 	/**
 	 * A text.
 	 * @param name of the property
-	 * @param text clean
+	 * @param text any
 	 */
 	Lines text(String name, String text) {
-		this.lines.append(name).append(':');
-		escape(text);
+		begin(name);
+		this.lines.addText(text);
 		return end();
 	}
 
 	/**
 	 * Texts in one property.
 	 * @param name of the property
-	 * @param texts one or more, clean
+	 * @param texts one or more
 	 */
 	Lines texts(String name, List<String> texts) {
-		this.lines.append(name).append(':');
+		begin(name);
 		for (Iterator<String> each = texts.iterator(); each.hasNext();) {
-			escape(each.next());
+			this.lines.addText(each.next());
 			if (each.hasNext()) {
-				this.lines.append(',');
+				this.lines.add(',');
 			}
 		}
 		return end();
@@ -72,7 +72,7 @@ final class Lines {
 	 * @param day any
 	 */
 	Lines day(String name, LocalDate day) {
-		this.lines.append(name).append(";VALUE=DATE:");
+		put(name).put(";VALUE=DATE:");
 		date(day);
 		return end();
 	}
@@ -83,12 +83,12 @@ final class Lines {
 	 * @param moment whole seconds are written
 	 */
 	Lines moment(String name, Instant moment) {
-		this.lines.append(name).append(':');
+		begin(name);
 		LocalDateTime at = LocalDateTime.ofEpochSecond(moment.getEpochSecond(), 0, ZoneOffset.UTC);
 		date(at.toLocalDate());
-		this.lines.append('T');
+		this.lines.add('T');
 		two(at.getHour()).two(at.getMinute()).two(at.getSecond());
-		this.lines.append('Z');
+		this.lines.add('Z');
 		return end();
 	}
 
@@ -96,43 +96,42 @@ final class Lines {
 	private void date(LocalDate day) {
 		int year = day.getYear();
 		if (year < 1000 || year > 9999) {
-			DATE.formatTo(day, this.lines);
+			this.lines.add(DATE.format(day));
 			return;
 		}
-		this.lines.append(year);
-		two(day.getMonthValue()).two(day.getDayOfMonth());
+		two(year / 100).two(year % 100).two(day.getMonthValue()).two(day.getDayOfMonth());
 	}
 
 	private Lines two(int number) {
-		this.lines.append((char) ('0' + number / 10)).append((char) ('0' + number % 10));
+		this.lines.add((char) ('0' + number / 10));
+		this.lines.add((char) ('0' + number % 10));
+		return this;
+	}
+
+	private Lines begin(String name) {
+		this.lines.add(name);
+		this.lines.add(':');
+		return this;
+	}
+
+	private Lines put(String text) {
+		this.lines.add(text);
 		return this;
 	}
 
 	private Lines end() {
-		this.lines.append("\r\n");
+		this.lines.end();
 		return this;
 	}
 
-	/** RFC 5545 section 3.3.11. */
-	private void escape(String text) {
-		int from = 0;
-		for (int at = 0; at < text.length(); at++) {
-			char unit = text.charAt(at);
-			if (unit == '\\' || unit == ';' || unit == ',' || unit == '\n') {
-				this.lines.append(text, from, at).append('\\');
-				from = at;
-				if (unit == '\n') {
-					this.lines.append('n');
-					from = at + 1;
-				}
-			}
-		}
-		this.lines.append(text, from, text.length());
-	}
-
-	@Override
-	public String toString() {
-		return this.lines.toString();
+	/**
+	 * What was written since this was made or last asked.
+	 * @return folded lines
+	 */
+	byte[] take() {
+		byte[] octets = this.lines.octets();
+		this.lines.clear();
+		return octets;
 	}
 
 }

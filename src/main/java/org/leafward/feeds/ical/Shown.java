@@ -55,8 +55,23 @@ final class Shown {
 		}
 
 		/** All of it. */
-		byte[] octets() {
-			return Arrays.copyOfRange(this.document, this.from, this.to);
+		Block block() {
+			return new Block(this.document, this.from, this.to);
+		}
+
+	}
+
+	/**
+	 * A part of a document.
+	 *
+	 * @param octets of the document
+	 * @param from where it begins
+	 * @param to where it ends
+	 */
+	record Block(byte[] octets, int from, int to) {
+
+		int length() {
+			return this.to - this.from;
 		}
 
 	}
@@ -160,12 +175,12 @@ final class Shown {
 	}
 
 	/** The lines of a revision. */
-	static String lines(Revision revision) {
+	static byte[] lines(Revision revision) {
 		// Without METHOD, DTSTAMP is the last revision (RFC 5545 section 3.8.7.2).
 		return new Lines().moment("DTSTAMP", revision.changed())
 			.moment("LAST-MODIFIED", revision.changed())
 			.plain("SEQUENCE", String.valueOf(revision.sequence()))
-			.toString();
+			.take();
 	}
 
 }

@@ -283,7 +283,7 @@ public class DocumentTable {
 	}
 
 	private static Claimed claimed(ResultSet row, int number) throws SQLException {
-		FeedDocument before = (row.getBytes("packed") != null) ? stored(row, number) : null;
+		FeedDocument before = (row.getString("etag") != null) ? stored(row, number) : null;
 		return new Claimed(new FeedId(row.getObject("id", UUID.class)), FeedForm.valueOf(row.getString("form")),
 				FeedKind.valueOf(row.getString("kind")), row.getObject("what", UUID.class),
 				new PersonId(row.getObject("owner", UUID.class)), FeedTable.options(row),

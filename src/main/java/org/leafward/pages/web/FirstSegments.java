@@ -1,7 +1,9 @@
 package org.leafward.pages.web;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.util.IdentityHashMap;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -9,6 +11,7 @@ import org.springframework.boot.webmvc.autoconfigure.WebMvcRegistrations;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.http.server.PathContainer;
 import org.springframework.http.server.PathContainer.PathSegment;
+import org.springframework.web.method.HandlerMethod;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 import org.springframework.web.util.ServletRequestPathUtils;
@@ -26,23 +29,65 @@ class FirstSegments implements WebMvcRegistrations {
 		return new Mapping();
 	}
 
-	/** Rules out what begins otherwise; all that is left is up to the framework. */
+	/**
+	 * Tries what begins like the address; all that is not clear then is up to the
+	 * framework.
+	 */
 	static final class Mapping extends RequestMappingHandlerMapping {
 
-		/** First segments that are written out; those without one may begin anyhow. */
-		private volatile Map<RequestMappingInfo, String> first = Map.of();
+		/** By the first segment of an address, also what may begin anyhow. */
+		private volatile Map<String, List<Candidate>> candidates = Map.of();
+
+		/** An address of ours and who answers. */
+		private record Candidate(RequestMappingInfo info, HandlerMethod handler) {
+		}
 
 		@Override
 		public void afterPropertiesSet() {
 			super.afterPropertiesSet();
-			Map<RequestMappingInfo, String> found = new IdentityHashMap<>();
-			getHandlerMethods().keySet().forEach((info) -> {
+			Map<String, List<Candidate>> found = new HashMap<>();
+			List<Candidate> anyhow = new ArrayList<>();
+			getHandlerMethods().forEach((info, handler) -> {
 				String segment = firstOf(info.getPatternValues());
+				Candidate candidate = new Candidate(info, handler);
 				if (segment != null) {
-					found.put(info, segment);
+					found.computeIfAbsent(segment, (key) -> new ArrayList<>()).add(candidate);
+				}
+				else {
+					anyhow.add(candidate);
 				}
 			});
-			this.first = found;
+			found.values().forEach((list) -> list.addAll(anyhow));
+			this.candidates = found;
+		}
+
+		/**
+		 * Where one of the candidates matches and no other does, it is the one that the
+		 * framework would find. All else is left to it.
+		 */
+		@Override
+		protected @Nullable HandlerMethod lookupHandlerMethod(String path, HttpServletRequest request)
+				throws Exception {
+			String first = firstOf(request);
+			HandlerMethod only = null;
+			RequestMappingInfo matching = null;
+			for (Candidate candidate : (first != null) ? this.candidates.getOrDefault(first, List.of())
+					: List.<Candidate>of()) {
+				RequestMappingInfo match = getMatchingMapping(candidate.info(), request);
+				if (match != null && only != null) {
+					return super.lookupHandlerMethod(path, request);
+				}
+				if (match != null) {
+					only = candidate.handler();
+					matching = match;
+				}
+			}
+			if (only == null || matching == null) {
+				return super.lookupHandlerMethod(path, request);
+			}
+			request.setAttribute(BEST_MATCHING_HANDLER_ATTRIBUTE, only);
+			handleMatch(matching, path, request);
+			return only;
 		}
 
 		/** Null where patterns differ or begin with a variable or a sign. */
@@ -57,12 +102,6 @@ class FirstSegments implements WebMvcRegistrations {
 				first = segments[1];
 			}
 			return first;
-		}
-
-		@Override
-		protected @Nullable RequestMappingInfo getMatchingMapping(RequestMappingInfo info, HttpServletRequest request) {
-			String wanted = this.first.get(info);
-			return (wanted == null || wanted.equals(firstOf(request))) ? super.getMatchingMapping(info, request) : null;
 		}
 
 		private static @Nullable String firstOf(HttpServletRequest request) {

@@ -31,7 +31,7 @@ class PageAttributes {
 
 	@ModelAttribute
 	void addTo(Model model, HttpServletRequest request) {
-		if (forProgram(request)) {
+		if (forProgram(request) || isCalendar(request)) {
 			return;
 		}
 		model.addAttribute("viewer", viewer());
@@ -43,6 +43,11 @@ class PageAttributes {
 	static boolean forProgram(HttpServletRequest request) {
 		String path = request.getRequestURI().substring(request.getContextPath().length());
 		return path.equals("/api") || path.startsWith("/api/");
+	}
+
+	/** Calendar programs ask far more often than all people together. */
+	private static boolean isCalendar(HttpServletRequest request) {
+		return request.getRequestURI().endsWith(".ics");
 	}
 
 	/**
