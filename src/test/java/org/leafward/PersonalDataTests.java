@@ -89,6 +89,7 @@ import org.leafward.workdays.GroupDesk;
 import org.leafward.workdays.GroupId;
 import org.leafward.workdays.GroupLinks;
 import org.leafward.workdays.Groups;
+import org.leafward.workdays.PlanTerms;
 import org.leafward.workdays.SignUps;
 import org.leafward.workdays.WalkStop;
 import org.leafward.workdays.WorkdayDesk;
@@ -267,7 +268,7 @@ class PersonalDataTests {
 		PersonId lead = this.people.join("Lead of " + UUID.randomUUID(), UUID.randomUUID() + "@example.org", CHICAGO)
 			.id();
 		GroupId group = this.groups.make(new GroupDesk.Told("Crew", "", CHICAGO, "", Set.of(DayOfWeek.values()),
-				LocalTime.of(0, 0), LocalTime.of(12, 0), 10, Set.of()), lead);
+				LocalTime.of(0, 0), LocalTime.of(12, 0), 10, Set.of(), PlanTerms.USUAL), lead);
 		this.groups.join(group, id);
 		this.groups.tell(group, id, Set.of(), Set.of(DayOfWeek.values()), Set.of(), "somebody at " + words);
 		this.groups.give(group, site, words + " 1");

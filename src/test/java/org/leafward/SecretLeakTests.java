@@ -90,6 +90,7 @@ import org.leafward.support.TestDatabase;
 import org.leafward.workdays.GroupDesk;
 import org.leafward.workdays.GroupId;
 import org.leafward.workdays.Groups;
+import org.leafward.workdays.PlanTerms;
 import org.leafward.workdays.PostRound;
 import org.leafward.workdays.WorkdayDesk;
 import org.leafward.workdays.WorkdayId;
@@ -561,7 +562,7 @@ class SecretLeakTests {
 	private void aGroupIsJoinedAndAnInvitationAnswered(Browser browser) throws Exception {
 		PersonId mara = this.people.withAddress("mara@example.org").orElseThrow().id();
 		GroupId group = this.groups.make(new GroupDesk.Told("Crew", "", CHICAGO, "", Set.of(DayOfWeek.SATURDAY),
-				LocalTime.of(9, 0), LocalTime.of(12, 0), 10, Set.of()), mara);
+				LocalTime.of(9, 0), LocalTime.of(12, 0), 10, Set.of(), PlanTerms.USUAL), mara);
 		browser.get("/groups/" + group).answers(200);
 		Exchange made = browser.post("a link to a group is made", "/groups/%s/links".formatted(group), "x", "1")
 			.answers(200);

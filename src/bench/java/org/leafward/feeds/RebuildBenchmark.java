@@ -92,10 +92,14 @@ public final class RebuildBenchmark {
 					.query(Integer.class)
 					.single());
 		database.sql("vacuum analyze").update();
-		Process polls = polls(folder, sites * each + others, rate,
-				context.getEnvironment().getRequiredProperty("local.server.port", Integer.class));
-		// Until the polls have found their pace.
-		Thread.sleep(5_000);
+		int port = context.getEnvironment().getRequiredProperty("local.server.port", Integer.class);
+		// The first requests of all load classes, which is no matter of rebuilding.
+		Process first = polls(folder, sites * each + others, rate, port);
+		Thread.sleep(15_000);
+		interrupt(first);
+		first.waitFor();
+		Process polls = polls(folder, sites * each + others, rate, port);
+		Thread.sleep(1_000);
 		Instant asked = Instant.now();
 		publish(context);
 		AtomicInteger still = new AtomicInteger();
@@ -106,14 +110,18 @@ public final class RebuildBenchmark {
 			.query(Long.class)
 			.single();
 		System.out.printf("REBUILD %,d documents are new since%n", rebuilt);
-		// What ends wrk with its figures.
-		new ProcessBuilder("kill", "-INT", String.valueOf(polls.pid())).start().waitFor();
+		interrupt(polls);
 		String out = new String(polls.getInputStream().readAllBytes());
 		System.out.println("REBUILD polls meanwhile: " + out.lines().filter((line) -> line.startsWith("RESULT")).findFirst().orElse(out));
 		Runtime now = Runtime.getRuntime();
 		System.gc();
 		System.out.printf("REBUILD heap in use after a collection %,d MB, bound %,d MB%n",
 				(now.totalMemory() - now.freeMemory()) >> 20, now.maxMemory() >> 20);
+	}
+
+	/** What ends wrk with its figures. */
+	private static void interrupt(Process wrk) throws Exception {
+		new ProcessBuilder("kill", "-INT", String.valueOf(wrk.pid())).start().waitFor();
 	}
 
 	private static boolean quiet(JdbcClient database) {

@@ -27,6 +27,7 @@ import org.leafward.workdays.SignUps;
 import org.leafward.workdays.Skill;
 import org.leafward.workdays.WalkStop;
 import org.leafward.workdays.WorkdayDesk;
+import org.leafward.workdays.PlanTerms;
 import org.leafward.workdays.WorkdayDesk.Frame;
 import org.leafward.workdays.WorkdayId;
 import org.leafward.workdays.Workdays;
@@ -84,7 +85,8 @@ class DemoGroup {
 		GroupId group = this.desk.make(new Told("Millrace Green Crew",
 				"We look after the park at the old mill and the library's garden. Everybody is welcome; tools are there.",
 				DemoRegion.zone(), "the tool shed behind the mill", Set.of(DayOfWeek.SATURDAY), LocalTime.of(9, 0),
-				LocalTime.of(12, 0), 12, Set.of(LocalDate.of(today.getYear(), 12, 26))), tobias);
+				LocalTime.of(12, 0), 12, Set.of(LocalDate.of(today.getYear(), 12, 26)),
+				new PlanTerms(4, Map.of("loppers", 1))), tobias);
 		List.of(bram, ines, odile).forEach((person) -> this.desk.join(group, person));
 		Set<DayOfWeek> any = Set.of(DayOfWeek.values());
 		this.desk.tell(group, tobias, Set.of(Skill.FIRST_AID, Skill.DRIVING), any, Set.of(), "Lena Wren, 555 0141");

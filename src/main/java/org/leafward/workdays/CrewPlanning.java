@@ -230,8 +230,8 @@ public class CrewPlanning {
 			boolean staysThere = pinned != null && fixed.contains(pinned);
 			tasks.add(new CrewTask(key, task.site().toString(), "%s, %s".formatted(task.text().title(), task.plant()),
 					task.window(), Objects.requireNonNull(work.holdOffs().get(key)),
-					minutes.getOrDefault(key, effort.minutes()), effort.skills(), Set.of(), importance(task), pinned,
-					staysThere ? Set.of() : fixed));
+					minutes.getOrDefault(key, effort.minutes()), effort.skills(), group.terms().few(effort.tools()),
+					importance(task), pinned, staysThere ? Set.of() : fixed));
 		});
 		List<CrewSite> sites = work.sites()
 			.values()
@@ -239,17 +239,27 @@ public class CrewPlanning {
 			.map((site) -> new CrewSite(site.id().toString(), site.name(), site.point(), Set.of()))
 			.toList();
 		int lasts = (group.ends().toSecondOfDay() - group.begins().toSecondOfDay()) / 60;
-		return new CrewProblem(sites, tasks, dates(group, window, fixed, work), new CrewRules(group.begins(), lasts, 3,
-				mostWorkdays, Set.of(), Map.of(), TravelRules.USUAL, PlanCosts.USUAL), was, 1);
+		return new CrewProblem(sites, tasks, dates(group, window, fixed, Set.copyOf(pins.values()), work),
+				new CrewRules(group.begins(), lasts, 3, mostWorkdays, Set.of(), group.terms().fewTools(),
+						TravelRules.USUAL, PlanCosts.USUAL),
+				was, 1);
 	}
 
-	private List<CrewDate> dates(Group group, DayWindow window, Set<LocalDate> fixed, Work work) {
+	/**
+	 * Days that stay, days of pins, and all of the pattern that leave time to call
+	 * people.
+	 */
+	private List<CrewDate> dates(Group group, DayWindow window, Set<LocalDate> fixed, Set<LocalDate> pinned,
+			Work work) {
 		Optional<Site> first = work.sites().values().stream().findFirst();
+		LocalDate soonest = window.from().plusDays(Math.max(0, group.terms().notice() - 1));
 		List<CrewDate> dates = new ArrayList<>();
 		for (LocalDate day = window.from(); !day.isAfter(window.to()); day = day.plusDays(1)) {
 			LocalDate date = day;
-			boolean pattern = group.weekdays().contains(day.getDayOfWeek()) && !group.away().contains(day);
-			if ((!pattern && !fixed.contains(day)) || first.isEmpty() || dates.size() >= CrewProblem.DATES) {
+			boolean pattern = group.weekdays().contains(day.getDayOfWeek()) && !group.away().contains(day)
+					&& !day.isBefore(soonest);
+			if ((!pattern && !fixed.contains(day) && !pinned.contains(day)) || first.isEmpty()
+					|| dates.size() >= CrewProblem.DATES) {
 				continue;
 			}
 			List<CrewMember> crew = group.members()

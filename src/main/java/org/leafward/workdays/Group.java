@@ -22,11 +22,12 @@ import org.leafward.accounts.PersonId;
  * @param ends when it ends as a rule
  * @param capacity how many can come to one as a rule, 1 to 500
  * @param away days on which it never works
+ * @param terms what it asks of each plan
  * @param members those who belong to it, by name, those who lead first
  * @param sites those that it looks after, by name
  */
 public record Group(GroupId id, String name, String about, ZoneId zone, String meetingPoint, Set<DayOfWeek> weekdays,
-		LocalTime begins, LocalTime ends, int capacity, Set<LocalDate> away, List<Member> members,
+		LocalTime begins, LocalTime ends, int capacity, Set<LocalDate> away, PlanTerms terms, List<Member> members,
 		List<GroupSite> sites) {
 
 	public Group {

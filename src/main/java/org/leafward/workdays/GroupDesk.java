@@ -62,9 +62,10 @@ public class GroupDesk {
 	 * @param ends when it ends, at least half an hour and at most 12 hours later
 	 * @param capacity how many can come, 1 to 500
 	 * @param away days on which it never works, at most 200
+	 * @param terms what it asks of each plan
 	 */
 	public record Told(String name, String about, ZoneId zone, String meetingPoint, Set<DayOfWeek> weekdays,
-			LocalTime begins, LocalTime ends, int capacity, Set<LocalDate> away) {
+			LocalTime begins, LocalTime ends, int capacity, Set<LocalDate> away, PlanTerms terms) {
 
 		public Told {
 			Findings all = new Findings();
@@ -104,7 +105,7 @@ public class GroupDesk {
 
 		private GroupRow row(GroupId id) {
 			return new GroupRow(id, this.name, this.about, this.zone, this.meetingPoint, this.weekdays, this.begins,
-					this.ends, this.capacity, this.away);
+					this.ends, this.capacity, this.away, this.terms);
 		}
 
 	}

@@ -110,7 +110,7 @@ public class Groups {
 		Map<SiteId, Site> sites = named(given);
 		return rows.stream()
 			.map((row) -> new Group(row.id(), row.name(), row.about(), row.zone(), row.meetingPoint(), row.weekdays(),
-					row.begins(), row.ends(), row.capacity(), row.away(),
+					row.begins(), row.ends(), row.capacity(), row.away(), row.terms(),
 					members.stream()
 						.filter((one) -> one.group().equals(row.id()) && known.containsKey(one.person()))
 						.map((one) -> new Member(one.person(), Objects.requireNonNull(known.get(one.person())).name(),

@@ -115,7 +115,11 @@ public class PlanBook {
 		for (CareTask task : open) {
 			Planting planting = (task.planting() != null) ? this.register.find(task.planting()).orElse(null) : null;
 			Efforts.Ask effort = this.efforts.of(task, planting);
-			if (effort.minutes() <= room && skills.containsAll(effort.skills())) {
+			boolean none = group.terms()
+				.few(effort.tools())
+				.stream()
+				.anyMatch((tool) -> group.terms().fewTools().getOrDefault(tool, 1) < 1);
+			if (!none && effort.minutes() <= room && skills.containsAll(effort.skills())) {
 				this.desk.addTask(day.id(),
 						new WorkdayTask(task.id(), task.site(), effort.minutes(), false,
 								"It can be done on this day, and until %s.".formatted(DayWords.of(task.window().to())),

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.leafward.workdays.Groups;
+import org.leafward.workdays.PlanTerms;
 import org.leafward.feeds.content.FeedSites;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
@@ -244,7 +245,8 @@ class FeedDocumentsTests {
 
 	private Group group(GroupId id, PersonId member) {
 		return new Group(id, "Friends of the mill", "", ZoneId.of("Europe/London"), "", Set.of(), LocalTime.of(9, 0),
-				LocalTime.NOON, 10, Set.of(), List.of(new Member(member, "Ada", true, Set.of(), Set.of(), Set.of())),
+				LocalTime.NOON, 10, Set.of(), PlanTerms.USUAL,
+				List.of(new Member(member, "Ada", true, Set.of(), Set.of(), Set.of())),
 				List.of(new GroupSite(this.site, member, "Mill garden", "", false)));
 	}
 

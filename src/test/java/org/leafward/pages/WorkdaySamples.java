@@ -22,6 +22,7 @@ import org.leafward.workdays.GroupId;
 import org.leafward.workdays.GroupLink;
 import org.leafward.workdays.GroupSite;
 import org.leafward.workdays.Member;
+import org.leafward.workdays.PlanTerms;
 import org.leafward.workdays.Skill;
 import org.leafward.workdays.Workday;
 import org.leafward.workdays.WorkdayId;
@@ -44,7 +45,7 @@ final class WorkdaySamples {
 
 	private static final Group GROUP = new Group(new GroupId(ID), "Green <Crew>", "We look after the park.",
 			ZoneId.of("America/Chicago"), "the shed", Set.of(DayOfWeek.SATURDAY), LocalTime.of(9, 0),
-			LocalTime.of(12, 0), 12, Set.of(),
+			LocalTime.of(12, 0), 12, Set.of(), new PlanTerms(3, Map.of("pole pruner", 1)),
 			List.of(new Member(new PersonId(ID), "Nora Field", true, Set.of(Skill.FIRST_AID), Set.of(), Set.of())),
 			List.of(SITE));
 

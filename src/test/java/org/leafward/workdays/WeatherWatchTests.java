@@ -135,7 +135,7 @@ class WeatherWatchTests {
 		this.lead = person();
 		this.member = person();
 		this.group = this.desk.make(new Told("Crew", "", ZONE, "the shed", Set.of(DayOfWeek.values()),
-				LocalTime.of(9, 0), LocalTime.of(12, 0), 5, Set.of()), this.lead);
+				LocalTime.of(9, 0), LocalTime.of(12, 0), 5, Set.of(), PlanTerms.USUAL), this.lead);
 		this.desk.join(this.group, this.member);
 		SiteId site = new SiteId(UUID.randomUUID());
 		when(this.workdays.find(any())).thenAnswer((call) -> this.real.find(call.getArgument(0)));

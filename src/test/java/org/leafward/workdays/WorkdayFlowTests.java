@@ -135,9 +135,8 @@ class WorkdayFlowTests {
 		this.database.sql("delete from workdays.message").update();
 		this.saturday = LocalDate.now(ZONE).plusDays(20);
 		this.lead = person();
-		this.group = this.desk.make(
-				new Told("Crew", "", ZONE, "the shed", ANY, LocalTime.of(9, 0), LocalTime.of(12, 0), 2, Set.of()),
-				this.lead);
+		this.group = this.desk.make(new Told("Crew", "", ZONE, "the shed", ANY, LocalTime.of(9, 0), LocalTime.of(12, 0),
+				2, Set.of(), PlanTerms.USUAL), this.lead);
 	}
 
 	private PersonId person() {

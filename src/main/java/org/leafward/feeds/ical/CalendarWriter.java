@@ -134,7 +134,7 @@ public final class CalendarWriter {
 			Shown.Entry same = (was != null && was.looksLike(looks)) ? was : null;
 			Revision revision = (same != null) ? same.revision() : revision(entry, was, before);
 			aheadBy = Math.max(aheadBy, revision.sequence() - entry.sequence());
-			blocks.put(entry.uid(), (same != null) ? same.block() : stamped(looks, revision));
+			blocks.put(entry.uid(), (same != null) ? same.block() : stamped(lines, looks, revision));
 		}
 		long room = MOST_OCTETS - begin.length - end.length;
 		List<Block> all = new ArrayList<>();
@@ -177,12 +177,13 @@ public final class CalendarWriter {
 	 * The revision stands behind the identifier, which is the second line; a long one is
 	 * folded.
 	 */
-	private static Block stamped(byte[] looks, Revision revision) {
+	private static Block stamped(Lines lines, byte[] looks, Revision revision) {
 		int behind = Shown.next(looks, Shown.next(looks, 0));
 		while (looks[behind] == ' ') {
 			behind = Shown.next(looks, behind);
 		}
-		byte[] stamp = Shown.lines(revision);
+		Shown.write(lines, revision);
+		byte[] stamp = lines.take();
 		byte[] all = new byte[looks.length + stamp.length];
 		System.arraycopy(looks, 0, all, 0, behind);
 		System.arraycopy(stamp, 0, all, behind, stamp.length);

@@ -174,13 +174,12 @@ final class Shown {
 		return text.getBytes(StandardCharsets.US_ASCII);
 	}
 
-	/** The lines of a revision. */
-	static byte[] lines(Revision revision) {
+	/** Writes the lines of a revision. */
+	static void write(Lines lines, Revision revision) {
 		// Without METHOD, DTSTAMP is the last revision (RFC 5545 section 3.8.7.2).
-		return new Lines().moment("DTSTAMP", revision.changed())
+		lines.moment("DTSTAMP", revision.changed())
 			.moment("LAST-MODIFIED", revision.changed())
-			.plain("SEQUENCE", String.valueOf(revision.sequence()))
-			.take();
+			.plain("SEQUENCE", String.valueOf(revision.sequence()));
 	}
 
 }

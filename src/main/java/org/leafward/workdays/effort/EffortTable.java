@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.core.rule.Effort;
 import org.leafward.care.core.rule.Rule;
@@ -84,6 +86,17 @@ public class EffortTable {
 				: (entry.tools() != null) ? entry.tools() : List.of();
 		return new TaskEffort(TaskEffort.rounded(minutes), skills, tools,
 				byRule ? "the rule of the task" : entry.source());
+	}
+
+	/**
+	 * The tools that kinds of work ask for.
+	 * @return in no order
+	 */
+	public Set<String> tools() {
+		return this.byWork.values()
+			.stream()
+			.flatMap((entry) -> (entry.tools() != null) ? entry.tools().stream() : Stream.empty())
+			.collect(Collectors.toSet());
 	}
 
 	private static double minutes(EffortFile.Entry entry, int plants, @Nullable Double squareMetres) {

@@ -19,10 +19,12 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.leafward.accounts.PersonId;
 import org.leafward.register.SiteId;
 import org.leafward.workdays.GroupId;
+import org.leafward.workdays.PlanTerms;
 import org.leafward.workdays.Skill;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -32,7 +34,7 @@ import org.springframework.stereotype.Repository;
 public class GroupTable {
 
 	private static final String GROUP = """
-			select id, name, about, zone, meeting_point, weekdays, begins, ends, capacity, away
+			select id, name, about, zone, meeting_point, weekdays, begins, ends, capacity, away, notice, few_tools, few_tool_teams
 			from workdays.volunteer_group
 			""";
 
@@ -55,9 +57,11 @@ public class GroupTable {
 	 * @param ends when it ends
 	 * @param capacity how many can come
 	 * @param away when it never works
+	 * @param terms what it asks of each plan
 	 */
 	public record GroupRow(GroupId id, String name, String about, ZoneId zone, String meetingPoint,
-			Set<DayOfWeek> weekdays, LocalTime begins, LocalTime ends, int capacity, Set<LocalDate> away) {
+			Set<DayOfWeek> weekdays, LocalTime begins, LocalTime ends, int capacity, Set<LocalDate> away,
+			PlanTerms terms) {
 	}
 
 	/**
@@ -94,12 +98,12 @@ public class GroupTable {
 	public void add(GroupRow group, Instant now) {
 		this.database.sql("""
 				insert into workdays.volunteer_group (id, name, about, zone, meeting_point, weekdays, begins, ends,
-					capacity, away, created_at)
-				values (?, ?, ?, ?, ?, ?::smallint[], ?, ?, ?, ?::date[], ?)
+					capacity, away, notice, few_tools, few_tool_teams, created_at)
+				values (?, ?, ?, ?, ?, ?::smallint[], ?, ?, ?, ?::date[], ?, ?::text[], ?::smallint[], ?)
 				""")
 			.params(group.id().value(), group.name(), group.about(), group.zone().getId(), group.meetingPoint(),
 					days(group.weekdays()), group.begins(), group.ends(), group.capacity(), dates(group.away()),
-					now.atOffset(ZoneOffset.UTC))
+					group.terms().notice(), tools(group), teams(group), now.atOffset(ZoneOffset.UTC))
 			.update();
 	}
 
@@ -110,11 +114,13 @@ public class GroupTable {
 	public void change(GroupRow group) {
 		this.database.sql("""
 				update workdays.volunteer_group set name = ?, about = ?, zone = ?, meeting_point = ?,
-					weekdays = ?::smallint[], begins = ?, ends = ?, capacity = ?, away = ?::date[]
+					weekdays = ?::smallint[], begins = ?, ends = ?, capacity = ?, away = ?::date[],
+					notice = ?, few_tools = ?::text[], few_tool_teams = ?::smallint[]
 				where id = ?
 				""")
 			.params(group.name(), group.about(), group.zone().getId(), group.meetingPoint(), days(group.weekdays()),
-					group.begins(), group.ends(), group.capacity(), dates(group.away()), group.id().value())
+					group.begins(), group.ends(), group.capacity(), dates(group.away()), group.terms().notice(),
+					tools(group), teams(group), group.id().value())
 			.update();
 	}
 
@@ -196,7 +202,23 @@ public class GroupTable {
 	private static GroupRow group(ResultSet row, int number) throws SQLException {
 		return new GroupRow(new GroupId(row.getObject("id", UUID.class)), row.getString("name"), row.getString("about"),
 				ZoneId.of(row.getString("zone")), row.getString("meeting_point"), weekdays(row), time(row, "begins"),
-				time(row, "ends"), row.getInt("capacity"), away(row));
+				time(row, "ends"), row.getInt("capacity"), away(row), terms(row));
+	}
+
+	private static PlanTerms terms(ResultSet row) throws SQLException {
+		List<String> tools = array(row.getArray("few_tools")).map(Object::toString).toList();
+		List<Integer> teams = array(row.getArray("few_tool_teams")).map((one) -> ((Number) one).intValue()).toList();
+		return new PlanTerms(row.getInt("notice"),
+				IntStream.range(0, tools.size()).boxed().collect(Collectors.toMap(tools::get, teams::get)));
+	}
+
+	private static String[] tools(GroupRow group) {
+		return group.terms().fewTools().keySet().stream().sorted().toArray(String[]::new);
+	}
+
+	/** In the order of the tools. */
+	private static Integer[] teams(GroupRow group) {
+		return Stream.of(tools(group)).map(group.terms().fewTools()::get).toArray(Integer[]::new);
 	}
 
 	static LocalTime time(ResultSet row, String column) throws SQLException {

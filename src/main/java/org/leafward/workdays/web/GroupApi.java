@@ -8,6 +8,8 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.accounts.PersonId;
@@ -61,17 +63,21 @@ class GroupApi {
 	 * @param begins when a workday begins as a rule
 	 * @param ends when it ends
 	 * @param capacity how many can come to one as a rule
+	 * @param notice how many days it takes to call people; nothing sooner is proposed
+	 * @param fewTools tools that not every team can have at once, with how many can
 	 * @param leads whether who asks leads it
 	 * @param members how many belong to it
 	 * @param sites how many sites it looks after
 	 */
 	record GroupAnswer(UUID id, String name, String about, String zone, String meetingPoint, List<String> weekdays,
-			LocalTime begins, LocalTime ends, int capacity, boolean leads, int members, int sites) {
+			LocalTime begins, LocalTime ends, int capacity, int notice, Map<String, Integer> fewTools, boolean leads,
+			int members, int sites) {
 
 		static GroupAnswer of(Group group, boolean leads) {
 			return new GroupAnswer(group.id().value(), group.name(), group.about(), group.zone().getId(),
-					group.meetingPoint(), weekdays(group), group.begins(), group.ends(), group.capacity(), leads,
-					group.members().size(), group.sites().size());
+					group.meetingPoint(), weekdays(group), group.begins(), group.ends(), group.capacity(),
+					group.terms().notice(), new TreeMap<>(group.terms().fewTools()), leads, group.members().size(),
+					group.sites().size());
 		}
 
 		private static List<String> weekdays(Group group) {

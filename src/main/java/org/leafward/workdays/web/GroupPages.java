@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -26,14 +27,17 @@ import org.leafward.measure.Given;
 import org.leafward.pages.NotForYou;
 import org.leafward.register.OpenSites;
 import org.leafward.register.Site;
+import org.leafward.pages.Choice;
 import org.leafward.workdays.Group;
 import org.leafward.workdays.GroupDesk;
 import org.leafward.workdays.GroupDesk.Told;
 import org.leafward.workdays.GroupId;
 import org.leafward.workdays.GroupLinks;
 import org.leafward.workdays.Groups;
+import org.leafward.workdays.KnownTools;
 import org.leafward.workdays.MemberCare;
 import org.leafward.workdays.PersonWorkday;
+import org.leafward.workdays.PlanTerms;
 import org.leafward.workdays.SignUpState;
 import org.leafward.workdays.Skill;
 import org.leafward.workdays.Workday;
@@ -68,6 +72,8 @@ class GroupPages {
 
 	private final Workdays workdays;
 
+	private final KnownTools tools;
+
 	private final OpenSites sites;
 
 	private final People people;
@@ -77,13 +83,15 @@ class GroupPages {
 	private final String baseUrl;
 
 	GroupPages(Ours ours, Groups groups, GroupDesk desk, GroupLinks links, MemberCare members, Workdays workdays,
-			OpenSites sites, People people, Clock clock, @Value("${leafward.base-url}") String baseUrl) {
+			KnownTools tools, OpenSites sites, People people, Clock clock,
+			@Value("${leafward.base-url}") String baseUrl) {
 		this.ours = ours;
 		this.groups = groups;
 		this.desk = desk;
 		this.links = links;
 		this.members = members;
 		this.workdays = workdays;
+		this.tools = tools;
 		this.sites = sites;
 		this.people = people;
 		this.clock = clock;
@@ -147,6 +155,7 @@ class GroupPages {
 		form.put("begins", "09:00");
 		form.put("ends", "12:00");
 		form.put("capacity", "15");
+		form.put("notice", String.valueOf(PlanTerms.USUAL.notice()));
 		form.put("weekdays", Set.of(DayOfWeek.SATURDAY.name()));
 		return form(form, Map.of(), null, model);
 	}
@@ -163,18 +172,18 @@ class GroupPages {
 
 	@PostMapping("/groups/new")
 	@Nullable String make(@RequestParam Map<String, String> given,
-			@RequestParam(required = false) @Nullable List<String> weekdays, Model model, HttpServletRequest request,
-			HttpServletResponse response) throws IOException {
+			@RequestParam(required = false) @Nullable List<String> weekdays, Few.Fields few, Model model,
+			HttpServletRequest request, HttpServletResponse response) throws IOException {
 		if (refused(request, response)) {
 			return null;
 		}
 		try {
-			GroupId id = this.desk.make(told(given, weekdays), this.ours.somebody());
+			GroupId id = this.desk.make(told(given, weekdays, few), this.ours.somebody());
 			return "redirect:/groups/" + id;
 		}
 		catch (BadInput ex) {
 			response.setStatus(HttpStatus.BAD_REQUEST.value());
-			return form(back(given, weekdays), ex.byField(), null, model);
+			return form(back(given, weekdays, few), ex.byField(), null, model);
 		}
 	}
 
@@ -189,6 +198,15 @@ class GroupPages {
 		form.put("begins", Fields.clock(group.begins()));
 		form.put("ends", Fields.clock(group.ends()));
 		form.put("capacity", String.valueOf(group.capacity()));
+		form.put("notice", String.valueOf(group.terms().notice()));
+		form.put("few",
+				group.terms()
+					.fewTools()
+					.entrySet()
+					.stream()
+					.sorted(Map.Entry.comparingByKey())
+					.map((one) -> new Few(one.getKey(), String.valueOf(one.getValue())))
+					.toList());
 		form.put("weekdays", Fields.names(group.weekdays()));
 		form.put("away", Fields.text(group.away()));
 		return form(form, Map.of(), group, model);
@@ -196,36 +214,54 @@ class GroupPages {
 
 	@PostMapping("/groups/{id}/settings")
 	String change(@PathVariable UUID id, @RequestParam Map<String, String> given,
-			@RequestParam(required = false) @Nullable List<String> weekdays, Model model,
+			@RequestParam(required = false) @Nullable List<String> weekdays, Few.Fields few, Model model,
 			HttpServletResponse response) {
 		Group group = this.ours.led(id);
 		try {
-			this.desk.change(group.id(), told(given, weekdays));
+			this.desk.change(group.id(), told(given, weekdays, few));
 			return "redirect:/groups/" + group.id();
 		}
 		catch (BadInput ex) {
 			response.setStatus(HttpStatus.BAD_REQUEST.value());
-			return form(back(given, weekdays), ex.byField(), group, model);
+			return form(back(given, weekdays, few), ex.byField(), group, model);
 		}
 	}
 
-	private static Map<String, Object> back(Map<String, String> given, @Nullable List<String> weekdays) {
+	private static Map<String, Object> back(Map<String, String> given, @Nullable List<String> weekdays,
+			Few.Fields few) {
 		Map<String, Object> form = new HashMap<>(given);
 		form.put("weekdays", (weekdays != null) ? Set.copyOf(weekdays) : Set.of());
+		form.put("few", few.rows());
 		return form;
 	}
 
-	private static Told told(Map<String, String> given, @Nullable List<String> weekdays) {
+	private Told told(Map<String, String> given, @Nullable List<String> weekdays, Few.Fields tools) {
 		Findings all = new Findings();
 		Supplier<ZoneId> zone = all.read(() -> Given.zone("zone", given.get("zone")));
 		Supplier<LocalTime> begins = all.read(() -> Fields.time("begins", given.get("begins")));
 		Supplier<LocalTime> ends = all.read(() -> Fields.time("ends", given.get("ends")));
 		Supplier<Integer> capacity = all.read(() -> Given.whole("capacity", given.get("capacity")));
+		Supplier<Integer> notice = all.read(() -> Given.whole("notice", given.get("notice")));
+		Supplier<Map<String, Integer>> few = all.read(() -> few(tools));
 		Supplier<Set<LocalDate>> away = all.read(() -> Fields.days("away", given.get("away")));
 		Supplier<Set<DayOfWeek>> days = all.read(() -> Fields.weekdays(weekdays));
 		return all.give(() -> new Told(given.getOrDefault("name", ""), given.getOrDefault("about", ""), zone.get(),
 				given.getOrDefault("meetingPoint", ""), days.get(), begins.get(), ends.get(), capacity.get(),
-				away.get()));
+				away.get(), new PlanTerms(notice.get(), few.get())));
+	}
+
+	private Map<String, Integer> few(Few.Fields fields) {
+		Map<String, Integer> few = new TreeMap<>();
+		for (Few row : fields.rows()) {
+			int teams = Fields.called("how many teams can have it", "fewTools",
+					(words) -> Given.whole(words, row.teams()));
+			if (few.put(row.tool(), teams) != null) {
+				throw new BadInput("'%s' is there twice".formatted(Given.shown(row.tool())), "fewTools",
+						"keep one of them");
+			}
+		}
+		this.tools.check(few.keySet());
+		return few;
 	}
 
 	private String form(Map<String, Object> form, Map<String, String> errors, @Nullable Group group, Model model) {
@@ -234,6 +270,9 @@ class GroupPages {
 		model.addAttribute("form", form);
 		model.addAttribute("errors", errors);
 		model.addAttribute("weekdays", Fields.weekdays());
+		List<?> few = (List<?>) form.getOrDefault("few", List.of());
+		model.addAttribute("few", Few.withRoom(few.stream().map(Few.class::cast).toList()));
+		model.addAttribute("tools", this.tools.names().stream().map((tool) -> new Choice(tool, tool)).toList());
 		return "workdays/group-form";
 	}
 

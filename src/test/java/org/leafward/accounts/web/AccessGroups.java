@@ -20,6 +20,7 @@ import org.leafward.workdays.GroupDesk.Told;
 import org.leafward.workdays.GroupId;
 import org.leafward.workdays.GroupLinks;
 import org.leafward.workdays.Groups;
+import org.leafward.workdays.PlanTerms;
 import org.leafward.workdays.WorkdayTask;
 import org.leafward.workdays.WorkdayDesk;
 import org.leafward.workdays.WorkdayDesk.Frame;
@@ -70,7 +71,8 @@ class AccessGroups {
 					(select group_id from workdays.member where person_id = ? and leads)
 				""").param(owner.value()).update();
 		GroupId group = this.desk.make(new Told("Crew", "", ZoneId.of("America/Chicago"), "",
-				Set.of(DayOfWeek.SATURDAY), LocalTime.of(9, 0), LocalTime.of(20, 0), 10, Set.of()), owner);
+				Set.of(DayOfWeek.SATURDAY), LocalTime.of(9, 0), LocalTime.of(20, 0), 10, Set.of(), PlanTerms.USUAL),
+				owner);
 		this.desk.give(group, this.register.require(site), "");
 		WorkdayId day = this.days.add(this.groups.find(group).orElseThrow(),
 				new Frame(today, LocalTime.of(9, 0), LocalTime.of(20, 0), "", 10, null));

@@ -25,6 +25,7 @@ import org.leafward.workdays.Group;
 import org.leafward.workdays.GroupId;
 import org.leafward.workdays.Groups;
 import org.leafward.workdays.Member;
+import org.leafward.workdays.PlanTerms;
 import org.leafward.workdays.SignUpChanged;
 import org.leafward.workdays.WorkdayCalledOff;
 
@@ -79,7 +80,7 @@ class FeedListenersTests {
 			.willReturn(
 					Optional.of(
 							new Group(id, "Crew", "", ZoneOffset.UTC, "", Set.of(), LocalTime.of(9, 0), LocalTime.NOON,
-									9, Set.of(),
+									9, Set.of(), PlanTerms.USUAL,
 									List.of(new Member(this.ada, "Ada", true, Set.of(), Set.of(), Set.of()),
 											new Member(this.ben, "Ben", false, Set.of(), Set.of(), Set.of())),
 									List.of())));

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +37,7 @@ import org.leafward.workdays.GroupDesk;
 import org.leafward.workdays.GroupDesk.Told;
 import org.leafward.workdays.GroupId;
 import org.leafward.workdays.Groups;
+import org.leafward.workdays.PlanTerms;
 import org.leafward.workdays.Workday;
 import org.leafward.workdays.WorkdayDesk;
 import org.leafward.workdays.WorkdayDesk.Frame;
@@ -132,8 +134,12 @@ class HostileGroupTests {
 	}
 
 	private static Told told(ZoneId zone, Set<DayOfWeek> weekdays, Set<LocalDate> away) {
+		return told(zone, weekdays, away, PlanTerms.USUAL);
+	}
+
+	private static Told told(ZoneId zone, Set<DayOfWeek> weekdays, Set<LocalDate> away, PlanTerms terms) {
 		return new Told("Crew", "We dig.", zone, "the shed", weekdays, LocalTime.of(9, 0), LocalTime.of(12, 0), 12,
-				away);
+				away, terms);
 	}
 
 	private WorkdayId day(LocalDate day) {
@@ -234,7 +240,7 @@ class HostileGroupTests {
 	void wordsOfPeopleStandAsTheyAreAndNothingOfThemIsMarkup() throws Exception {
 		String name = "<b>Crew</b> & \u05e6\u05d5\u05d5\u05ea \ud83c\udf31";
 		this.desk.change(this.group, new Told(name, "<script>alert(1)</script>", this.site.zone(), "a\"b'c", ANY,
-				LocalTime.of(9, 0), LocalTime.of(12, 0), 12, Set.of()));
+				LocalTime.of(9, 0), LocalTime.of(12, 0), 12, Set.of(), PlanTerms.USUAL));
 		WorkdayId workday = day(this.today.plusDays(9));
 		this.days.fix(workday);
 		for (String page : List.of("/groups", "/groups/" + this.group, "/workdays/" + workday)) {
@@ -296,6 +302,43 @@ class HostileGroupTests {
 		assertThat(after).extracting((one) -> one.tasks().stream().map((task) -> task.task()).toList())
 			.containsExactlyElementsOf(
 					before.stream().map((one) -> one.tasks().stream().map((task) -> task.task()).toList()).toList());
+	}
+
+	/** Nothing is proposed before people can be called; what was locked stays. */
+	@Test
+	void leavesTimeToCallPeople() {
+		this.desk.give(this.group, this.site, "");
+		this.planning.plan(this.group, 120, 6);
+		DayWindow ahead = new DayWindow(this.today, this.today.plusDays(120));
+		assertThat(this.workdays.ofGroup(this.group, ahead, true)).isNotEmpty()
+			.allMatch((one) -> !one.day().isBefore(this.today.plusDays(PlanTerms.USUAL.notice())));
+		WorkdayId soon = day(this.today.plusDays(1));
+		this.days.lock(soon, true);
+		this.desk.change(this.group, told(this.site.zone(), ANY, Set.of(), new PlanTerms(60, Map.of())));
+		this.planning.plan(this.group, 120, 6);
+		List<Workday> after = this.workdays.ofGroup(this.group, ahead, true);
+		assertThat(after).filteredOn((one) -> one.id().equals(soon)).hasSize(1);
+		assertThat(after).filteredOn((one) -> !one.id().equals(soon))
+			.allMatch((one) -> !one.day().isBefore(this.today.plusDays(60)));
+	}
+
+	/** What needs a tool that isn't there gets no day, and is told why. */
+	@Test
+	void heedsToolsThatAreNotThere() {
+		this.desk.give(this.group, this.site, "");
+		Map<String, Integer> none = new HashMap<>();
+		for (String tool : List.of("Hoses", "secateurs", "loppers", "soil probe", "rake", "stakes", "burlap", "mulch",
+				"gloves", "watering can", "labels", "spade")) {
+			none.put(tool, 0);
+		}
+		this.desk.change(this.group, told(this.site.zone(), ANY, Set.of(), new PlanTerms(0, none)));
+		assertThat(this.groups.find(this.group).orElseThrow().terms()).isEqualTo(new PlanTerms(0, none));
+		int without = this.planning.plan(this.group, 120, 6).placed();
+		assertThat(leftOver()).anyMatch((why) -> why.startsWith("The group has no "));
+		none.replaceAll((tool, teams) -> 4);
+		this.desk.change(this.group, told(this.site.zone(), ANY, Set.of(), new PlanTerms(0, none)));
+		assertThat(this.planning.plan(this.group, 120, 6).placed()).isGreaterThan(without);
+		assertThat(leftOver()).noneMatch((why) -> why.startsWith("The group has no "));
 	}
 
 	/** Two days on one date by hand: neither is lost, and no task stands on both. */

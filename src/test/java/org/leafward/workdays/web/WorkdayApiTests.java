@@ -39,6 +39,7 @@ import org.leafward.workdays.GroupDesk.Told;
 import org.leafward.workdays.GroupId;
 import org.leafward.workdays.Groups;
 import org.leafward.workdays.OnTheDay;
+import org.leafward.workdays.PlanTerms;
 import org.leafward.workdays.WorkdayDesk;
 import org.leafward.workdays.WorkdayDesk.Frame;
 import org.leafward.workdays.WorkdayId;
@@ -105,7 +106,7 @@ class WorkdayApiTests {
 		this.leader = person("Nora");
 		this.lead = token(this.leader);
 		this.group = this.desk.make(new Told("Crew", "We dig.", ZONE, "the shed", Set.of(DayOfWeek.SATURDAY),
-				LocalTime.of(0, 0), LocalTime.of(12, 0), 1, Set.of()), this.leader);
+				LocalTime.of(0, 0), LocalTime.of(12, 0), 1, Set.of(), PlanTerms.USUAL), this.leader);
 		PersonId other = person("Ada");
 		this.desk.join(this.group, other);
 		this.member = token(other);

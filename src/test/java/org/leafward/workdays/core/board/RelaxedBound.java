@@ -59,6 +59,9 @@ public final class RelaxedBound {
 
 	private static final int PATIENCE = 6;
 
+	/** Part of a turn against the direction before that is taken back. */
+	private static final double DEFLECTION = Double.parseDouble(System.getProperty("deflection", "1.5"));
+
 	/** Steps for a combination of dates after the first. */
 	private static final int FURTHER = 25;
 
@@ -110,6 +113,9 @@ public final class RelaxedBound {
 	private final int[][] chosen;
 
 	private final int[] paid;
+
+	/** The direction of the last step; empty before the first. */
+	private double[] before = new double[0];
 
 	/** At most so much needn't be made smaller. */
 	private double goal;
@@ -291,6 +297,7 @@ public final class RelaxedBound {
 				set(found);
 				evaluate();
 				now = best;
+				this.before = new double[0];
 			}
 			step(pace, now - points);
 		}
@@ -674,7 +681,7 @@ public final class RelaxedBound {
 			Arrays.stream(this.stepL[slot.number()]).forEach((one) -> slopes.add(one * perTeam(slot)));
 		}
 		Arrays.stream(this.stepM).flatMapToDouble(Arrays::stream).forEach((one) -> slopes.add(one * UNIT));
-		double[] way = slopes.build().toArray();
+		double[] way = deflected(slopes.build().toArray());
 		double norm = Arrays.stream(way).map((one) -> one * one).sum();
 		double length = pace * Math.max(gap, 1) / Math.max(norm, 1e-9);
 		int at = 0;
@@ -692,6 +699,28 @@ public final class RelaxedBound {
 				date[tool] = Math.max(0, date[tool] - length * way[at++] * UNIT);
 			}
 		}
+	}
+
+	/**
+	 * A direction that doesn't turn back on the one before, as two that cancel each other
+	 * get nowhere (Camerini, Fratta and Maffioli, 1975, by memory).
+	 */
+	private double[] deflected(double[] slope) {
+		double[] before = this.before;
+		if (before.length == slope.length) {
+			double turn = 0;
+			double norm = 0;
+			for (int i = 0; i < slope.length; i++) {
+				turn += slope[i] * before[i];
+				norm += before[i] * before[i];
+			}
+			double keep = (norm > 0) ? Math.max(0, -DEFLECTION * turn / norm) : 0;
+			for (int i = 0; i < slope.length; i++) {
+				slope[i] += keep * before[i];
+			}
+		}
+		this.before = slope;
+		return slope;
 	}
 
 	/** So that a price of a minute moves like that of a task. */
