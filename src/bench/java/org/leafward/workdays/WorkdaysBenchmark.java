@@ -10,7 +10,7 @@ import org.leafward.workdays.solver.SearchPlanner;
 
 /**
  * Plans the ten recorded cases and proves how good the plans are; writes the lines of
- * {@code workdays/recorded.csv}. Arguments: steps of the bound (200), combinations of
+ * {@code workdays/recorded.csv}. Arguments: steps of the bound (600), combinations of
  * dates (8).
  */
 public final class WorkdaysBenchmark {
@@ -19,7 +19,7 @@ public final class WorkdaysBenchmark {
 	}
 
 	public static void main(String[] arguments) {
-		int rounds = (arguments.length > 0) ? Integer.parseInt(arguments[0]) : 200;
+		int rounds = (arguments.length > 0) ? Integer.parseInt(arguments[0]) : 600;
 		int leaves = (arguments.length > 1) ? Integer.parseInt(arguments[1]) : 8;
 		SearchPlanner.byMovesAlone(1).plan(CrewCases.of(CrewCases.RECORDED.get(0)));
 		System.out.println("case,crc32,points,bound,gap_pct,days,placed,tasks,wall_s,cpu_s");

@@ -129,7 +129,7 @@ public class CrewPlanning {
 			LocalDate today = LocalDate.ofInstant(this.clock.instant(), group.zone());
 			DayWindow window = new DayWindow(today.plusDays(1), today.plusDays(days));
 			List<Workday> before = this.workdays.ofGroup(id, window, true);
-			Work work = work(group, window);
+			Work work = work(group, window, onTheListOf(group, today));
 			CrewPlan plan = this.planner.plan(problem(group, window, before, work, mostWorkdays));
 			this.transaction.executeWithoutResult((status) -> write(group, window, plan, work));
 			int placed = plan.days().size();
@@ -155,7 +155,17 @@ public class CrewPlanning {
 			Map<SiteId, Site> sites) {
 	}
 
-	private Work work(Group group, DayWindow window) {
+	/** Who plans on a workday has its tasks on the list of that day. */
+	private Set<TaskId> onTheListOf(Group group, LocalDate today) {
+		return this.workdays.ofGroup(group.id(), DayWindow.of(today), true)
+			.stream()
+			.filter((day) -> day.state() == WorkdayState.FIXED)
+			.flatMap((day) -> day.tasks().stream())
+			.map(WorkdayTask::task)
+			.collect(Collectors.toSet());
+	}
+
+	private Work work(Group group, DayWindow window, Set<TaskId> done) {
 		List<SiteId> ids = group.sites().stream().map(GroupSite::site).toList();
 		Map<SiteId, Site> sites = this.register.find(ids).stream().collect(Collectors.toMap(Site::id, (one) -> one));
 		Map<PlantingId, Planting> plantings = new HashMap<>();
@@ -166,7 +176,7 @@ public class CrewPlanning {
 		for (SiteId id : ids) {
 			List<CareTask> all = this.calendar.ofSite(id, window)
 				.stream()
-				.filter((task) -> task.state() == TaskState.PLANNED)
+				.filter((task) -> task.state() == TaskState.PLANNED && !done.contains(task.id()))
 				.toList();
 			List<CareTask> holding = all.stream().filter((task) -> task.kind() == TaskKind.HOLD_OFF).toList();
 			for (CareTask task : all) {
@@ -230,8 +240,9 @@ public class CrewPlanning {
 			boolean staysThere = pinned != null && fixed.contains(pinned);
 			tasks.add(new CrewTask(key, task.site().toString(), "%s, %s".formatted(task.text().title(), task.plant()),
 					task.window(), Objects.requireNonNull(work.holdOffs().get(key)),
-					minutes.getOrDefault(key, effort.minutes()), effort.skills(), group.terms().few(effort.tools()),
-					importance(task), pinned, staysThere ? Set.of() : fixed));
+					minutes.getOrDefault(key, effort.minutes()), staysThere ? Set.of() : effort.skills(),
+					staysThere ? Set.of() : group.terms().few(effort.tools()), importance(task), pinned,
+					staysThere ? Set.of() : fixed));
 		});
 		List<CrewSite> sites = work.sites()
 			.values()
@@ -288,11 +299,13 @@ public class CrewPlanning {
 	private void write(Group group, DayWindow window, CrewPlan plan, Work work) {
 		Map<LocalDate, Workday> proposed = new TreeMap<>();
 		Set<LocalDate> stay = new HashSet<>();
+		Set<TaskId> onThem = new HashSet<>();
 		Set<TaskId> pinned = new HashSet<>();
 		Map<TaskId, Integer> minutes = new HashMap<>();
 		for (Workday day : this.workdays.ofGroup(group.id(), window, true)) {
 			if (stays(day)) {
 				stay.add(day.day());
+				day.tasks().forEach((task) -> onThem.add(task.task()));
 			}
 			else if (day.state() == WorkdayState.PROPOSED) {
 				proposed.put(day.day(), day);
@@ -327,6 +340,7 @@ public class CrewPlanning {
 		for (Unplaced one : plan.unplaced()) {
 			left.put(new TaskId(UUID.fromString(one.task())), one.why());
 		}
+		left.keySet().removeAll(onThem);
 		this.table.leaveOver(group.id(), left);
 	}
 

@@ -1,5 +1,7 @@
 package org.leafward.workdays;
 
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -37,12 +39,16 @@ public class PlanBook {
 
 	private final Efforts efforts;
 
-	PlanBook(WorkdayTable table, WorkdayDesk desk, TaskCalendar calendar, Register register, Efforts efforts) {
+	private final Clock clock;
+
+	PlanBook(WorkdayTable table, WorkdayDesk desk, TaskCalendar calendar, Register register, Efforts efforts,
+			Clock clock) {
 		this.table = table;
 		this.desk = desk;
 		this.calendar = calendar;
 		this.register = register;
 		this.efforts = efforts;
+		this.clock = clock;
 	}
 
 	/**
@@ -93,8 +99,8 @@ public class PlanBook {
 		int minutes = (day.ends().toSecondOfDay() - day.begins().toSecondOfDay()) / 60;
 		int room = Math.min(people, day.capacity()) * minutes
 				- day.tasks().stream().mapToInt(WorkdayTask::minutes).sum();
-		Set<TaskId> taken = new HashSet<>(this.table.taken(group.id(), day.day()));
-		day.tasks().forEach((one) -> taken.add(one.task()));
+		LocalDate today = LocalDate.ofInstant(this.clock.instant(), group.zone());
+		Set<TaskId> taken = new HashSet<>(this.table.taken(group.id(), today));
 		List<CareTask> open = new ArrayList<>();
 		for (GroupSite site : group.sites()) {
 			this.calendar.ofSite(site.site(), DayWindow.of(day.day()))

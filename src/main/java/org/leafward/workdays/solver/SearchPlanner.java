@@ -37,11 +37,16 @@ import org.springframework.stereotype.Component;
 public class SearchPlanner implements CrewPlanner {
 
 	/** Moves for each task, and in all. */
-	private static final int MOVES_A_TASK = 2000;
+	private static final int MOVES_A_TASK = 4000;
 
 	private static final int LEAST_MOVES = 30_000;
 
-	private static final int MOST_MOVES = 300_000;
+	private static final int MOST_MOVES = 600_000;
+
+	/** The more tasks, the longer a move takes; about as many seconds for all. */
+	private static final int MOVES_TIMES_TASKS = 150_000_000;
+
+	private static final int ALWAYS_MOVES = 300_000;
 
 	/** A plan is accepted that is no worse than the one some steps ago; few were best. */
 	private static final int LATE = 8;
@@ -103,7 +108,7 @@ public class SearchPlanner implements CrewPlanner {
 		if (places.isEmpty()) {
 			return standing;
 		}
-		long moves = this.factor * Math.max(LEAST_MOVES, Math.min(MOST_MOVES, (long) MOVES_A_TASK * places.size()));
+		long moves = this.factor * moves(places.size());
 		Duration left = this.longest.minusNanos(System.nanoTime() - began);
 		Duration least = this.longest.dividedBy(LEAST_PART);
 		Table best = SolverFactory
@@ -115,6 +120,11 @@ public class SearchPlanner implements CrewPlanner {
 		best.getPlaces().forEach((place) -> found.put(place.getTask(), place.number()));
 		new Refill(found).fit();
 		return found;
+	}
+
+	private static long moves(int tasks) {
+		int most = Math.max(ALWAYS_MOVES, Math.min(MOST_MOVES, MOVES_TIMES_TASKS / tasks));
+		return Math.max(LEAST_MOVES, Math.min(most, (long) MOVES_A_TASK * tasks));
 	}
 
 	private static SolverConfig config(long seed, long moves, Duration longest) {

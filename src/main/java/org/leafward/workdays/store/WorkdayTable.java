@@ -251,15 +251,15 @@ public class WorkdayTable {
 	}
 
 	/**
-	 * Tasks that stand on a workday of a group that is still to come.
+	 * Tasks that stand on a workday of a group.
 	 * @param group whose
 	 * @param from first day
-	 * @return tasks of published workdays
+	 * @return tasks of published and of proposed workdays
 	 */
 	public List<TaskId> taken(GroupId group, LocalDate from) {
 		return this.database.sql("""
 				select task from workdays.workday_task join workdays.workday on workday.id = workday_task.workday
-				where group_id = ? and day >= ? and state = 'FIXED'
+				where group_id = ? and day >= ? and state in ('FIXED', 'PROPOSED')
 				""")
 			.params(group.value(), from)
 			.query((row, number) -> new TaskId(row.getObject(1, UUID.class)))

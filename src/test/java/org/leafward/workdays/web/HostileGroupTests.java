@@ -33,10 +33,12 @@ import org.leafward.register.Site;
 import org.leafward.support.DemoServer;
 import org.leafward.workdays.CrewPlanning;
 import org.leafward.workdays.CrewPlanning.Made;
+import org.leafward.workdays.Group;
 import org.leafward.workdays.GroupDesk;
 import org.leafward.workdays.GroupDesk.Told;
 import org.leafward.workdays.GroupId;
 import org.leafward.workdays.Groups;
+import org.leafward.workdays.PlanBook;
 import org.leafward.workdays.PlanTerms;
 import org.leafward.workdays.Workday;
 import org.leafward.workdays.WorkdayDesk;
@@ -96,6 +98,9 @@ class HostileGroupTests {
 
 	@Autowired
 	private CrewPlanning planning;
+
+	@Autowired
+	private PlanBook book;
 
 	@Autowired
 	private JdbcClient database;
@@ -322,6 +327,24 @@ class HostileGroupTests {
 			.allMatch((one) -> !one.day().isBefore(this.today.plusDays(60)));
 	}
 
+	/** Days that are filled one after the other share no task, whichever comes first. */
+	@Test
+	void daysThatAreFilledByHandShareNoTask() {
+		this.desk.give(this.group, this.site, "");
+		WorkdayId later = day(this.today.plusDays(16));
+		WorkdayId sooner = day(this.today.plusDays(9));
+		Group crew = this.groups.find(this.group).orElseThrow();
+		assertThat(this.book.fill(crew, this.workdays.find(later).orElseThrow())).isPositive();
+		this.book.fill(crew, this.workdays.find(sooner).orElseThrow());
+		WorkdayId last = day(this.today.plusDays(23));
+		this.book.fill(crew, this.workdays.find(last).orElseThrow());
+		List<Workday> all = this.workdays.ofGroup(this.group, new DayWindow(this.today, this.today.plusDays(120)),
+				true);
+		assertThat(all).hasSize(3);
+		assertThat(all.stream().flatMap((one) -> one.tasks().stream()).map((task) -> task.task()).toList())
+			.doesNotHaveDuplicates();
+	}
+
 	/** What needs a tool that isn't there gets no day, and is told why. */
 	@Test
 	void heedsToolsThatAreNotThere() {
@@ -339,6 +362,18 @@ class HostileGroupTests {
 		this.desk.change(this.group, told(this.site.zone(), ANY, Set.of(), new PlanTerms(0, none)));
 		assertThat(this.planning.plan(this.group, 120, 6).placed()).isGreaterThan(without);
 		assertThat(leftOver()).noneMatch((why) -> why.startsWith("The group has no "));
+		// What stands on days that stay is on them, whatever the group has lost since.
+		DayWindow ahead = new DayWindow(this.today, this.today.plusDays(120));
+		List<Workday> stay = this.workdays.ofGroup(this.group, ahead, true);
+		stay.forEach((one) -> this.days.lock(one.id(), true));
+		none.replaceAll((tool, teams) -> 0);
+		this.desk.change(this.group, told(this.site.zone(), ANY, Set.of(), new PlanTerms(0, none)));
+		this.planning.plan(this.group, 120, stay.size());
+		assertThat(this.database.sql("select task from workdays.left_over where group_id = ?")
+			.param(this.group.value())
+			.query(UUID.class)
+			.list()).doesNotContainAnyElementsOf(
+					stay.stream().flatMap((one) -> one.tasks().stream()).map((task) -> task.task().value()).toList());
 	}
 
 	/** Two days on one date by hand: neither is lost, and no task stands on both. */

@@ -52,7 +52,7 @@ public final class RelaxedBound {
 	/** Points by which the price of a task moves as easily as that of a team's minute. */
 	private static final double UNIT = 100;
 
-	/** Of a step, which is made smaller after some that helped nothing. */
+	/** Of a steep step, which is made smaller after some that helped nothing. */
 	private static final double FIRST_PACE = 1.5;
 
 	private static final double SLOWER = 0.85;
@@ -60,10 +60,23 @@ public final class RelaxedBound {
 	private static final int PATIENCE = 6;
 
 	/** Part of a turn against the direction before that is taken back. */
-	private static final double DEFLECTION = Double.parseDouble(System.getProperty("deflection", "1.5"));
+	private static final double DEFLECTION = 1.5;
+
+	/** Steep steps of the first descent; all others are along the mean. */
+	private static final int STEEP = 100;
+
+	/** Of a step along the mean. */
+	private static final double MEAN_PACE = 0.1;
+
+	private static final double MEAN_SLOWER = 0.66;
+
+	private static final int MEAN_PATIENCE = 5;
+
+	/** Part of the newest slope in the mean, at most. */
+	private static final double NEWEST = 0.3;
 
 	/** Steps for a combination of dates after the first. */
-	private static final int FURTHER = 25;
+	private static final int FURTHER = 50;
 
 	private final Board board;
 
@@ -113,9 +126,6 @@ public final class RelaxedBound {
 	private final int[][] chosen;
 
 	private final int[] paid;
-
-	/** The direction of the last step; empty before the first. */
-	private double[] before = new double[0];
 
 	/** At most so much needn't be made smaller. */
 	private double goal;
@@ -187,10 +197,10 @@ public final class RelaxedBound {
 	public static double of(Board board, double points, boolean pinsKept, double goal, int rounds, int leaves) {
 		RelaxedBound bound = new RelaxedBound(board, pinsKept);
 		bound.goal = Math.max(goal, points + 0.5);
-		bound.descend(points, ROUGH);
+		bound.descend(points, ROUGH, 0);
 		bound.whole = true;
 		PriorityQueue<Leaf> open = new PriorityQueue<>(Comparator.comparingDouble((Leaf leaf) -> -leaf.bound()));
-		open.add(bound.leaf(bound.fixed, points, rounds, Double.POSITIVE_INFINITY));
+		open.add(bound.leaf(bound.fixed, points, Math.min(rounds, STEEP), rounds - STEEP, Double.POSITIVE_INFINITY));
 		int made = 1;
 		while (made < leaves && open.element().bound() > bound.goal) {
 			Leaf worst = open.remove();
@@ -204,7 +214,7 @@ public final class RelaxedBound {
 				int[] fixed = worst.fixed().clone();
 				fixed[date] = side;
 				bound.take(worst);
-				open.add(bound.leaf(fixed, points, FURTHER, worst.bound()));
+				open.add(bound.leaf(fixed, points, 0, FURTHER, worst.bound()));
 				made++;
 			}
 		}
@@ -219,9 +229,9 @@ public final class RelaxedBound {
 	private record Leaf(int[] fixed, double bound, Prices prices, double[] gains) {
 	}
 
-	private Leaf leaf(int[] dates, double points, int rounds, double parent) {
+	private Leaf leaf(int[] dates, double points, int steep, int mean, double parent) {
 		this.fixed = dates;
-		double best = Math.min(parent, descend(points, rounds));
+		double best = Math.min(parent, descend(points, steep, mean));
 		evaluate();
 		return new Leaf(dates, best, prices(), this.lastGains);
 	}
@@ -276,9 +286,23 @@ public final class RelaxedBound {
 		return (b == 0) ? a : divisor(b, a % b);
 	}
 
-	private double descend(double points, int rounds) {
+	/**
+	 * Looks for small bounds: steep steps first, as they get near soon, and then steps in
+	 * the mean of many directions, as those don't stop at an edge.
+	 */
+	private double descend(double points, int steep, int mean) {
+		double best = (steep > 0) ? steep(points, steep) : Double.POSITIVE_INFINITY;
+		return (mean > 0 && best > this.goal) ? Math.min(best, mean(points, mean)) : best;
+	}
+
+	/**
+	 * Steps of Polyak's length along subgradients that don't turn back on the one before,
+	 * as two that cancel each other get nowhere (Camerini, Fratta and Maffioli, 1975).
+	 */
+	private double steep(double points, int rounds) {
 		double best = Double.POSITIVE_INFINITY;
 		Prices found = prices();
+		double[] before = new double[0];
 		double pace = FIRST_PACE;
 		int stuck = 0;
 		for (int round = 0; round < rounds && best > this.goal; round++) {
@@ -297,12 +321,121 @@ public final class RelaxedBound {
 				set(found);
 				evaluate();
 				now = best;
-				this.before = new double[0];
+				before = new double[0];
 			}
-			step(pace, now - points);
+			double[] way = slope();
+			double turn = (before.length > 0) ? -DEFLECTION * product(way, before) / product(before, before) : 0;
+			if (turn > 0) {
+				add(way, 1, before, turn);
+			}
+			move(flat(), way, pace * Math.max(now - points, 1) / Math.max(product(way, way), 1e-9));
+			before = way;
 		}
 		set(found);
 		return best;
+	}
+
+	/**
+	 * Steps from the smallest bound so far along a mean of subgradients, which tends to
+	 * nothing where the bound is smallest (the volume algorithm of Barahona and Anbil,
+	 * 2000, by memory).
+	 */
+	private double mean(double points, int rounds) {
+		double best = evaluate();
+		Prices found = prices();
+		double[] at = flat();
+		double[] mean = slope();
+		double pace = MEAN_PACE;
+		double most = NEWEST;
+		double checked = best;
+		int stuck = 0;
+		for (int round = 1; round <= rounds && best > this.goal; round++) {
+			double norm = 0;
+			for (int i = 0; i < mean.length; i++) {
+				// A price of nothing can't go down.
+				norm += (at[i] <= 0 && mean[i] > 0 && !(i < this.tasks && this.sure[i])) ? 0 : mean[i] * mean[i];
+			}
+			move(at, mean, pace * Math.max(best - points, 1) / Math.max(norm, 1e-9));
+			double now = evaluate();
+			double[] slope = slope();
+			double along = product(slope, mean);
+			double own = product(mean, mean);
+			double apart = product(slope, slope) - 2 * along + own;
+			double part = (apart > 1e-12) ? (own - along) / apart : most;
+			part = Math.max(most / 10, Math.min(part, most));
+			add(mean, 1 - part, slope, part);
+			if (now < best - 1e-7) {
+				best = now;
+				found = prices();
+				at = flat();
+				stuck = 0;
+				pace = Math.min(2, pace * ((along > 0) ? 2 : 1.05));
+			}
+			else if (++stuck >= MEAN_PATIENCE) {
+				stuck = 0;
+				pace = Math.max(pace * MEAN_SLOWER, 0.0005);
+			}
+			if (round % 50 == 0) {
+				most = (checked - best < 0.001 * (best - points)) ? Math.max(most / 2, 1e-4) : most;
+				checked = best;
+			}
+		}
+		set(found);
+		return best;
+	}
+
+	private static double product(double[] a, double[] b) {
+		double sum = 0;
+		for (int i = 0; i < a.length; i++) {
+			sum += a[i] * b[i];
+		}
+		return sum;
+	}
+
+	/** Makes the first one a sum of both. */
+	private static void add(double[] a, double parts, double[] b, double others) {
+		for (int i = 0; i < a.length; i++) {
+			a[i] = parts * a[i] + others * b[i];
+		}
+	}
+
+	/** In units of points and of the minutes of a team. */
+	private double[] slope() {
+		DoubleStream.Builder slopes = DoubleStream.builder();
+		Arrays.stream(this.stepU).forEach((one) -> slopes.add(one * UNIT));
+		for (Slot slot : this.board.slots()) {
+			Arrays.stream(this.stepL[slot.number()]).forEach((one) -> slopes.add(one * perTeam(slot)));
+		}
+		Arrays.stream(this.stepM).flatMapToDouble(Arrays::stream).forEach((one) -> slopes.add(one * UNIT));
+		return slopes.build().toArray();
+	}
+
+	private double[] flat() {
+		DoubleStream.Builder prices = DoubleStream.builder();
+		Arrays.stream(this.u).forEach((one) -> prices.add(one / UNIT));
+		for (Slot slot : this.board.slots()) {
+			Arrays.stream(this.l[slot.number()]).forEach((one) -> prices.add(one / perTeam(slot)));
+		}
+		Arrays.stream(this.m).flatMapToDouble(Arrays::stream).forEach((one) -> prices.add(one / UNIT));
+		return prices.build().toArray();
+	}
+
+	private void move(double[] from, double[] way, double length) {
+		int at = 0;
+		for (int task = 0; task < this.tasks; task++, at++) {
+			this.u[task] = Math.max(this.sure[task] ? -1e6 : 0, (from[at] - length * way[at]) * UNIT);
+		}
+		for (Slot slot : this.board.slots()) {
+			double[] prices = this.l[slot.number()];
+			for (int h = 0; h < prices.length; h++, at++) {
+				prices[h] = Math.max(0, (from[at] - length * way[at]) * perTeam(slot));
+			}
+		}
+		for (double[] date : this.m) {
+			for (int tool = 0; tool < date.length; tool++, at++) {
+				date[tool] = Math.max(0, (from[at] - length * way[at]) * UNIT);
+			}
+		}
 	}
 
 	private static double[][] copy(double[][] of) {
@@ -668,59 +801,6 @@ public final class RelaxedBound {
 		if (this.whole) {
 			slopes[all] = 0;
 		}
-	}
-
-	/**
-	 * A step of Polyak's length along the subgradient, in units of points and of the
-	 * minutes of a team.
-	 */
-	private void step(double pace, double gap) {
-		DoubleStream.Builder slopes = DoubleStream.builder();
-		Arrays.stream(this.stepU).forEach((one) -> slopes.add(one * UNIT));
-		for (Slot slot : this.board.slots()) {
-			Arrays.stream(this.stepL[slot.number()]).forEach((one) -> slopes.add(one * perTeam(slot)));
-		}
-		Arrays.stream(this.stepM).flatMapToDouble(Arrays::stream).forEach((one) -> slopes.add(one * UNIT));
-		double[] way = deflected(slopes.build().toArray());
-		double norm = Arrays.stream(way).map((one) -> one * one).sum();
-		double length = pace * Math.max(gap, 1) / Math.max(norm, 1e-9);
-		int at = 0;
-		for (int task = 0; task < this.tasks; task++) {
-			this.u[task] = Math.max(this.sure[task] ? -1e6 : 0, this.u[task] - length * way[at++] * UNIT);
-		}
-		for (Slot slot : this.board.slots()) {
-			double[] prices = this.l[slot.number()];
-			for (int h = 0; h < prices.length; h++) {
-				prices[h] = Math.max(0, prices[h] - length * way[at++] * perTeam(slot));
-			}
-		}
-		for (double[] date : this.m) {
-			for (int tool = 0; tool < date.length; tool++) {
-				date[tool] = Math.max(0, date[tool] - length * way[at++] * UNIT);
-			}
-		}
-	}
-
-	/**
-	 * A direction that doesn't turn back on the one before, as two that cancel each other
-	 * get nowhere (Camerini, Fratta and Maffioli, 1975, by memory).
-	 */
-	private double[] deflected(double[] slope) {
-		double[] before = this.before;
-		if (before.length == slope.length) {
-			double turn = 0;
-			double norm = 0;
-			for (int i = 0; i < slope.length; i++) {
-				turn += slope[i] * before[i];
-				norm += before[i] * before[i];
-			}
-			double keep = (norm > 0) ? Math.max(0, -DEFLECTION * turn / norm) : 0;
-			for (int i = 0; i < slope.length; i++) {
-				slope[i] += keep * before[i];
-			}
-		}
-		this.before = slope;
-		return slope;
 	}
 
 	/** So that a price of a minute moves like that of a task. */
