@@ -5,12 +5,16 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskId;
 import org.leafward.measure.BadInput;
+import org.leafward.measure.DayWords;
 import org.leafward.measure.Findings;
 import org.leafward.measure.Given;
 import org.leafward.measure.NotThere;
@@ -38,12 +42,16 @@ public class WorkdayDesk {
 
 	private final SignUps signUps;
 
+	private final TaskCalendar calendar;
+
 	private final ApplicationEventPublisher events;
 
 	private final Clock clock;
 
-	WorkdayDesk(WorkdayTable table, WorkdayMail mail, SignUps signUps, ApplicationEventPublisher events, Clock clock) {
+	WorkdayDesk(WorkdayTable table, WorkdayMail mail, SignUps signUps, TaskCalendar calendar,
+			ApplicationEventPublisher events, Clock clock) {
 		this.table = table;
+		this.calendar = calendar;
 		this.mail = mail;
 		this.signUps = signUps;
 		this.events = events;
@@ -134,10 +142,11 @@ public class WorkdayDesk {
 	 * was published and day, time or place changed.
 	 * @param workday which
 	 * @param frame as it is to be
+	 * @return how many tasks make no sense on that day, and have none now
 	 * @throws BadInput when it is called off or over
 	 */
 	@Transactional
-	public void move(WorkdayId workday, Frame frame) {
+	public int move(WorkdayId workday, Frame frame) {
 		DayRow day = locked(workday);
 		if (day.state() != WorkdayState.PROPOSED && day.state() != WorkdayState.FIXED) {
 			throw new BadInput("this workday can’t be moved any more", "workday", "plan another one");
@@ -158,6 +167,30 @@ public class WorkdayDesk {
 			this.events.publishEvent(new WorkdayMoved(workday.value(), day.group().value(), day.day(), frame.day(),
 					moved.sequence(), moved.changedAt()));
 		}
+		return leaveOver(moved);
+	}
+
+	/** Takes off a day what makes no sense on it, and has no day then. */
+	private int leaveOver(DayRow day) {
+		List<TaskId> open = this.table.tasks(List.of(day.id()))
+			.stream()
+			.map(WorkdayTable.TaskRow::task)
+			.filter((one) -> !one.done())
+			.map(WorkdayTask::task)
+			.toList();
+		Map<TaskId, String> left = new LinkedHashMap<>(this.table.leftOver(day.group()));
+		int before = left.size();
+		this.calendar.find(open).forEach((id, task) -> {
+			if (!task.window().contains(day.day())) {
+				this.table.removeTask(day.id(), id);
+				left.put(id, "Its workday was moved to %s, and its window is %s to %s.".formatted(
+						DayWords.of(day.day()), DayWords.of(task.window().from()), DayWords.of(task.window().to())));
+			}
+		});
+		if (left.size() > before) {
+			this.table.leaveOver(day.group(), left);
+		}
+		return left.size() - before;
 	}
 
 	private static boolean sameTimeAndPlace(DayRow day, Frame frame) {
@@ -192,16 +225,17 @@ public class WorkdayDesk {
 	/**
 	 * Moves a published workday to its rain date.
 	 * @param workday which
+	 * @return how many tasks make no sense on that day, and have none now
 	 * @throws BadInput when it has none
 	 */
 	@Transactional
-	public void moveToRainDay(WorkdayId workday) {
+	public int moveToRainDay(WorkdayId workday) {
 		DayRow day = locked(workday);
 		LocalDate rain = day.rainDay();
 		if (rain == null) {
 			throw new BadInput("this workday has no rain date", "rainDay", "move it to a day of your choice");
 		}
-		move(workday, new Frame(rain, day.begins(), day.ends(), day.meetingPoint(), day.capacity(), null));
+		return move(workday, new Frame(rain, day.begins(), day.ends(), day.meetingPoint(), day.capacity(), null));
 	}
 
 	/**
@@ -255,7 +289,8 @@ public class WorkdayDesk {
 	 * @param from where it stands
 	 * @param task which
 	 * @param to another workday of the same group; null takes it off
-	 * @throws BadInput when the other one is over or of another group
+	 * @throws BadInput when the other one is over, of another group, or outside of the
+	 * days on which the task makes sense
 	 */
 	@Transactional
 	public void moveTask(WorkdayId from, TaskId task, @Nullable WorkdayId to) {
@@ -267,9 +302,18 @@ public class WorkdayDesk {
 					|| other.state() == WorkdayState.HELD) {
 				throw new BadInput("that is no workday to which it can go", "to", "choose one that is still to come");
 			}
+			if (this.calendar.find(task).filter((one) -> !one.window().contains(other.day())).isPresent()) {
+				throw new BadInput("the workday lies outside of the days on which this makes sense", "to",
+						"choose another workday, or leave it to the garden’s owner");
+			}
 			this.table.put(to,
 					new WorkdayTask(task, now.site(), now.minutes(), true, "You put it here.", 1, now.stop(), false));
 			tellOfTasks(other);
+		}
+		else {
+			Map<TaskId, String> left = new LinkedHashMap<>(this.table.leftOver(day.group()));
+			left.put(task, "It was taken off %s.".formatted(DayWords.of(day.day())));
+			this.table.leaveOver(day.group(), left);
 		}
 		this.table.removeTask(from, task);
 		tellOfTasks(day);

@@ -370,8 +370,8 @@ final class PageSamples {
 				Instant.parse("2026-11-12T13:00:00Z"), "Thu 12 Nov 2026, 07:00 (Central Time)",
 				"not taken yet, will be tried again", "451 4.7.1 come back in a while", "<6f8d0a52@example.org>",
 				"One task begins on Thu 12 Nov.\n\n* Water deeply: hedge by the gate (common boxwood)\n");
-		all.put("reminders/outbox", model("section", "outbox", "everybody", true, "mails", List.of(mail, mail), "page",
-				0, "hasNext", true));
+		all.put("reminders/outbox", model("section", "outbox", "everybody", true, "mails", List.of(mail, mail),
+				"others", List.of(mail), "page", 0, "hasNext", true));
 		all.put("reminders/mail", model("section", "outbox", "mail", mail));
 		all.put("reminders/webhook", WebhookSamples.webhook());
 		all.put("reminders/post-room", model("section", "outbox", "depth", new QueueDepth(3, 1, 2, 400, null), "oldest",

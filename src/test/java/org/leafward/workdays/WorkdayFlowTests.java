@@ -27,6 +27,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.leafward.accounts.People;
+import org.leafward.accounts.OtherMails;
+import org.leafward.accounts.OtherMails.Letter;
+import org.leafward.accounts.OtherMails.Standing;
 import org.leafward.accounts.PersonId;
 import org.leafward.accounts.PersonalRecords;
 import org.leafward.accounts.Post;
@@ -100,6 +103,9 @@ class WorkdayFlowTests {
 
 	@Autowired
 	private DayMailTable outbox;
+
+	@Autowired
+	private OtherMails letters;
 
 	@Autowired
 	private JdbcClient database;
@@ -306,6 +312,14 @@ class WorkdayFlowTests {
 		assertThat(round.send(Duration.ofSeconds(5))).isEqualTo(1);
 		assertThat(this.database.sql("select state from workdays.message").query(String.class).single())
 			.isEqualTo("KEPT");
+		// Whom it is to reads it in the outbox, and nobody else.
+		PersonId to = new PersonId(
+				this.database.sql("select person_id from workdays.message").query(UUID.class).single());
+		Letter kept = this.letters.newest(to, 25).get(0);
+		assertThat(kept.standing()).isEqualTo(Standing.KEPT);
+		assertThat(kept.text()).contains("/w/");
+		assertThat(this.letters.find(kept.id())).contains(kept);
+		assertThat(this.letters.newest(new PersonId(UUID.randomUUID()), 25)).isEmpty();
 	}
 
 	private static final class Refusing implements Post {

@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.leafward.accounts.OtherMails.Letter;
+import org.leafward.accounts.OtherMails.Standing;
 import org.leafward.reminders.Message;
 import org.leafward.reminders.MessageState;
 
@@ -39,6 +41,18 @@ record MessageRow(UUID id, String subject, String from, String to, Instant at, S
 		return new MessageRow(mail.id(), mail.subject(), mail.sender(),
 				mail.recipientName() + " <" + mail.recipient() + ">", mail.createdAt(), words, words(mail.state()),
 				mail.serverReply(), mail.messageId(), mail.text());
+	}
+
+	static MessageRow of(Letter letter, ZoneId zone) {
+		String words = WORDS.format(letter.writtenAt().atZone(zone)) + " ("
+				+ zone.getDisplayName(TextStyle.FULL, Locale.ENGLISH) + ")";
+		return new MessageRow(letter.id(), letter.subject(), "", letter.name() + " <" + letter.to() + ">",
+				letter.writtenAt(), words, words(switch (letter.standing()) {
+					case WAITING -> MessageState.WAITING;
+					case SENT -> MessageState.SENT;
+					case KEPT -> MessageState.KEPT;
+					case FAILED -> MessageState.FAILED;
+				}), (letter.standing() != Standing.KEPT) ? letter.reason() : null, "", letter.text());
 	}
 
 	/**

@@ -2,7 +2,12 @@ package org.leafward.reminders.web;
 
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
+import org.leafward.accounts.OtherMails;
+import org.leafward.accounts.OtherMails.Letter;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
@@ -12,6 +17,7 @@ import org.leafward.pages.Viewers;
 import org.leafward.reminders.Message;
 import org.leafward.reminders.MessagePage;
 import org.leafward.reminders.Outbox;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -26,12 +32,15 @@ class OutboxPage {
 
 	private final Outbox outbox;
 
+	private final ObjectProvider<OtherMails> others;
+
 	private final Viewers viewers;
 
 	private final People people;
 
-	OutboxPage(Outbox outbox, Viewers viewers, People people) {
+	OutboxPage(Outbox outbox, ObjectProvider<OtherMails> others, Viewers viewers, People people) {
 		this.outbox = outbox;
+		this.others = others;
 		this.viewers = viewers;
 		this.people = people;
 	}
@@ -42,6 +51,7 @@ class OutboxPage {
 		ZoneId zone = zone(viewer);
 		MessagePage mails = page(viewer, page);
 		model.addAttribute("mails", mails.mails().stream().map((mail) -> MessageRow.of(mail, zone)).toList());
+		model.addAttribute("others", (page == 0) ? others(viewer, zone) : List.of());
 		model.addAttribute("everybody", viewer.operator());
 		model.addAttribute("page", page);
 		model.addAttribute("hasNext", mails.more());
@@ -52,6 +62,15 @@ class OutboxPage {
 	@GetMapping("/outbox/{id}")
 	String mail(@PathVariable String id, Model model) {
 		Viewer viewer = this.viewers.current();
+		Optional<Letter> other = this.others.stream()
+			.flatMap((module) -> module.find(identifier(id)).stream())
+			.filter((found) -> found.person().value().equals(viewer.person()))
+			.findFirst();
+		if (other.isPresent()) {
+			model.addAttribute("section", "outbox");
+			model.addAttribute("mail", MessageRow.of(other.get(), zone(viewer)));
+			return "reminders/mail";
+		}
 		Message mail = this.outbox.find(identifier(id))
 			.filter((found) -> viewer.mayOpen(found.person().value()))
 			.orElseThrow(() -> new NotThere("There is no such mail."));
@@ -59,6 +78,18 @@ class OutboxPage {
 		MessageRow row = MessageRow.of(mail, zone(viewer));
 		model.addAttribute("mail", mail.person().value().equals(viewer.person()) ? row : row.forOthers());
 		return "reminders/mail";
+	}
+
+	/** The latest that other modules wrote. */
+	private List<MessageRow> others(Viewer viewer, ZoneId zone) {
+		UUID person = viewer.person();
+		return (person == null) ? List.of()
+				: this.others.stream()
+					.flatMap((module) -> module.newest(new PersonId(person), SIZE).stream())
+					.sorted(Comparator.comparing(Letter::writtenAt).reversed())
+					.limit(SIZE)
+					.map((letter) -> MessageRow.of(letter, zone))
+					.toList();
 	}
 
 	private MessagePage page(Viewer viewer, int page) {

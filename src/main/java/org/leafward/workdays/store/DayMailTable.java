@@ -8,8 +8,11 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.leafward.accounts.OtherMails.Letter;
+import org.leafward.accounts.OtherMails.Standing;
 import org.leafward.accounts.PersonId;
 import org.leafward.workdays.GroupId;
 import org.leafward.workdays.WorkdayId;
@@ -95,8 +98,8 @@ public class DayMailTable {
 	}
 
 	/**
-	 * Writes down what came of a mail. What is done with loses its words: they hold a
-	 * link that answers for somebody.
+	 * Writes down what came of a mail. What was sent or given up loses its words: they
+	 * hold a link that answers for somebody. What no mail server took is read here.
 	 * @param id which
 	 * @param state SENT, KEPT, FAILED, or WAITING for another try
 	 * @param because why not; null when it was sent
@@ -107,7 +110,7 @@ public class DayMailTable {
 		this.database.sql("""
 				update workdays.message set state = ?, because = ?, claimed_until = null, next_try_at = ?,
 					sent_at = case when ? = 'SENT' then ?::timestamptz else sent_at end,
-					body = case when ? = 'WAITING' then body else '' end,
+					body = case when ? in ('WAITING', 'KEPT') then body else '' end,
 					calendar = case when ? = 'WAITING' then calendar end,
 					method = case when ? = 'WAITING' then method end
 				where id = ?
@@ -139,6 +142,33 @@ public class DayMailTable {
 			.param(fresh)
 			.update();
 		return this.database.sql("select key from workdays.server_key where id = 1").query(byte[].class).single();
+	}
+
+	/**
+	 * Mails to somebody.
+	 * @param person who
+	 * @param most how many at most
+	 * @return newest first
+	 */
+	public List<Letter> newest(PersonId person, int most) {
+		return this.database.sql("select * from workdays.message where person_id = ? order by number desc limit ?")
+			.params(person.value(), most)
+			.query(DayMailTable::letter)
+			.list();
+	}
+
+	public Optional<Letter> find(UUID id) {
+		return this.database.sql("select * from workdays.message where id = ?")
+			.param(id)
+			.query(DayMailTable::letter)
+			.optional();
+	}
+
+	private static Letter letter(ResultSet row, int number) throws SQLException {
+		return new Letter(row.getObject("id", UUID.class), new PersonId(row.getObject("person_id", UUID.class)),
+				row.getString("recipient"), row.getString("recipient_name"), row.getString("subject"),
+				row.getString("body"), Standing.valueOf(row.getString("state")), row.getString("because"),
+				row.getObject("created_at", OffsetDateTime.class).toInstant());
 	}
 
 	private static MessageRow message(ResultSet row, int number) throws SQLException {

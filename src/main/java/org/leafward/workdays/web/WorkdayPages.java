@@ -184,7 +184,7 @@ class WorkdayPages {
 	}
 
 	@PostMapping("/workdays/{id}/move")
-	String move(@PathVariable UUID id, @RequestParam Map<String, String> form, Model model,
+	String move(@PathVariable UUID id, @RequestParam Map<String, String> form, Model model, RedirectAttributes flash,
 			HttpServletResponse response) {
 		Workday day = this.ours.ledWorkday(id);
 		try {
@@ -198,7 +198,10 @@ class WorkdayPages {
 					: Fields.called("rain date", "rainDay", (words) -> Given.date(words, rain)));
 			Frame frame = all.give(() -> new Frame(to.get(), begins.get(), ends.get(),
 					form.getOrDefault("meetingPoint", ""), capacity.get(), rain.isEmpty() ? null : rainDay.get()));
-			this.desk.move(day.id(), frame);
+			int left = this.desk.move(day.id(), frame);
+			if (left > 0) {
+				flash.addFlashAttribute("remarks", List.of(left(left)));
+			}
 			return "redirect:/workdays/" + day.id();
 		}
 		catch (BadInput ex) {
@@ -210,11 +213,17 @@ class WorkdayPages {
 	@PostMapping("/workdays/{id}/rain-date")
 	String rainDate(@PathVariable UUID id, RedirectAttributes flash) {
 		Workday day = this.ours.ledWorkday(id);
-		this.desk.moveToRainDay(day.id());
+		int left = this.desk.moveToRainDay(day.id());
 		Workday moved = this.ours.ledWorkday(id);
-		flash.addFlashAttribute("remarks", List.of("The workday is moved to %s, and everybody who was asked is told."
-			.formatted(DayWords.of(moved.day()))));
+		String told = "The workday is moved to %s, and everybody who was asked is told."
+			.formatted(DayWords.of(moved.day()));
+		flash.addFlashAttribute("remarks", (left > 0) ? List.of(told, left(left)) : List.of(told));
 		return "redirect:/workdays/" + day.id();
+	}
+
+	private static String left(int tasks) {
+		return (tasks == 1) ? "One task makes no sense on that day; the plan has it without a day."
+				: "%d tasks make no sense on that day; the plan has them without a day.".formatted(tasks);
 	}
 
 	@PostMapping("/workdays/{id}/call-off")

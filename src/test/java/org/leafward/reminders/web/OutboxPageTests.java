@@ -14,6 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.leafward.accounts.OtherMails;
+import org.leafward.accounts.OtherMails.Letter;
+import org.leafward.accounts.OtherMails.Standing;
 import org.leafward.accounts.People;
 import org.leafward.accounts.Person;
 import org.leafward.accounts.PersonId;
@@ -56,6 +59,9 @@ class OutboxPageTests {
 
 	@MockitoBean
 	private Outbox outbox;
+
+	@MockitoBean
+	private OtherMails others;
 
 	@MockitoBean
 	private Viewers viewers;
@@ -102,6 +108,22 @@ class OutboxPageTests {
 		when(this.outbox.find(mail.id())).thenReturn(Optional.of(mail));
 		assertThat(get(ADA_LOOKS, "/outbox/" + mail.id())).bodyText().contains(link);
 		assertThat(get(OPERATOR, "/outbox/" + mail.id())).bodyText().contains("/r/…").doesNotContain(link);
+	}
+
+	/** What other modules wrote is for whom it is to, whoever runs the server. */
+	@Test
+	void mailsOfOtherModulesAreForTheirReader() throws Exception {
+		Letter letter = new Letter(UUID.randomUUID(), ADA, "ada@example.org", "Ada", "Workday <Sat 5 Dec>",
+				"Come: https://plants.example.org/answer/secret", Standing.KEPT, "no mail server is set up",
+				Instant.parse("2026-11-12T13:00:00Z"));
+		when(this.others.newest(ADA, 25)).thenReturn(List.of(letter));
+		when(this.others.find(letter.id())).thenReturn(Optional.of(letter));
+		assertThat(page(ADA_LOOKS, "/outbox").select("li a[href=/outbox/" + letter.id() + "]").text())
+			.contains("Workday <Sat 5 Dec>", "kept here");
+		assertThat(page(ADA_LOOKS, "/outbox/" + letter.id()).select("pre").text()).isEqualTo(letter.text());
+		for (Viewer viewer : List.of(BEN_LOOKS, OPERATOR, STRANGER)) {
+			assertThat(get(viewer, "/outbox/" + letter.id())).hasStatus(404);
+		}
 	}
 
 	private MvcTestResult get(Viewer viewer, String path) {

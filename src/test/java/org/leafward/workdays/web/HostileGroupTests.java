@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.leafward.accounts.People;
 import org.leafward.accounts.PersonId;
 import org.leafward.accounts.PersonalRecords;
+import org.leafward.care.TaskId;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWindow;
 import org.leafward.plants.SpeciesId;
@@ -343,6 +344,28 @@ class HostileGroupTests {
 		assertThat(all).hasSize(3);
 		assertThat(all.stream().flatMap((one) -> one.tasks().stream()).map((task) -> task.task()).toList())
 			.doesNotHaveDuplicates();
+	}
+
+	/** On another date each task is in its window, or has no day and is told why. */
+	@Test
+	void aDayThatIsMovedLosesWhatMakesNoSenseThen() {
+		this.desk.give(this.group, this.site, "");
+		WorkdayId moved = day(this.today.plusDays(9));
+		WorkdayId other = day(this.today.plusDays(400));
+		this.book.fill(this.groups.find(this.group).orElseThrow(), this.workdays.find(moved).orElseThrow());
+		List<TaskId> before = tasks(moved);
+		assertThat(before).isNotEmpty();
+		assertThatThrownBy(() -> this.days.moveTask(moved, before.get(0), other)).isInstanceOf(BadInput.class)
+			.hasMessageContaining("outside of the days");
+		int left = this.days.move(moved,
+				new Frame(this.today.plusDays(390), LocalTime.of(9, 0), LocalTime.of(12, 0), "the shed", 12, null));
+		assertThat(left).isEqualTo(before.size());
+		assertThat(tasks(moved)).isEmpty();
+		assertThat(leftOver()).hasSize(left).allMatch((why) -> why.startsWith("Its workday was moved to "));
+	}
+
+	private List<TaskId> tasks(WorkdayId day) {
+		return this.workdays.find(day).orElseThrow().tasks().stream().map((one) -> one.task()).toList();
 	}
 
 	/** What needs a tool that isn't there gets no day, and is told why. */
