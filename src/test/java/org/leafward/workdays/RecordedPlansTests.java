@@ -44,8 +44,11 @@ class RecordedPlansTests {
 		}
 	}
 
-	/** Of the first descent; {@code WorkdaysBenchmark} makes twice as many. */
-	private static final int STEPS = 100;
+	/** Of the first descent; {@code WorkdaysBenchmark} makes more. */
+	private static final int STEPS = 300;
+
+	/** Whose bound is the loosest of the ten. */
+	private static final int LARGEST_WITH_WISHES = 9;
 
 	/** Combinations of dates, as {@code WorkdaysBenchmark} has. */
 	private static final int LEAVES = 8;
@@ -56,11 +59,12 @@ class RecordedPlansTests {
 	}
 
 	/**
-	 * What is proved. The aim is 5 %; four cases miss it by up to two more, and where the
-	 * past is no plan neither plan nor bound has been brought nearer than this yet.
+	 * What is recorded as proved. The aim is 5 %; one case misses it by 1.2, and where
+	 * the past is no plan neither plan nor bound has been brought nearer than this.
 	 */
 	private static double proof(int which) {
-		return (CrewCases.RECORDED.get(which).past() == Past.CHANCE) ? 0.90 : 0.93;
+		CrewCases.Shape shape = CrewCases.RECORDED.get(which);
+		return (shape.past() == Past.CHANCE) ? 0.91 : (which == LARGEST_WITH_WISHES) ? 0.935 : 0.95;
 	}
 
 	/** What was recorded is about these problems, and as good as is said above. */

@@ -139,14 +139,36 @@ final class ListPreview {
 		return this.undecided;
 	}
 
-	/** The first thing that is wrong with each line, by the id of its field. */
+	/**
+	 * The first thing that is wrong with each line, by the id of its field. What is wrong
+	 * with several alike is told once, by the field of the first.
+	 */
 	Map<String, String> open() {
+		Map<String, List<Row>> alike = new LinkedHashMap<>();
+		this.rows.stream()
+			.filter(Row::open)
+			.forEach((row) -> alike.computeIfAbsent(first(row).getValue(), (words) -> new ArrayList<>()).add(row));
 		Map<String, String> open = new LinkedHashMap<>();
-		this.rows.stream().filter(Row::open).forEach((row) -> {
-			Map.Entry<String, String> first = row.errors().entrySet().iterator().next();
-			open.put(first.getKey(), "Line %d: %s".formatted(row.line(), first.getValue()));
-		});
+		alike.forEach((words, some) -> open.put(first(some.get(0)).getKey(),
+				((some.size() == 1) ? "Line " : "Lines ") + lines(some) + ": " + words));
 		return open;
+	}
+
+	private static Map.Entry<String, String> first(Row row) {
+		return row.errors().entrySet().iterator().next();
+	}
+
+	/** As in 1, 6–12. */
+	private static String lines(List<Row> rows) {
+		List<String> parts = new ArrayList<>();
+		for (int from = 0, to = 0; from < rows.size(); from = to + 1, to = from) {
+			while (to + 1 < rows.size() && rows.get(to + 1).line() == rows.get(to).line() + 1) {
+				to++;
+			}
+			parts.add((from == to) ? String.valueOf(rows.get(from).line())
+					: rows.get(from).line() + "–" + rows.get(to).line());
+		}
+		return String.join(", ", parts);
 	}
 
 	private void add(ListLine line) {

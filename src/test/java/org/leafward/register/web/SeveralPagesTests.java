@@ -112,6 +112,11 @@ class SeveralPagesTests {
 		assertThat(page.select(".entry").get(3).text()).contains("Only the year is told: Tue 1 May 2018 is taken.");
 		assertThat(page.select("[role=status] a").eachAttr("href")).containsExactly("#species-2", "#name-3",
 				"#planted-6");
+		assertThat(page.select("[role=status] a").eachText()).last()
+			.asString()
+			.startsWith("Line 6: the day of planting");
+		assertThat(preview(session, address, "tomato\nred maple\nxyzzyq qwrtp, 2020\ngarlic").select("[role=status] a")
+			.eachText()).hasSize(2).first().asString().startsWith("Lines 1–2, 4: the day of planting is missing");
 		assertThat(page.select(".entry").get(1).text()).contains("Thu 4 Mar 2021 or Sat 3 Apr 2021");
 		assertThat(page.getElementById("order")).isNotNull();
 		assertThat(page.select("button[value=add]").text()).isEqualTo("Add these 5 plantings");

@@ -75,6 +75,9 @@ public final class RelaxedBound {
 	/** Part of the newest slope in the mean, at most. */
 	private static final double NEWEST = 0.3;
 
+	/** A date that is called so little more or less than half is undecided. */
+	private static final double HALF = 0.45;
+
 	/** Steps for a combination of dates after the first. */
 	private static final int FURTHER = 50;
 
@@ -114,6 +117,12 @@ public final class RelaxedBound {
 
 	/** What each date brought the last time. */
 	private double[] lastGains = new double[0];
+
+	/** By date: 1 when the last time called it, else 0. */
+	private double[] lastCalled = new double[0];
+
+	/** By date: how much of it the mean of many steps calls. */
+	private double[] shares = new double[0];
 
 	/** By date: what a team pays for a tool. */
 	private final double[][] m;
@@ -226,19 +235,20 @@ public final class RelaxedBound {
 	}
 
 	/** A combination of dates with its bound and the prices that prove it. */
-	private record Leaf(int[] fixed, double bound, Prices prices, double[] gains) {
+	private record Leaf(int[] fixed, double bound, Prices prices, double[] gains, double[] shares) {
 	}
 
 	private Leaf leaf(int[] dates, double points, int steep, int mean, double parent) {
 		this.fixed = dates;
 		double best = Math.min(parent, descend(points, steep, mean));
 		evaluate();
-		return new Leaf(dates, best, prices(), this.lastGains);
+		return new Leaf(dates, best, prices(), this.lastGains, this.shares.clone());
 	}
 
 	private void take(Leaf leaf) {
 		this.fixed = leaf.fixed();
 		this.lastGains = leaf.gains();
+		this.shares = leaf.shares().clone();
 		set(leaf.prices());
 	}
 
@@ -259,10 +269,20 @@ public final class RelaxedBound {
 	}
 
 	/**
-	 * The open date that is nearest to being called or not: its gain is nearest to
-	 * nothing, or to that of the last date that may still be called.
+	 * The open date of which nearest to a half is called, in the mean of many steps.
+	 * Where none is in parts, the one that is nearest to being called or not: its gain is
+	 * nearest to nothing, or to that of the last date that may still be called.
 	 */
 	private int undecided() {
+		int half = -1;
+		for (int date = 0; date < this.shares.length; date++) {
+			half = (this.fixed[date] == 0 && Math.abs(this.shares[date] - 0.5) < HALF
+					&& (half < 0 || Math.abs(this.shares[date] - 0.5) < Math.abs(this.shares[half] - 0.5))) ? date
+							: half;
+		}
+		if (half >= 0) {
+			return half;
+		}
 		int left = this.board.mostDates();
 		List<Double> gains = new ArrayList<>();
 		for (int date = 0; date < this.fixed.length; date++) {
@@ -345,6 +365,9 @@ public final class RelaxedBound {
 		Prices found = prices();
 		double[] at = flat();
 		double[] mean = slope();
+		if (this.shares.length == 0) {
+			this.shares = this.lastCalled.clone();
+		}
 		double pace = MEAN_PACE;
 		double most = NEWEST;
 		double checked = best;
@@ -364,6 +387,7 @@ public final class RelaxedBound {
 			double part = (apart > 1e-12) ? (own - along) / apart : most;
 			part = Math.max(most / 10, Math.min(part, most));
 			add(mean, 1 - part, slope, part);
+			add(this.shares, 1 - part, this.lastCalled, part);
 			if (now < best - 1e-7) {
 				best = now;
 				found = prices();
@@ -485,6 +509,7 @@ public final class RelaxedBound {
 		}
 		this.lastGains = gains;
 		boolean[] called = called(gains);
+		this.lastCalled = IntStream.range(0, gains.length).mapToDouble((date) -> called[date] ? 1 : 0).toArray();
 		for (int date = 0; date < gains.length; date++) {
 			sum += called[date] ? gains[date] : 0;
 			for (int tool = 0; tool < this.m[date].length; tool++) {
