@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -69,7 +68,7 @@ public class PlanBook {
 	 */
 	@Transactional
 	public void place(Group group, Workday day, TaskId id) {
-		Map<TaskId, String> left = new LinkedHashMap<>(leftOver(group.id()));
+		Map<TaskId, String> left = leftOver(group.id());
 		CareTask task = this.calendar.find(id)
 			.filter((one) -> left.containsKey(id)
 					&& group.sites().stream().anyMatch((site) -> site.site().equals(one.site())))
@@ -81,8 +80,6 @@ public class PlanBook {
 		Planting planting = (task.planting() != null) ? this.register.find(task.planting()).orElse(null) : null;
 		this.desk.addTask(day.id(), new WorkdayTask(id, task.site(), this.efforts.of(task, planting).minutes(), true,
 				"You put it here.", 1, 1, false));
-		left.remove(id);
-		this.table.leaveOver(group.id(), left);
 	}
 
 	/**

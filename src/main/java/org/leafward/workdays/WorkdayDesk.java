@@ -5,14 +5,14 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskId;
+import org.leafward.care.TaskState;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.Findings;
@@ -172,25 +172,24 @@ public class WorkdayDesk {
 
 	/** Takes off a day what makes no sense on it, and has no day then. */
 	private int leaveOver(DayRow day) {
-		List<TaskId> open = this.table.tasks(List.of(day.id()))
+		List<CareTask> outside = open(day).stream().filter((task) -> !task.window().contains(day.day())).toList();
+		for (CareTask task : outside) {
+			this.table.removeTask(day.id(), task.id());
+			this.table.alsoLeftOver(day.group(), task.id(), "Its workday was moved to %s, and its window is %s to %s."
+				.formatted(DayWords.of(day.day()), DayWords.of(task.window().from()), DayWords.of(task.window().to())));
+		}
+		return outside.size();
+	}
+
+	/** The tasks of a day that are still to be done. */
+	private List<CareTask> open(DayRow day) {
+		List<TaskId> ids = this.table.tasks(List.of(day.id()))
 			.stream()
 			.map(WorkdayTable.TaskRow::task)
 			.filter((one) -> !one.done())
 			.map(WorkdayTask::task)
 			.toList();
-		Map<TaskId, String> left = new LinkedHashMap<>(this.table.leftOver(day.group()));
-		int before = left.size();
-		this.calendar.find(open).forEach((id, task) -> {
-			if (!task.window().contains(day.day())) {
-				this.table.removeTask(day.id(), id);
-				left.put(id, "Its workday was moved to %s, and its window is %s to %s.".formatted(
-						DayWords.of(day.day()), DayWords.of(task.window().from()), DayWords.of(task.window().to())));
-			}
-		});
-		if (left.size() > before) {
-			this.table.leaveOver(day.group(), left);
-		}
-		return left.size() - before;
+		return this.calendar.find(ids).values().stream().filter((task) -> task.state() == TaskState.PLANNED).toList();
 	}
 
 	private static boolean sameTimeAndPlace(DayRow day, Frame frame) {
@@ -217,6 +216,8 @@ public class WorkdayDesk {
 		}
 		DayRow off = with(day, frame(day), WorkdayState.CALLED_OFF, day.sequence() + 1, reason);
 		this.table.put(off);
+		open(off).forEach((task) -> this.table.alsoLeftOver(off.group(), task.id(),
+				"Its workday on %s was called off.".formatted(DayWords.of(off.day()))));
 		this.mail.calledOff(off, reason);
 		this.events
 			.publishEvent(new WorkdayCalledOff(workday.value(), day.group().value(), day.day(), off.changedAt()));
@@ -245,9 +246,12 @@ public class WorkdayDesk {
 	 */
 	@Transactional
 	public void drop(WorkdayId workday) {
-		if (locked(workday).state() != WorkdayState.PROPOSED) {
+		DayRow day = locked(workday);
+		if (day.state() != WorkdayState.PROPOSED) {
 			throw new BadInput("this workday was published", "workday", "call it off instead");
 		}
+		open(day).forEach((task) -> this.table.alsoLeftOver(day.group(), task.id(),
+				"Its workday on %s was dropped.".formatted(DayWords.of(day.day()))));
 		this.table.remove(workday);
 	}
 
@@ -311,9 +315,7 @@ public class WorkdayDesk {
 			tellOfTasks(other);
 		}
 		else {
-			Map<TaskId, String> left = new LinkedHashMap<>(this.table.leftOver(day.group()));
-			left.put(task, "It was taken off %s.".formatted(DayWords.of(day.day())));
-			this.table.leaveOver(day.group(), left);
+			this.table.alsoLeftOver(day.group(), task, "It was taken off %s.".formatted(DayWords.of(day.day())));
 		}
 		this.table.removeTask(from, task);
 		tellOfTasks(day);
@@ -331,6 +333,7 @@ public class WorkdayDesk {
 			throw new BadInput("that is no workday to which it can go", "to", "choose one that is still to come");
 		}
 		this.table.put(to, task);
+		this.table.notLeftOver(day.group(), task.task());
 		tellOfTasks(day);
 	}
 

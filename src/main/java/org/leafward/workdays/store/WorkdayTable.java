@@ -279,6 +279,30 @@ public class WorkdayTable {
 			.update());
 	}
 
+	/**
+	 * Leaves one more task over.
+	 * @param group whose
+	 * @param task which
+	 * @param why it has no day
+	 */
+	public void alsoLeftOver(GroupId group, TaskId task, String why) {
+		this.database.sql("""
+				insert into workdays.left_over (group_id, task, why) values (?, ?, ?)
+				on conflict (group_id, task) do update set why = excluded.why
+				""").params(group.value(), task.value(), why).update();
+	}
+
+	/**
+	 * A task has a day now.
+	 * @param group whose
+	 * @param task which
+	 */
+	public void notLeftOver(GroupId group, TaskId task) {
+		this.database.sql("delete from workdays.left_over where group_id = ? and task = ?")
+			.params(group.value(), task.value())
+			.update();
+	}
+
 	public Map<TaskId, String> leftOver(GroupId group) {
 		Map<TaskId, String> all = new LinkedHashMap<>();
 		this.database.sql("select task, why from workdays.left_over where group_id = ? order by task")

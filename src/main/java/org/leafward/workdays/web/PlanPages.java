@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskId;
+import org.leafward.care.TaskState;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.DayWords;
@@ -106,14 +107,13 @@ class PlanPages {
 		model.addAttribute("days", shown);
 		model.addAttribute("choices",
 				days.stream().map((day) -> new Choice(day.id().toString(), DayWords.of(day.day()))).toList());
-		model.addAttribute("left",
-				left.entrySet()
-					.stream()
-					.filter((one) -> tasks.containsKey(one.getKey()))
-					.map((one) -> job(Objects.requireNonNull(tasks.get(one.getKey())), 0, false, one.getValue()))
-					.sorted(Comparator.comparing((Job one) -> one.window().to()).thenComparing(Job::title))
-					.limit(100)
-					.toList());
+		model.addAttribute("left", left.entrySet()
+			.stream()
+			.filter((one) -> tasks.containsKey(one.getKey()) && tasks.get(one.getKey()).state() == TaskState.PLANNED)
+			.map((one) -> job(Objects.requireNonNull(tasks.get(one.getKey())), 0, false, one.getValue()))
+			.sorted(Comparator.comparing((Job one) -> one.window().to()).thenComparing(Job::title))
+			.limit(100)
+			.toList());
 		model.addAttribute("ahead", ahead);
 		model.addAttribute("most", most);
 		model.addAttribute("errors", errors);

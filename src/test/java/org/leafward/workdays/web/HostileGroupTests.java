@@ -25,6 +25,7 @@ import org.leafward.accounts.PersonalRecords;
 import org.leafward.care.TaskId;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWindow;
+import org.leafward.measure.DayWords;
 import org.leafward.plants.SpeciesId;
 import org.leafward.register.NewPlanting;
 import org.leafward.register.NewSite;
@@ -360,8 +361,31 @@ class HostileGroupTests {
 		int left = this.days.move(moved,
 				new Frame(this.today.plusDays(390), LocalTime.of(9, 0), LocalTime.of(12, 0), "the shed", 12, null));
 		assertThat(left).isEqualTo(before.size());
-		assertThat(tasks(moved)).isEmpty();
 		assertThat(leftOver()).hasSize(left).allMatch((why) -> why.startsWith("Its workday was moved to "));
+		assertThat(tasks(moved)).isEmpty();
+		WorkdayId dropped = day(this.today.plusDays(9));
+		this.book.fill(this.groups.find(this.group).orElseThrow(), this.workdays.find(dropped).orElseThrow());
+		assertThat(tasks(dropped)).hasSameElementsAs(before);
+		assertThat(leftOver()).as("all have a day").isEmpty();
+		this.days.moveTask(dropped, before.get(0), null);
+		assertThat(leftOver()).containsExactly("It was taken off %s.".formatted(DayWords.of(this.today.plusDays(9))));
+		this.days.drop(dropped);
+		assertThat(leftOver()).hasSize(left).filteredOn((why) -> why.endsWith("was dropped.")).hasSize(left - 1);
+	}
+
+	/** What was to be done on a day that is called off has none. */
+	@Test
+	void aDayThatIsCalledOffLeavesItsTasksOver() {
+		this.desk.give(this.group, this.site, "");
+		WorkdayId off = day(this.today.plusDays(9));
+		this.book.fill(this.groups.find(this.group).orElseThrow(), this.workdays.find(off).orElseThrow());
+		int tasks = tasks(off).size();
+		this.days.fix(off);
+		this.days.callOff(off, "Thunder.");
+		assertThat(leftOver()).hasSize(tasks).isNotEmpty().allMatch((why) -> why.endsWith("was called off."));
+		WorkdayId next = day(this.today.plusDays(10));
+		this.book.fill(this.groups.find(this.group).orElseThrow(), this.workdays.find(next).orElseThrow());
+		assertThat(leftOver()).hasSize(tasks - tasks(next).size());
 	}
 
 	private List<TaskId> tasks(WorkdayId day) {
