@@ -131,9 +131,9 @@ public class CrewPlanning {
 			List<Workday> before = this.workdays.ofGroup(id, window, true);
 			Work work = work(group, window, onTheListOf(group, today));
 			CrewPlan plan = this.planner.plan(problem(group, window, before, work, mostWorkdays));
-			this.transaction.executeWithoutResult((status) -> write(group, window, plan, work));
-			int placed = plan.days().size();
-			return new Made(placed, plan.unplaced().size(), plan.workdays().size());
+			int left = Objects.requireNonNull(this.transaction.execute((status) -> write(group, window, plan, work)));
+			int placed = plan.days().size() + plan.unplaced().size() - left;
+			return new Made(placed, left, plan.workdays().size());
 		}
 		finally {
 			this.one.release();
@@ -296,7 +296,8 @@ public class CrewPlanning {
 		return (set != null) ? set.toLocalTime() : group.ends();
 	}
 
-	private void write(Group group, DayWindow window, CrewPlan plan, Work work) {
+	/** How many tasks have no day. */
+	private int write(Group group, DayWindow window, CrewPlan plan, Work work) {
 		Map<LocalDate, Workday> proposed = new TreeMap<>();
 		Set<LocalDate> stay = new HashSet<>();
 		Set<TaskId> onThem = new HashSet<>();
@@ -342,6 +343,7 @@ public class CrewPlanning {
 		}
 		left.keySet().removeAll(onThem);
 		this.table.leaveOver(group.id(), left);
+		return left.size();
 	}
 
 	private void place(WorkdayId day, TeamDay team, Work work, Set<TaskId> pinned, Map<TaskId, Integer> minutes) {

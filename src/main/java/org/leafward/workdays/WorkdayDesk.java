@@ -159,6 +159,7 @@ public class WorkdayDesk {
 		boolean asks = day.state() == WorkdayState.FIXED && !sameTimeAndPlace(day, frame);
 		DayRow moved = with(day, frame, day.state(), day.sequence() + (asks ? 1 : 0), null);
 		this.table.put(moved);
+		int left = leaveOver(moved);
 		if (asks) {
 			this.mail.changed(moved, DayText.moved(day.day(), frame.day()));
 		}
@@ -167,7 +168,7 @@ public class WorkdayDesk {
 			this.events.publishEvent(new WorkdayMoved(workday.value(), day.group().value(), day.day(), frame.day(),
 					moved.sequence(), moved.changedAt()));
 		}
-		return leaveOver(moved);
+		return left;
 	}
 
 	/** Takes off a day what makes no sense on it, and has no day then. */

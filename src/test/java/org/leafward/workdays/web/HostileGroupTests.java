@@ -358,11 +358,17 @@ class HostileGroupTests {
 		assertThat(before).isNotEmpty();
 		assertThatThrownBy(() -> this.days.moveTask(moved, before.get(0), other)).isInstanceOf(BadInput.class)
 			.hasMessageContaining("outside of the days");
+		this.people.confirm(this.lead);
+		this.days.fix(moved);
 		int left = this.days.move(moved,
 				new Frame(this.today.plusDays(390), LocalTime.of(9, 0), LocalTime.of(12, 0), "the shed", 12, null));
 		assertThat(left).isEqualTo(before.size());
 		assertThat(leftOver()).hasSize(left).allMatch((why) -> why.startsWith("Its workday was moved to "));
 		assertThat(tasks(moved)).isEmpty();
+		assertThat(this.database.sql("select body from workdays.message where workday = ?")
+			.param(moved.value())
+			.query(String.class)
+			.list()).as("nobody is told of what is done no more").hasSize(2).last().asString().doesNotContain("hedge");
 		WorkdayId dropped = day(this.today.plusDays(9));
 		this.book.fill(this.groups.find(this.group).orElseThrow(), this.workdays.find(dropped).orElseThrow());
 		assertThat(tasks(dropped)).hasSameElementsAs(before);
