@@ -165,7 +165,7 @@ public class CrewPlanning {
 			.collect(Collectors.toSet());
 	}
 
-	private Work work(Group group, DayWindow window, Set<TaskId> done) {
+	private Work work(Group group, DayWindow window, Set<TaskId> listed) {
 		List<SiteId> ids = group.sites().stream().map(GroupSite::site).toList();
 		Map<SiteId, Site> sites = this.register.find(ids).stream().collect(Collectors.toMap(Site::id, (one) -> one));
 		Map<PlantingId, Planting> plantings = new HashMap<>();
@@ -176,7 +176,7 @@ public class CrewPlanning {
 		for (SiteId id : ids) {
 			List<CareTask> all = this.calendar.ofSite(id, window)
 				.stream()
-				.filter((task) -> task.state() == TaskState.PLANNED && !done.contains(task.id()))
+				.filter((task) -> task.state() == TaskState.PLANNED && !listed.contains(task.id()))
 				.toList();
 			List<CareTask> holding = all.stream().filter((task) -> task.kind() == TaskKind.HOLD_OFF).toList();
 			for (CareTask task : all) {

@@ -1,10 +1,10 @@
 package org.leafward.workdays;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.Findings;
@@ -50,9 +50,9 @@ public record PlanTerms(int notice, Map<String, Integer> fewTools) {
 			few.forEach(PlanTerms::check);
 		});
 		all.end();
-		Map<String, Integer> sorted = new TreeMap<>();
-		fewTools.forEach((tool, teams) -> sorted.put(tool.strip(), teams));
-		fewTools = Map.copyOf(sorted);
+		Map<String, Integer> stripped = new HashMap<>();
+		fewTools.forEach((tool, teams) -> stripped.put(tool.strip(), teams));
+		fewTools = Map.copyOf(stripped);
 	}
 
 	private static void check(String tool, int teams) {

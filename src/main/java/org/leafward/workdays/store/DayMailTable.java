@@ -11,8 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import org.leafward.accounts.OtherMails.Letter;
-import org.leafward.accounts.OtherMails.Standing;
+import org.leafward.accounts.OtherMails;
 import org.leafward.accounts.PersonId;
 import org.leafward.workdays.GroupId;
 import org.leafward.workdays.WorkdayId;
@@ -25,7 +24,7 @@ import org.springframework.stereotype.Repository;
  * which they were written, so that a late invitation can't overtake its end.
  */
 @Repository
-public class DayMailTable {
+public class DayMailTable implements OtherMails {
 
 	private final JdbcClient database;
 
@@ -144,12 +143,7 @@ public class DayMailTable {
 		return this.database.sql("select key from workdays.server_key where id = 1").query(byte[].class).single();
 	}
 
-	/**
-	 * Mails to somebody.
-	 * @param person who
-	 * @param most how many at most
-	 * @return newest first
-	 */
+	@Override
 	public List<Letter> newest(PersonId person, int most) {
 		return this.database.sql("select * from workdays.message where person_id = ? order by number desc limit ?")
 			.params(person.value(), most)
@@ -157,6 +151,7 @@ public class DayMailTable {
 			.list();
 	}
 
+	@Override
 	public Optional<Letter> find(UUID id) {
 		return this.database.sql("select * from workdays.message where id = ?")
 			.param(id)

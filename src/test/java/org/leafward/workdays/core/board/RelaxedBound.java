@@ -317,7 +317,8 @@ public final class RelaxedBound {
 
 	/**
 	 * Steps of Polyak's length along subgradients that don't turn back on the one before,
-	 * as two that cancel each other get nowhere (Camerini, Fratta and Maffioli, 1975).
+	 * as two that cancel each other get nowhere (Camerini, Fratta and Maffioli, 1975, by
+	 * memory).
 	 */
 	private double steep(double points, int rounds) {
 		double best = Double.POSITIVE_INFINITY;
