@@ -3,9 +3,8 @@ package org.leafward.workdays;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -18,13 +17,11 @@ import java.util.TreeMap;
 import java.util.UUID;
 import java.util.concurrent.Semaphore;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
 import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskId;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
-import org.leafward.climate.core.light.SunPosition;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWindow;
 import org.leafward.register.Planting;
@@ -32,20 +29,17 @@ import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
+import org.leafward.workdays.core.board.RainDate;
 import org.leafward.workdays.core.plan.CrewDate;
-import org.leafward.workdays.core.plan.CrewMember;
 import org.leafward.workdays.core.plan.CrewPlan;
 import org.leafward.workdays.core.plan.CrewPlanner;
 import org.leafward.workdays.core.plan.CrewProblem;
-import org.leafward.workdays.core.plan.CrewRules;
 import org.leafward.workdays.core.plan.CrewSite;
 import org.leafward.workdays.core.plan.CrewTask;
-import org.leafward.workdays.core.plan.HoldOff;
 import org.leafward.workdays.core.plan.Placed;
 import org.leafward.workdays.core.plan.PlanCosts;
 import org.leafward.workdays.core.plan.Stop;
 import org.leafward.workdays.core.plan.TeamDay;
-import org.leafward.workdays.core.plan.TravelRules;
 import org.leafward.workdays.core.plan.Unplaced;
 import org.leafward.workdays.store.WorkdayTable.DayRow;
 import org.leafward.workdays.store.WorkdayTable;
@@ -63,11 +57,6 @@ public class CrewPlanning {
 	/** How far ahead a plan reaches at most, days. */
 	public static final int FARTHEST = 120;
 
-	/** One team for so many people. */
-	private static final int TEAM = 5;
-
-	private static final int MOST_TEAMS = 4;
-
 	private final Groups groups;
 
 	private final Workdays workdays;
@@ -82,6 +71,8 @@ public class CrewPlanning {
 
 	private final Efforts efforts;
 
+	private final RainDates rainDates;
+
 	private final TransactionTemplate transaction;
 
 	private final Clock clock;
@@ -90,7 +81,7 @@ public class CrewPlanning {
 	private final Semaphore one = new Semaphore(1);
 
 	CrewPlanning(Groups groups, Workdays workdays, WorkdayTable table, TaskCalendar calendar, Register register,
-			CrewPlanner planner, Efforts efforts, TransactionTemplate transaction, Clock clock) {
+			CrewPlanner planner, Efforts efforts, RainDates rainDates, TransactionTemplate transaction, Clock clock) {
 		this.groups = groups;
 		this.workdays = workdays;
 		this.table = table;
@@ -98,6 +89,7 @@ public class CrewPlanning {
 		this.register = register;
 		this.planner = planner;
 		this.efforts = efforts;
+		this.rainDates = rainDates;
 		this.transaction = transaction;
 		this.clock = clock;
 	}
@@ -151,7 +143,7 @@ public class CrewPlanning {
 	}
 
 	/** Open tasks by identifier, with what they ask of the group. */
-	record Work(Map<String, CareTask> tasks, Map<String, Efforts.Ask> efforts, Map<String, List<HoldOff>> holdOffs,
+	record Work(Map<String, CareTask> tasks, Map<String, Efforts.Ask> efforts, Map<SiteId, List<CareTask>> all,
 			Map<SiteId, Site> sites) {
 	}
 
@@ -172,40 +164,23 @@ public class CrewPlanning {
 		this.register.plantingsOf(ids).values().forEach((all) -> all.forEach((one) -> plantings.put(one.id(), one)));
 		Map<String, CareTask> tasks = new LinkedHashMap<>();
 		Map<String, Efforts.Ask> efforts = new HashMap<>();
-		Map<String, List<HoldOff>> holdOffs = new HashMap<>();
+		Map<SiteId, List<CareTask>> all = new HashMap<>();
 		for (SiteId id : ids) {
-			List<CareTask> all = this.calendar.ofSite(id, window)
+			List<CareTask> here = this.calendar.ofSite(id, window)
 				.stream()
 				.filter((task) -> task.state() == TaskState.PLANNED && !listed.contains(task.id()))
 				.toList();
-			List<CareTask> holding = all.stream().filter((task) -> task.kind() == TaskKind.HOLD_OFF).toList();
-			for (CareTask task : all) {
+			all.put(id, here);
+			for (CareTask task : here) {
 				if (task.kind() == TaskKind.DO && tasks.size() < CrewProblem.TASKS) {
 					String key = task.id().toString();
 					tasks.put(key, task);
 					efforts.put(key,
 							this.efforts.of(task, (task.planting() != null) ? plantings.get(task.planting()) : null));
-					holdOffs.put(key,
-							holding.stream()
-								.filter((one) -> forbids(one, task))
-								.map((one) -> new HoldOff(one.window(), one.text().title()))
-								.toList());
 				}
 			}
 		}
-		return new Work(tasks, efforts, holdOffs, sites);
-	}
-
-	/** Care cuts windows at hold-offs already; this holds where a window was not. */
-	private static boolean forbids(CareTask holdOff, CareTask task) {
-		return holdOff.work() != null && holdOff.work() == task.work() && holdOff.subject().equals(task.subject())
-				&& !holdOff.window().contains(task.window().from());
-	}
-
-	/** Harm counts more than looks, and a short window more than a long one. */
-	private static int importance(CareTask task) {
-		int importance = (task.text().otherwise() != null) ? 60 : 40;
-		return importance + ((task.window().days() <= 14) ? 20 : (task.window().days() <= 35) ? 10 : 0);
+		return new Work(tasks, efforts, all, sites);
 	}
 
 	private static boolean stays(Workday day) {
@@ -238,22 +213,17 @@ public class CrewPlanning {
 			Efforts.Ask effort = Objects.requireNonNull(work.efforts().get(key));
 			LocalDate pinned = pins.get(key);
 			boolean staysThere = pinned != null && fixed.contains(pinned);
-			tasks.add(new CrewTask(key, task.site().toString(), "%s, %s".formatted(task.text().title(), task.plant()),
-					task.window(), Objects.requireNonNull(work.holdOffs().get(key)),
+			tasks.add(OpenWork.of(task, Objects.requireNonNull(work.all().get(task.site())),
 					minutes.getOrDefault(key, effort.minutes()), staysThere ? Set.of() : effort.skills(),
-					staysThere ? Set.of() : group.terms().few(effort.tools()), importance(task), pinned,
-					staysThere ? Set.of() : fixed));
+					staysThere ? Set.of() : group.terms().few(effort.tools()), pinned, staysThere ? Set.of() : fixed));
 		});
 		List<CrewSite> sites = work.sites()
 			.values()
 			.stream()
 			.map((site) -> new CrewSite(site.id().toString(), site.name(), site.point(), Set.of()))
 			.toList();
-		int lasts = (group.ends().toSecondOfDay() - group.begins().toSecondOfDay()) / 60;
 		return new CrewProblem(sites, tasks, dates(group, window, fixed, Set.copyOf(pins.values()), work),
-				new CrewRules(group.begins(), lasts, 3, mostWorkdays, Set.of(), group.terms().fewTools(),
-						TravelRules.USUAL, PlanCosts.USUAL),
-				was, 1);
+				GroupDates.rules(group, group.begins(), group.ends(), mostWorkdays, PlanCosts.USUAL), was, 1);
 	}
 
 	/**
@@ -266,34 +236,13 @@ public class CrewPlanning {
 		LocalDate soonest = window.from().plusDays(Math.max(0, group.terms().notice() - 1));
 		List<CrewDate> dates = new ArrayList<>();
 		for (LocalDate day = window.from(); !day.isAfter(window.to()); day = day.plusDays(1)) {
-			LocalDate date = day;
-			boolean pattern = group.weekdays().contains(day.getDayOfWeek()) && !group.away().contains(day)
-					&& !day.isBefore(soonest);
-			if ((!pattern && !fixed.contains(day) && !pinned.contains(day)) || first.isEmpty()
-					|| dates.size() >= CrewProblem.DATES) {
-				continue;
+			boolean pattern = GroupDates.worksOn(group, day) && !day.isBefore(soonest);
+			if ((pattern || fixed.contains(day) || pinned.contains(day)) && first.isPresent()
+					&& dates.size() < CrewProblem.DATES) {
+				dates.add(GroupDates.of(group, day, first.get().point(), fixed.contains(day)));
 			}
-			List<CrewMember> crew = group.members()
-				.stream()
-				.filter((one) -> one.free(date))
-				.limit(group.capacity())
-				.map((one) -> new CrewMember(one.person().toString(),
-						one.skills().stream().map(Skill::code).collect(Collectors.toSet())))
-				.toList();
-			SunPosition.Day sun = SunPosition.day(first.get().point(), day, group.zone());
-			dates.add(new CrewDate(day, time(sun.rise(), group), latest(sun.set(), group), crew,
-					Math.max(1, Math.min(MOST_TEAMS, crew.size() / TEAM)), fixed.contains(day)));
 		}
 		return dates;
-	}
-
-	/** Where the sun never sets there is light all day. */
-	private static LocalTime time(@Nullable ZonedDateTime rise, Group group) {
-		return (rise != null) ? rise.toLocalTime() : group.begins();
-	}
-
-	private static LocalTime latest(@Nullable ZonedDateTime set, Group group) {
-		return (set != null) ? set.toLocalTime() : group.ends();
 	}
 
 	/** How many tasks have no day. */
@@ -343,6 +292,9 @@ public class CrewPlanning {
 		}
 		left.keySet().removeAll(onThem);
 		this.table.leaveOver(group.id(), left);
+		if (!planned.isEmpty()) {
+			putOff(group, planned);
+		}
 		return left.size();
 	}
 
@@ -360,19 +312,23 @@ public class CrewPlanning {
 		}
 	}
 
+	/** Says where each planned day goes when the weather forbids it. */
+	private void putOff(Group group, Set<LocalDate> planned) {
+		DayWindow all = new DayWindow(Collections.min(planned), Collections.max(planned));
+		List<Workday> days = this.workdays.ofGroup(group.id(), all, true)
+			.stream()
+			.filter((day) -> day.state() == WorkdayState.PROPOSED && !day.locked())
+			.toList();
+		days.forEach((day) -> this.table.rainDay(day.id(), null));
+		days.forEach(
+				(day) -> this.table.rainDay(day.id(), this.rainDates.propose(day).map(RainDate::day).orElse(null)));
+	}
+
 	private WorkdayId add(Group group, LocalDate day) {
 		Instant now = this.clock.instant();
 		WorkdayId id = new WorkdayId(UUID.randomUUID());
-		LocalDate rain = day.plusDays(1);
-		while (!group.weekdays().contains(rain.getDayOfWeek()) || group.away().contains(rain)) {
-			rain = rain.plusDays(1);
-			if (rain.isAfter(day.plusDays(28))) {
-				rain = null;
-				break;
-			}
-		}
 		this.table.put(new DayRow(id, group.id(), group.name(), day, group.begins(), group.ends(), group.zone(),
-				group.meetingPoint(), group.capacity(), WorkdayState.PROPOSED, 0, false, rain, null, null, null, now,
+				group.meetingPoint(), group.capacity(), WorkdayState.PROPOSED, 0, false, null, null, null, null, now,
 				now, 0, 0));
 		return id;
 	}

@@ -61,6 +61,8 @@ public class WeatherWatch {
 
 	private final Grounds grounds;
 
+	private final RainDates rainDates;
+
 	private final WorkdayMail mail;
 
 	private final TransactionTemplate transaction;
@@ -68,13 +70,14 @@ public class WeatherWatch {
 	private final Clock clock;
 
 	WeatherWatch(WorkdayTable table, Workdays workdays, Register register, TaskCalendar calendar, SeasonSoFar seasons,
-			Grounds grounds, WorkdayMail mail, TransactionTemplate transaction, Clock clock) {
+			Grounds grounds, RainDates rainDates, WorkdayMail mail, TransactionTemplate transaction, Clock clock) {
 		this.table = table;
 		this.workdays = workdays;
 		this.register = register;
 		this.calendar = calendar;
 		this.seasons = seasons;
 		this.grounds = grounds;
+		this.rainDates = rainDates;
 		this.mail = mail;
 		this.transaction = transaction;
 		this.clock = clock;
@@ -102,7 +105,8 @@ public class WeatherWatch {
 	}
 
 	private boolean look(DayRow row, LocalDate today) {
-		Optional<WeatherJudgement> judged = this.workdays.find(row.id()).flatMap((day) -> judge(day, today));
+		Optional<Workday> day = this.workdays.find(row.id());
+		Optional<WeatherJudgement> judged = day.flatMap((one) -> judge(one, today));
 		if (judged.isEmpty() || judged.get().advice().compareTo(Advice.CARE) < 0) {
 			return false;
 		}
@@ -112,6 +116,7 @@ public class WeatherWatch {
 		// no news.
 		String told = judged.get().advice() + " "
 				+ judged.get().findings().stream().map((one) -> one.kind() + "/" + one.advice()).sorted().toList();
+		String instead = instead(day.get(), judged.get().advice());
 		return Boolean.TRUE.equals(this.transaction.execute((status) -> {
 			this.table.lock(row.id());
 			DayRow now = this.table.find(row.id()).orElse(row);
@@ -120,19 +125,26 @@ public class WeatherWatch {
 			}
 			List<String> all = new ArrayList<>(words);
 			all.addAll(judged.get().reminders());
-			this.mail.warn(now, all, instead(now, judged.get().advice()));
+			this.mail.warn(now, all, instead);
 			this.table.warned(now.id(), told);
 			return true;
 		}));
 	}
 
-	private static String instead(DayRow day, Advice advice) {
+	private String instead(Workday day, Advice advice) {
 		LocalDate rain = day.rainDay();
 		if (advice != Advice.PUT_OFF) {
 			return "It can take place, with care.";
 		}
-		return (rain != null) ? "Better on its rain date, %s: one button on its page moves it and tells everybody."
-			.formatted(DayWords.of(rain)) : "Better on another day; it has no rain date.";
+		if (rain != null && !this.rainDates.taken(day)) {
+			return "Better on its rain date, %s: one button on its page moves it and tells everybody."
+				.formatted(DayWords.of(rain));
+		}
+		return this.rainDates.propose(day)
+			.map((one) -> "Better on another day: on %s %d of its %d tasks can be done. Its page can make that its rain date."
+				.formatted(DayWords.of(one.day()), one.tasks(), day.tasks().size()))
+			.orElse((rain != null) ? "Better on another day; another workday stands on its rain date."
+					: "Better on another day; it has no rain date.");
 	}
 
 	/**

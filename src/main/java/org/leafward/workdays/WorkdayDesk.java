@@ -225,6 +225,18 @@ public class WorkdayDesk {
 	}
 
 	/**
+	 * Says where a workday goes when the weather forbids it.
+	 * @param workday which
+	 * @param rainDay the day instead, after its own
+	 * @throws BadInput when the workday is called off or over
+	 */
+	@Transactional
+	public void rainDay(WorkdayId workday, LocalDate rainDay) {
+		DayRow day = locked(workday);
+		move(workday, new Frame(day.day(), day.begins(), day.ends(), day.meetingPoint(), day.capacity(), rainDay));
+	}
+
+	/**
 	 * Moves a published workday to its rain date.
 	 * @param workday which
 	 * @return how many tasks make no sense on that day, and have none now

@@ -1,16 +1,13 @@
 package org.leafward.workdays;
 
 import java.time.Clock;
-import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
@@ -41,8 +38,6 @@ import org.leafward.register.SoilTexture;
 import org.leafward.register.Sun;
 import org.leafward.register.Wind;
 import org.leafward.support.TestDatabase;
-import org.leafward.workdays.GroupDesk.Told;
-import org.leafward.workdays.WorkdayDesk.Frame;
 import org.leafward.workdays.store.DayMailTable;
 import org.leafward.workdays.store.DayMailTable.MessageRow;
 import org.leafward.workdays.store.WorkdayTable;
@@ -85,6 +80,9 @@ class WeatherWatchTests {
 
 	@Autowired
 	private WorkdayTable table;
+
+	@Autowired
+	private RainDates rainDates;
 
 	@Autowired
 	private WorkdayMail mail;
@@ -130,12 +128,11 @@ class WeatherWatchTests {
 		this.database.sql("delete from workdays.workday").update();
 		this.database.sql("delete from workdays.message").update();
 		this.watch = new WeatherWatch(this.table, this.workdays, this.register, this.calendar, this.seasons,
-				this.grounds, this.mail, this.transaction, this.clock);
+				this.grounds, this.rainDates, this.mail, this.transaction, this.clock);
 		this.today = LocalDate.ofInstant(this.clock.instant(), ZONE);
 		this.lead = person();
 		this.member = person();
-		this.group = this.desk.make(new Told("Crew", "", ZONE, "the shed", Set.of(DayOfWeek.values()),
-				LocalTime.of(9, 0), LocalTime.of(12, 0), 5, Set.of(), PlanTerms.USUAL), this.lead);
+		this.group = this.desk.make(TestCrew.told(ZONE, 5), this.lead);
 		this.desk.join(this.group, this.member);
 		SiteId site = new SiteId(UUID.randomUUID());
 		when(this.workdays.find(any())).thenAnswer((call) -> this.real.find(call.getArgument(0)));
@@ -157,7 +154,7 @@ class WeatherWatchTests {
 
 	private WorkdayId in(int days, @Nullable LocalDate rain) {
 		WorkdayId id = this.days.add(this.groups.find(this.group).orElseThrow(),
-				new Frame(this.today.plusDays(days), LocalTime.of(9, 0), LocalTime.of(12, 0), "the shed", 5, rain));
+				TestCrew.at(this.today.plusDays(days), 5, rain));
 		this.days.fix(id);
 		return id;
 	}
@@ -206,6 +203,17 @@ class WeatherWatchTests {
 		forecast(200, 30, 60, false);
 		assertThat(this.watch.look()).as("it can take place after all, with care").isEqualTo(1);
 		assertThat(warnings(near, this.lead)).hasSize(2);
+	}
+
+	@Test
+	void aRainDateOnWhichAnotherWorkdayStandsIsNone() {
+		WorkdayId near = in(2, this.today.plusDays(9));
+		this.days.add(this.groups.find(this.group).orElseThrow(), TestCrew.at(this.today.plusDays(9), 5, null));
+		forecast(200, 150, 60, false);
+		assertThat(this.watch.look()).isEqualTo(1);
+		assertThat(warnings(near, this.lead)).singleElement()
+			.asString()
+			.contains("Better on another day; another workday stands on its rain date.");
 	}
 
 	@Test

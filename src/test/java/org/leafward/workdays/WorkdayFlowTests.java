@@ -66,8 +66,6 @@ class WorkdayFlowTests {
 
 	private static final ZoneId ZONE = ZoneId.of("America/Chicago");
 
-	private static final Set<DayOfWeek> ANY = Set.of(DayOfWeek.values());
-
 	@Autowired
 	private People people;
 
@@ -141,8 +139,7 @@ class WorkdayFlowTests {
 		this.database.sql("delete from workdays.message").update();
 		this.saturday = LocalDate.now(ZONE).plusDays(20);
 		this.lead = person();
-		this.group = this.desk.make(new Told("Crew", "", ZONE, "the shed", ANY, LocalTime.of(9, 0), LocalTime.of(12, 0),
-				2, Set.of(), PlanTerms.USUAL), this.lead);
+		this.group = this.desk.make(TestCrew.told(ZONE, 2), this.lead);
 	}
 
 	private PersonId person() {
@@ -159,7 +156,7 @@ class WorkdayFlowTests {
 
 	private WorkdayId fixed(int capacity) {
 		WorkdayId id = this.days.add(this.groups.find(this.group).orElseThrow(),
-				new Frame(this.saturday, LocalTime.of(9, 0), LocalTime.of(12, 0), "the shed", capacity, null));
+				TestCrew.at(this.saturday, capacity, null));
 		this.days.fix(id);
 		return id;
 	}
@@ -211,7 +208,7 @@ class WorkdayFlowTests {
 	void invitationsRiseInSequenceWhenDayTimeOrPlaceChangeAndEndWithACancel() {
 		PersonId member = member();
 		WorkdayId workday = fixed(5);
-		this.days.move(workday, new Frame(this.saturday, LocalTime.of(9, 0), LocalTime.of(12, 0), "the shed", 9, null));
+		this.days.move(workday, TestCrew.at(this.saturday, 9, null));
 		assertThat(mails(workday, member)).as("another number of places asks nobody anew").hasSize(1);
 		LocalDate next = this.saturday.plusDays(7);
 		this.days.move(workday, new Frame(next, LocalTime.of(10, 0), LocalTime.of(12, 0), "the gate", 9, null));
@@ -262,8 +259,7 @@ class WorkdayFlowTests {
 			.isFalse();
 		assertThat(this.answers.take(token, yes.replace("METHOD:REPLY", "METHOD:COUNTER"))).isFalse();
 		assertThat(this.answers.take(token, reply(new WorkdayId(UUID.randomUUID()), 0, "ACCEPTED"))).isFalse();
-		this.days.move(workday,
-				new Frame(this.saturday.plusDays(1), LocalTime.of(9, 0), LocalTime.of(12, 0), "the shed", 5, null));
+		this.days.move(workday, TestCrew.at(this.saturday.plusDays(1), 5, null));
 		assertThat(this.answers.take(token, yes)).as("it answers the day before the move").isFalse();
 		assertThat(this.answers.take(token, reply(workday, 1, "ACCEPTED"))).isTrue();
 		this.desk.leave(this.group, member);

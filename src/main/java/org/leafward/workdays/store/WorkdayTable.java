@@ -177,6 +177,17 @@ public class WorkdayTable {
 		this.database.sql("update workdays.workday set warned = ? where id = ?").params(what, workday.value()).update();
 	}
 
+	/**
+	 * Notes where a workday goes when the weather forbids it, as nobody knows of it yet.
+	 * @param workday which
+	 * @param day the day; null for none
+	 */
+	public void rainDay(WorkdayId workday, @Nullable LocalDate day) {
+		this.database.sql("update workdays.workday set rain_day = ? where id = ?")
+			.params(Arrays.asList(day, workday.value()))
+			.update();
+	}
+
 	public void remove(WorkdayId workday) {
 		this.database.sql("delete from workdays.workday where id = ?").param(workday.value()).update();
 	}

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +22,7 @@ import org.leafward.measure.Given;
 import org.leafward.workdays.Checklists;
 import org.leafward.workdays.Group;
 import org.leafward.workdays.MemberCare;
+import org.leafward.workdays.RainDates;
 import org.leafward.workdays.SignUp;
 import org.leafward.workdays.SignUpState;
 import org.leafward.workdays.SignUps;
@@ -29,6 +31,7 @@ import org.leafward.workdays.WorkdayDesk.Frame;
 import org.leafward.workdays.WorkdayDesk;
 import org.leafward.workdays.WorkdayState;
 import org.leafward.workdays.Workdays;
+import org.leafward.workdays.core.board.RainDate;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -48,6 +51,8 @@ class WorkdayPages {
 
 	private final WorkdayDesk desk;
 
+	private final RainDates rainDates;
+
 	private final SignUps signUps;
 
 	private final Checklists lists;
@@ -58,11 +63,12 @@ class WorkdayPages {
 
 	private final Clock clock;
 
-	WorkdayPages(Ours ours, Workdays workdays, WorkdayDesk desk, SignUps signUps, Checklists lists, MemberCare care,
-			People people, Clock clock) {
+	WorkdayPages(Ours ours, Workdays workdays, WorkdayDesk desk, RainDates rainDates, SignUps signUps, Checklists lists,
+			MemberCare care, People people, Clock clock) {
 		this.ours = ours;
 		this.workdays = workdays;
 		this.desk = desk;
+		this.rainDates = rainDates;
 		this.signUps = signUps;
 		this.lists = lists;
 		this.care = care;
@@ -102,6 +108,9 @@ class WorkdayPages {
 		model.addAttribute("guardian", mine != null && mine.guardian());
 		model.addAttribute("errors", errors);
 		model.addAttribute("lists", this.lists.of(day));
+		boolean ahead = open || day.state() == WorkdayState.PROPOSED;
+		model.addAttribute("ahead", ahead);
+		model.addAttribute("rainTaken", leads && ahead && this.rainDates.taken(day));
 		model.addAttribute("coming", leads ? coming(group, all) : List.of());
 		return "workdays/workday";
 	}
@@ -218,6 +227,18 @@ class WorkdayPages {
 		String told = "The workday is moved to %s, and everybody who was asked is told."
 			.formatted(DayWords.of(moved.day()));
 		flash.addFlashAttribute("remarks", (left > 0) ? List.of(told, left(left)) : List.of(told));
+		return "redirect:/workdays/" + day.id();
+	}
+
+	@PostMapping("/workdays/{id}/rain-date/propose")
+	String proposeRainDate(@PathVariable UUID id, RedirectAttributes flash) {
+		Workday day = this.ours.ledWorkday(id);
+		Optional<RainDate> best = this.rainDates.propose(day);
+		best.ifPresent((rain) -> this.desk.rainDay(day.id(), rain.day()));
+		flash.addFlashAttribute("remarks", List.of(best
+			.map((rain) -> "%s is its rain date now: %d of its %d tasks can be done then."
+				.formatted(DayWords.of(rain.day()), rain.tasks(), day.tasks().size()))
+			.orElse("Within four weeks there is no free day of the group on which any of its tasks makes sense. Choose one yourself, if you like.")));
 		return "redirect:/workdays/" + day.id();
 	}
 

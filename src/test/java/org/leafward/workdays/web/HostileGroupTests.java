@@ -26,10 +26,7 @@ import org.leafward.care.TaskId;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.DayWords;
-import org.leafward.plants.SpeciesId;
-import org.leafward.register.NewPlanting;
 import org.leafward.register.NewSite;
-import org.leafward.register.Placement;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.support.DemoServer;
@@ -42,6 +39,7 @@ import org.leafward.workdays.GroupId;
 import org.leafward.workdays.Groups;
 import org.leafward.workdays.PlanBook;
 import org.leafward.workdays.PlanTerms;
+import org.leafward.workdays.TestCrew;
 import org.leafward.workdays.Workday;
 import org.leafward.workdays.WorkdayDesk;
 import org.leafward.workdays.WorkdayDesk.Frame;
@@ -71,8 +69,6 @@ class HostileGroupTests {
 	private static final List<String> NO_FIGURE = List.of("-1", "NaN", "1e309", "12 parsecs", "1700-02-30",
 			"+999999999-01-01", "-999999999-01-01..+999999999-12-31", "25:99", "not-a-uuid", "true' or 1=1",
 			"\ud83d\udca7");
-
-	private static final Set<DayOfWeek> ANY = Set.of(DayOfWeek.values());
 
 	@Autowired
 	private MockMvc web;
@@ -130,9 +126,8 @@ class HostileGroupTests {
 			.getCookie("SESSION");
 		this.site = this.register.addSite(this.lead, new NewSite("Ground of a crew", like.county(), like.point(),
 				like.zone(), like.soil(), like.sun(), like.wind()));
-		this.register.addPlantings(this.site.id(), List.of(new NewPlanting(new SpeciesId("buxus-sempervirens"), "hedge",
-				3, LocalDate.of(2020, 5, 1), Placement.GROUND, false, false)));
-		this.group = this.desk.make(told(like.zone(), ANY, Set.of()), this.lead);
+		this.register.addPlantings(this.site.id(), TestCrew.garden());
+		this.group = this.desk.make(told(like.zone(), TestCrew.ANY, Set.of()), this.lead);
 	}
 
 	@AfterEach
@@ -145,13 +140,11 @@ class HostileGroupTests {
 	}
 
 	private static Told told(ZoneId zone, Set<DayOfWeek> weekdays, Set<LocalDate> away, PlanTerms terms) {
-		return new Told("Crew", "We dig.", zone, "the shed", weekdays, LocalTime.of(9, 0), LocalTime.of(12, 0), 12,
-				away, terms);
+		return TestCrew.told(zone, 12, weekdays, away, terms);
 	}
 
 	private WorkdayId day(LocalDate day) {
-		return this.days.add(this.groups.find(this.group).orElseThrow(),
-				new Frame(day, LocalTime.of(9, 0), LocalTime.of(12, 0), "the shed", 12, null));
+		return this.days.add(this.groups.find(this.group).orElseThrow(), TestCrew.at(day, 12, null));
 	}
 
 	private MockHttpServletResponse send(MockHttpServletRequestBuilder request, Map<String, String> fields)
@@ -246,8 +239,8 @@ class HostileGroupTests {
 	@Test
 	void wordsOfPeopleStandAsTheyAreAndNothingOfThemIsMarkup() throws Exception {
 		String name = "<b>Crew</b> & \u05e6\u05d5\u05d5\u05ea \ud83c\udf31";
-		this.desk.change(this.group, new Told(name, "<script>alert(1)</script>", this.site.zone(), "a\"b'c", ANY,
-				LocalTime.of(9, 0), LocalTime.of(12, 0), 12, Set.of(), PlanTerms.USUAL));
+		this.desk.change(this.group, new Told(name, "<script>alert(1)</script>", this.site.zone(), "a\"b'c",
+				TestCrew.ANY, LocalTime.of(9, 0), LocalTime.of(12, 0), 12, Set.of(), PlanTerms.USUAL));
 		WorkdayId workday = day(this.today.plusDays(9));
 		this.days.fix(workday);
 		for (String page : List.of("/groups", "/groups/" + this.group, "/workdays/" + workday)) {
@@ -269,7 +262,7 @@ class HostileGroupTests {
 	void withoutAnyDayEachTaskSaysWhy() {
 		this.desk.give(this.group, this.site, "");
 		Set<LocalDate> all = this.today.datesUntil(this.today.plusDays(130)).collect(Collectors.toSet());
-		this.desk.change(this.group, told(this.site.zone(), ANY, all));
+		this.desk.change(this.group, told(this.site.zone(), TestCrew.ANY, all));
 		Made made = this.planning.plan(this.group, 120, 6);
 		assertThat(made.placed()).isZero();
 		assertThat(made.days()).isZero();
@@ -281,7 +274,7 @@ class HostileGroupTests {
 	void withNobodyWhoCanComeEachTaskSaysWhy() {
 		this.desk.give(this.group, this.site, "");
 		Set<LocalDate> all = this.today.datesUntil(this.today.plusDays(130)).collect(Collectors.toSet());
-		this.desk.tell(this.group, this.lead, Set.of(), ANY, all, "");
+		this.desk.tell(this.group, this.lead, Set.of(), TestCrew.ANY, all, "");
 		Made made = this.planning.plan(this.group, 120, 6);
 		assertThat(made.placed()).isZero();
 		assertThat(leftOver()).isNotEmpty().allMatch((why) -> why.contains("too few people"));
@@ -321,7 +314,7 @@ class HostileGroupTests {
 			.allMatch((one) -> !one.day().isBefore(this.today.plusDays(PlanTerms.USUAL.notice())));
 		WorkdayId soon = day(this.today.plusDays(1));
 		this.days.lock(soon, true);
-		this.desk.change(this.group, told(this.site.zone(), ANY, Set.of(), new PlanTerms(60, Map.of())));
+		this.desk.change(this.group, told(this.site.zone(), TestCrew.ANY, Set.of(), new PlanTerms(60, Map.of())));
 		this.planning.plan(this.group, 120, 6);
 		List<Workday> after = this.workdays.ofGroup(this.group, ahead, true);
 		assertThat(after).filteredOn((one) -> one.id().equals(soon)).hasSize(1);
@@ -360,8 +353,7 @@ class HostileGroupTests {
 			.hasMessageContaining("outside of the days");
 		this.people.confirm(this.lead);
 		this.days.fix(moved);
-		int left = this.days.move(moved,
-				new Frame(this.today.plusDays(390), LocalTime.of(9, 0), LocalTime.of(12, 0), "the shed", 12, null));
+		int left = this.days.move(moved, TestCrew.at(this.today.plusDays(390), 12, null));
 		assertThat(left).isEqualTo(before.size());
 		assertThat(leftOver()).hasSize(left).allMatch((why) -> why.startsWith("Its workday was moved to "));
 		assertThat(tasks(moved)).isEmpty();
@@ -407,12 +399,12 @@ class HostileGroupTests {
 				"gloves", "watering can", "labels", "spade")) {
 			none.put(tool, 0);
 		}
-		this.desk.change(this.group, told(this.site.zone(), ANY, Set.of(), new PlanTerms(0, none)));
+		this.desk.change(this.group, told(this.site.zone(), TestCrew.ANY, Set.of(), new PlanTerms(0, none)));
 		assertThat(this.groups.find(this.group).orElseThrow().terms()).isEqualTo(new PlanTerms(0, none));
 		int without = this.planning.plan(this.group, 120, 6).placed();
 		assertThat(leftOver()).anyMatch((why) -> why.startsWith("The group has no "));
 		none.replaceAll((tool, teams) -> 4);
-		this.desk.change(this.group, told(this.site.zone(), ANY, Set.of(), new PlanTerms(0, none)));
+		this.desk.change(this.group, told(this.site.zone(), TestCrew.ANY, Set.of(), new PlanTerms(0, none)));
 		assertThat(this.planning.plan(this.group, 120, 6).placed()).isGreaterThan(without);
 		assertThat(leftOver()).noneMatch((why) -> why.startsWith("The group has no "));
 		// What stands on days that stay is on them, whatever the group has lost since.
@@ -420,7 +412,7 @@ class HostileGroupTests {
 		List<Workday> stay = this.workdays.ofGroup(this.group, ahead, true);
 		stay.forEach((one) -> this.days.lock(one.id(), true));
 		none.replaceAll((tool, teams) -> 0);
-		this.desk.change(this.group, told(this.site.zone(), ANY, Set.of(), new PlanTerms(0, none)));
+		this.desk.change(this.group, told(this.site.zone(), TestCrew.ANY, Set.of(), new PlanTerms(0, none)));
 		this.planning.plan(this.group, 120, stay.size());
 		assertThat(this.database.sql("select task from workdays.left_over where group_id = ?")
 			.param(this.group.value())

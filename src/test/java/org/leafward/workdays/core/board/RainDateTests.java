@@ -52,19 +52,25 @@ class RainDateTests {
 	@Test
 	void mostOfTheWorkCountsMoreThanTheNearestDay() {
 		List<CrewTask> tasks = List.of(task("long", 0, 14, 300, 100), task("short", 0, 7, 100, 80),
-				task("now", 0, 0, 100, 60));
-		CrewProblem problem = problem(tasks, List.of(date(0), date(1), date(2)));
-		CrewPlan plan = greedy(problem);
-		assertThat(plan.workdays()).extracting((day) -> day.day()).containsExactly(SAT);
-		assertThat(RainDate.best(problem, plan, SAT, SAT.plusDays(1))).hasValueSatisfying((rain) -> {
-			assertThat(rain.day()).isEqualTo(SAT.plusWeeks(1));
-			assertThat(rain.moved()).containsExactly("long", "short");
-			assertThat(rain.left()).containsExactly("now");
-			assertThat(rain.why())
-				.isEqualTo("On Sat 10 Apr 2027 2 of the 3 tasks lie in their windows and fit; 1 would be left over.");
-		});
-		assertThat(RainDate.best(problem, plan, SAT, SAT.plusDays(8)).map(RainDate::moved)).contains(List.of("long"));
-		assertThat(RainDate.best(problem, plan, SAT, SAT.plusDays(30))).isEmpty();
+				task("now", 0, 0, 100, 60), task("later", 7, 7, 100, 30));
+		assertThat(RainDate.best(problem(tasks, List.of(date(1), date(2)))))
+			.contains(new RainDate(SAT.plusWeeks(1), 3));
+		assertThat(RainDate.best(problem(tasks.subList(0, 3), List.of(date(1), date(2)))))
+			.contains(new RainDate(SAT.plusWeeks(1), 2));
+		assertThat(RainDate.best(problem(tasks, List.of(date(2))))).contains(new RainDate(SAT.plusWeeks(2), 2));
+		assertThat(RainDate.best(problem(tasks, List.of(date(4))))).isEmpty();
+		assertThat(RainDate.best(problem(tasks, List.of()))).isEmpty();
+		assertThat(RainDate.best(problem(List.of(), List.of(date(1))))).isEmpty();
+	}
+
+	/**
+	 * Of days that are as good the nearest; a small task is worth a day that takes it.
+	 */
+	@Test
+	void theNearestOfEqualsAndNoTaskIsTooSmall() {
+		assertThat(RainDate.best(problem(List.of(task("small", 0, 30, 10, 1)), List.of(date(2), date(1)))))
+			.contains(new RainDate(SAT.plusWeeks(1), 1));
+		assertThat(RainDate.best(problem(List.of(task("too large", 0, 30, 600, 100)), List.of(date(1))))).isEmpty();
 	}
 
 	@Test

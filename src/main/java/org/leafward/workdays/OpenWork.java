@@ -1,0 +1,54 @@
+package org.leafward.workdays;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.leafward.care.CareTask;
+import org.leafward.care.TaskKind;
+import org.leafward.care.TaskState;
+import org.leafward.workdays.core.plan.CrewTask;
+import org.leafward.workdays.core.plan.HoldOff;
+
+/** Tasks of care as a plan sees them. */
+final class OpenWork {
+
+	private OpenWork() {
+	}
+
+	/**
+	 * A task of a plan.
+	 * @param task what is to be done
+	 * @param others all that care has planned for its site
+	 * @param minutes its effort in person-minutes
+	 * @param skills what those who do it need
+	 * @param tools what it needs of which there are few
+	 * @param pinned the day on which it stays; null leaves it open
+	 * @param notOn days that are out of the question
+	 * @return the task
+	 */
+	static CrewTask of(CareTask task, List<CareTask> others, int minutes, Set<String> skills, Set<String> tools,
+			@Nullable LocalDate pinned, Set<LocalDate> notOn) {
+		List<HoldOff> holdOffs = others.stream()
+			.filter((one) -> forbids(one, task))
+			.map((one) -> new HoldOff(one.window(), one.text().title()))
+			.toList();
+		return new CrewTask(task.id().toString(), task.site().toString(),
+				"%s, %s".formatted(task.text().title(), task.plant()), task.window(), holdOffs, minutes, skills, tools,
+				importance(task), pinned, notOn);
+	}
+
+	/** Care cuts windows at hold-offs already; this holds where a window was not. */
+	private static boolean forbids(CareTask holdOff, CareTask task) {
+		return holdOff.kind() == TaskKind.HOLD_OFF && holdOff.state() == TaskState.PLANNED && holdOff.work() != null
+				&& holdOff.work() == task.work() && holdOff.subject().equals(task.subject())
+				&& !holdOff.window().contains(task.window().from());
+	}
+
+	/** Harm counts more than looks, and a short window more than a long one. */
+	private static int importance(CareTask task) {
+		int importance = (task.text().otherwise() != null) ? 60 : 40;
+		return importance + ((task.window().days() <= 14) ? 20 : (task.window().days() <= 35) ? 10 : 0);
+	}
+
+}
