@@ -137,9 +137,10 @@ final class WorkdaySamples {
 				"ahead", "60", "most", "6"));
 		all.put("workdays/workday",
 				with("workday", workday(WorkdayState.FIXED), "times", "09:00 to 12:00", "leads", true, "member", true,
-						"open", true, "begun", true, "lead", "The workday is full.", "mine", null, "children", "2",
-						"guardian", false, "errors", Map.of("guardian", "children come with a guardian only"), "lists",
-						lists(), "coming", List.of(new Coming(ID, "Nora", false, 2, "Ada, 555 0100", "2.5"))));
+						"open", true, "ahead", true, "rainTaken", true, "begun", true, "lead", "The workday is full.",
+						"mine", null, "children", "2", "guardian", false, "errors",
+						Map.of("guardian", "children come with a guardian only"), "lists", lists(), "coming",
+						List.of(new Coming(ID, "Nora", false, 2, "Ada, 555 0100", "2.5"))));
 		all.put("workdays/move",
 				with("workday", workday(WorkdayState.FIXED), "form",
 						Map.of("day", "2026-12-05", "begins", "09:00", "ends", "08:00"), "errors",
