@@ -23,6 +23,7 @@ import org.leafward.workdays.GroupDesk.Told;
 import org.leafward.workdays.GroupId;
 import org.leafward.workdays.Groups;
 import org.leafward.workdays.PlanBook;
+import org.leafward.workdays.RainDates;
 import org.leafward.workdays.SignUps;
 import org.leafward.workdays.Skill;
 import org.leafward.workdays.WalkStop;
@@ -56,12 +57,14 @@ class DemoGroup {
 
 	private final PlanBook book;
 
+	private final RainDates rainDates;
+
 	private final SignUps signUps;
 
 	private final Checklists lists;
 
 	DemoGroup(People people, Register register, Groups groups, GroupDesk desk, WorkdayDesk days, Workdays workdays,
-			PlanBook book, SignUps signUps, Checklists lists) {
+			PlanBook book, RainDates rainDates, SignUps signUps, Checklists lists) {
 		this.people = people;
 		this.register = register;
 		this.groups = groups;
@@ -69,6 +72,7 @@ class DemoGroup {
 		this.days = days;
 		this.workdays = workdays;
 		this.book = book;
+		this.rainDates = rainDates;
 		this.signUps = signUps;
 		this.lists = lists;
 	}
@@ -116,9 +120,11 @@ class DemoGroup {
 
 	private WorkdayId day(GroupId id, LocalDate date) {
 		Group group = this.groups.find(id).orElseThrow();
-		WorkdayId day = this.days.add(group, new Frame(date, group.begins(), group.ends(), group.meetingPoint(),
-				group.capacity(), date.plusWeeks(1)));
+		WorkdayId day = this.days.add(group,
+				new Frame(date, group.begins(), group.ends(), group.meetingPoint(), group.capacity(), null));
 		this.book.fill(group, this.workdays.find(day).orElseThrow());
+		this.rainDates.propose(this.workdays.find(day).orElseThrow())
+			.ifPresent((rain) -> this.days.rainDay(day, rain.day()));
 		return day;
 	}
 
