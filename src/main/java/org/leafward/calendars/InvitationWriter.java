@@ -14,9 +14,7 @@ import net.fortuna.ical4j.model.parameter.Role;
 import net.fortuna.ical4j.model.parameter.Rsvp;
 import net.fortuna.ical4j.model.property.Attendee;
 import net.fortuna.ical4j.model.property.Description;
-import net.fortuna.ical4j.model.property.DtEnd;
 import net.fortuna.ical4j.model.property.DtStamp;
-import net.fortuna.ical4j.model.property.DtStart;
 import net.fortuna.ical4j.model.property.Location;
 import net.fortuna.ical4j.model.property.Organizer;
 import net.fortuna.ical4j.model.property.ProdId;
@@ -49,7 +47,10 @@ public final class InvitationWriter {
 				ImmutableCalScale.GREGORIAN, asks ? ImmutableMethod.REQUEST : ImmutableMethod.CANCEL)) {
 			lines.append(one);
 		}
-		lines.append(ZoneText.of(invitation.start().getZone())).append("BEGIN:VEVENT\r\n");
+		lines.append(ZoneText.of(invitation.start().getZone()))
+			.append("BEGIN:VEVENT\r\n")
+			.append(ZoneText.at("DTSTART", invitation.start()))
+			.append(ZoneText.at("DTEND", invitation.end()));
 		properties(invitation, asks).forEach(lines::append);
 		lines.append("END:VEVENT\r\nEND:VCALENDAR\r\n");
 		OctetFoldingWriter writer = new OctetFoldingWriter();
@@ -58,10 +59,10 @@ public final class InvitationWriter {
 	}
 
 	private static List<Property> properties(Invitation invitation, boolean asks) {
-		List<Property> all = new ArrayList<>(List.of(new Uid(PlainText.line(invitation.uid())),
-				new DtStamp(invitation.stamp()), new Sequence(invitation.sequence()), new DtStart<>(invitation.start()),
-				new DtEnd<>(invitation.end()), new Summary(PlainText.line(invitation.summary())),
-				organizer(invitation.organizer()), attendee(invitation, asks)));
+		List<Property> all = new ArrayList<>(
+				List.of(new Uid(PlainText.line(invitation.uid())), new DtStamp(invitation.stamp()),
+						new Sequence(invitation.sequence()), new Summary(PlainText.line(invitation.summary())),
+						organizer(invitation.organizer()), attendee(invitation, asks)));
 		if (!invitation.description().isBlank()) {
 			all.add(new Description(PlainText.clean(invitation.description())));
 		}

@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.time.Month;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.zone.ZoneOffsetTransition;
 import java.time.zone.ZoneOffsetTransitionRule;
@@ -50,6 +51,20 @@ public final class ZoneText {
 					"RRULE:FREQ=YEARLY;BYMONTH=%d%s\r\n".formatted(change.getMonth().getValue(), day(change)));
 		}
 		return lines.append("END:VTIMEZONE\r\n").toString();
+	}
+
+	/**
+	 * A time with its zone (RFC 5545, form 3 of section 3.3.5). The library isn't asked:
+	 * ical4j 4.3 reckons with zones of its own, by which the week before the clocks
+	 * change in spring was an hour late in North America (7 to 13 March 2027 and most
+	 * years).
+	 * @param name such as DTSTART
+	 * @param time when, in a region of the IANA database; where clocks are set back, the
+	 * first of both hours is read
+	 * @return a line that ends with CRLF
+	 */
+	public static String at(String name, ZonedDateTime time) {
+		return "%s;TZID=%s:%s\r\n".formatted(name, time.getZone().getId(), LOCAL.format(time));
 	}
 
 	private static void part(StringBuilder lines, String name, LocalDateTime from, ZoneOffset before, ZoneOffset after,

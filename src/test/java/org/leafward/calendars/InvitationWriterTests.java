@@ -9,9 +9,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TimeZone;
@@ -40,6 +42,28 @@ class InvitationWriterTests {
 				"the shed\r\nATTENDEE:mailto:evil@example.org",
 				new Party("Crew \"A\"\r\nX-EVIL:1", "answers+a1@example.org"),
 				new Party("Nora; Field", "nora@example.org"), Answer.NONE, "https://plants.example.org/workdays/1");
+	}
+
+	/**
+	 * Each morning of five years: in March 2027 the library that writes the other
+	 * properties would be an hour late for a week in North America. That the zone beside
+	 * it is read as it is meant is tried with readers of other people.
+	 */
+	@ParameterizedTest
+	@ValueSource(strings = { "America/Chicago", "America/New_York", "Europe/London", "Australia/Lord_Howe",
+			"America/Sao_Paulo", "Asia/Kolkata" })
+	void timesAreThoseOfTheClockOnTheWallOnEachDay(String zone) {
+		LocalDate first = LocalDate.of(2026, 1, 1);
+		Invitation like = invitation(Method.REQUEST, 0);
+		first.datesUntil(first.plusYears(5)).forEach((day) -> {
+			ZonedDateTime start = day.atTime(9, 30).atZone(ZoneId.of(zone));
+			String date = day.format(DateTimeFormatter.BASIC_ISO_DATE);
+			assertThat(InvitationWriter
+				.write(new Invitation(Method.REQUEST, like.uid(), 0, STAMP, start, start.plusHours(3), like.summary(),
+						"", "", like.organizer(), like.attendee(), Answer.NONE, null))
+				.lines()).contains("DTSTART;TZID=%s:%sT093000".formatted(zone, date),
+						"DTEND;TZID=%s:%sT123000".formatted(zone, date));
+		});
 	}
 
 	@ParameterizedTest

@@ -19,8 +19,6 @@ import net.fortuna.ical4j.model.parameter.Related;
 import net.fortuna.ical4j.model.parameter.Value;
 import net.fortuna.ical4j.model.property.Color;
 import net.fortuna.ical4j.model.property.Description;
-import net.fortuna.ical4j.model.property.DtEnd;
-import net.fortuna.ical4j.model.property.DtStart;
 import net.fortuna.ical4j.model.property.Name;
 import net.fortuna.ical4j.model.property.ProdId;
 import net.fortuna.ical4j.model.property.RefreshInterval;
@@ -223,7 +221,7 @@ public final class CalendarWriter {
 			void times(Lines lines, FeedEntry entry) {
 				Meeting meeting = entry.meeting();
 				if (meeting != null) {
-					lines.add(new DtStart<>(meeting.start()).toString()).add(new DtEnd<>(meeting.end()).toString());
+					lines.add(ZoneText.at("DTSTART", meeting.start())).add(ZoneText.at("DTEND", meeting.end()));
 				}
 				else {
 					lines.day("DTSTART", entry.window().from()).day("DTEND", entry.window().endExclusive());
