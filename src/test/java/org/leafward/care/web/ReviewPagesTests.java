@@ -107,7 +107,8 @@ class ReviewPagesTests {
 				"@maple \"young\"", 1, this.today, Placement.GROUND, false, false)));
 		this.mine = session(owner);
 		this.other = session(this.people.join("Otto Other", UUID.randomUUID() + "@example.org", zone).id());
-		this.task = this.calendar.ofSite(this.site.id(), new DayWindow(this.today, this.today))
+		// In some weeks of a year nothing is due; done early is done.
+		this.task = this.calendar.ofSite(this.site.id(), new DayWindow(this.today, this.today.plusDays(200)))
 			.stream()
 			.filter((one) -> one.kind() == TaskKind.DO && one.state() == TaskState.PLANNED
 					&& one.window().from().getYear() == this.today.getYear())
