@@ -9,7 +9,7 @@ import org.leafward.workdays.core.plan.CrewProblem;
 import org.leafward.workdays.solver.SearchPlanner;
 
 /**
- * Plans the ten recorded cases and proves how good the plans are; writes the lines of
+ * Plans the recorded cases and proves how good the plans are; writes the lines of
  * {@code workdays/recorded.csv}. Arguments: how often a bound asks for prices (250),
  * combinations of dates (16).
  */
