@@ -29,7 +29,6 @@ import org.leafward.register.PlantingId;
 import org.leafward.register.Register;
 import org.leafward.register.Site;
 import org.leafward.register.SiteId;
-import org.leafward.workdays.core.board.RainDate;
 import org.leafward.workdays.core.plan.CrewDate;
 import org.leafward.workdays.core.plan.CrewPlan;
 import org.leafward.workdays.core.plan.CrewPlanner;
@@ -321,7 +320,7 @@ public class CrewPlanning {
 			.toList();
 		days.forEach((day) -> this.table.rainDay(day.id(), null));
 		days.forEach(
-				(day) -> this.table.rainDay(day.id(), this.rainDates.propose(day).map(RainDate::day).orElse(null)));
+				(day) -> this.table.rainDay(day.id(), this.rainDates.propose(day).map(RainDates.Proposal::day).orElse(null)));
 	}
 
 	private WorkdayId add(Group group, LocalDate day) {

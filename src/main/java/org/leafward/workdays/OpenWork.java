@@ -29,13 +29,22 @@ final class OpenWork {
 	 */
 	static CrewTask of(CareTask task, List<CareTask> others, int minutes, Set<String> skills, Set<String> tools,
 			@Nullable LocalDate pinned, Set<LocalDate> notOn) {
-		List<HoldOff> holdOffs = others.stream()
+		return new CrewTask(task.id().toString(), task.site().toString(),
+				"%s, %s".formatted(task.text().title(), task.plant()), task.window(), holdOffs(task, others), minutes, skills, tools,
+				importance(task), pinned, notOn);
+	}
+
+	/**
+	 * What forbids a task.
+	 * @param task what is to be done
+	 * @param others what care has planned for its site
+	 * @return the days, and why
+	 */
+	static List<HoldOff> holdOffs(CareTask task, List<CareTask> others) {
+		return others.stream()
 			.filter((one) -> forbids(one, task))
 			.map((one) -> new HoldOff(one.window(), one.text().title()))
 			.toList();
-		return new CrewTask(task.id().toString(), task.site().toString(),
-				"%s, %s".formatted(task.text().title(), task.plant()), task.window(), holdOffs, minutes, skills, tools,
-				importance(task), pinned, notOn);
 	}
 
 	/** Care cuts windows at hold-offs already; this holds where a window was not. */

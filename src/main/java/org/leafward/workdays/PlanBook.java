@@ -34,15 +34,18 @@ public class PlanBook {
 
 	private final TaskCalendar calendar;
 
+	private final DaySense sense;
+
 	private final Register register;
 
 	private final Efforts efforts;
 
 	private final Clock clock;
 
-	PlanBook(WorkdayTable table, WorkdayDesk desk, TaskCalendar calendar, Register register, Efforts efforts,
-			Clock clock) {
+	PlanBook(WorkdayTable table, WorkdayDesk desk, TaskCalendar calendar, DaySense sense, Register register,
+			Efforts efforts, Clock clock) {
 		this.table = table;
+		this.sense = sense;
 		this.desk = desk;
 		this.calendar = calendar;
 		this.register = register;
@@ -64,7 +67,7 @@ public class PlanBook {
 	 * @param group whose
 	 * @param day one of its workdays
 	 * @param id which
-	 * @throws BadInput when the day lies outside of the task's window
+	 * @throws BadInput when the task makes no sense on the day
 	 */
 	@Transactional
 	public void place(Group group, Workday day, TaskId id) {
@@ -73,10 +76,10 @@ public class PlanBook {
 			.filter((one) -> left.containsKey(id)
 					&& group.sites().stream().anyMatch((site) -> site.site().equals(one.site())))
 			.orElseThrow(() -> new NotThere("There is no task %s left over".formatted(id)));
-		if (!day.group().equals(group.id()) || !task.window().contains(day.day())) {
-			throw new BadInput("the workday lies outside of the days on which this makes sense", "to",
-					"choose another workday, or leave it to the garden’s owner");
+		if (!day.group().equals(group.id())) {
+			throw new BadInput("that is no workday to which it can go", "to", "choose one that is still to come");
 		}
+		this.sense.check(task, day.day());
 		Planting planting = (task.planting() != null) ? this.register.find(task.planting()).orElse(null) : null;
 		this.desk.addTask(day.id(), new WorkdayTask(id, task.site(), this.efforts.of(task, planting).minutes(), true,
 				"You put it here.", 1, 1, false));
@@ -103,7 +106,7 @@ public class PlanBook {
 			this.calendar.ofSite(site.site(), DayWindow.of(day.day()))
 				.stream()
 				.filter((task) -> task.kind() == TaskKind.DO && task.state() == TaskState.PLANNED
-						&& !taken.contains(task.id()))
+						&& !taken.contains(task.id()) && this.sense.heldOff(task, day.day()).isEmpty())
 				.forEach(open::add);
 		}
 		open.sort(Comparator.comparing((CareTask task) -> task.window().to())

@@ -65,21 +65,32 @@ public class RainDates {
 	}
 
 	/**
+	 * Where a workday can go.
+	 *
+	 * @param day the date
+	 * @param tasks how many of its open tasks can be done then, 1 and up
+	 */
+	public record Proposal(LocalDate day, int tasks) {
+	}
+
+	/**
 	 * Proposes a rain date.
 	 * @param day a workday
 	 * @return empty when none of its tasks can be done on another day that is free
 	 */
-	public Optional<RainDate> propose(Workday day) {
+	public Optional<Proposal> propose(Workday day) {
 		Group group = this.groups.find(day.group()).orElseThrow();
-		List<Workday> others = others(day, after(day));
+		List<Workday> others = others(day.group(), day.id(), after(day));
 		Set<LocalDate> taken = others.stream().map(Workday::day).collect(Collectors.toSet());
 		Set<LocalDate> promised = new HashSet<>();
-		others(day, new DayWindow(day.day().minusDays(WITHIN), day.day().plusDays(WITHIN))).stream()
+		DayWindow around = new DayWindow(day.day().minusDays(WITHIN), day.day().plusDays(WITHIN));
+		others(day.group(), day.id(), around).stream()
 			.map(Workday::rainDay)
 			.filter(Objects::nonNull)
 			.forEach(promised::add);
 		Optional<RainDate> best = propose(group, day, (date) -> !taken.contains(date) && !promised.contains(date));
-		return best.isPresent() ? best : propose(group, day, (date) -> !taken.contains(date));
+		return best.or(() -> propose(group, day, (date) -> !taken.contains(date)))
+			.map((rain) -> new Proposal(rain.day(), rain.tasks()));
 	}
 
 	/**
@@ -89,13 +100,17 @@ public class RainDates {
 	 */
 	public boolean taken(Workday day) {
 		LocalDate rain = day.rainDay();
-		return rain != null && !others(day, DayWindow.of(rain)).isEmpty();
+		return rain != null && taken(day.group(), day.id(), rain);
 	}
 
-	private List<Workday> others(Workday day, DayWindow window) {
-		return this.workdays.ofGroup(day.group(), window, true)
+	boolean taken(GroupId group, WorkdayId day, LocalDate rain) {
+		return !others(group, day, DayWindow.of(rain)).isEmpty();
+	}
+
+	private List<Workday> others(GroupId group, WorkdayId day, DayWindow window) {
+		return this.workdays.ofGroup(group, window, true)
 			.stream()
-			.filter((one) -> !one.id().equals(day.id())
+			.filter((one) -> !one.id().equals(day)
 					&& (one.state() == WorkdayState.PROPOSED || one.state() == WorkdayState.FIXED))
 			.toList();
 	}

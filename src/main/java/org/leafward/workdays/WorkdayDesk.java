@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.leafward.care.CareTask;
@@ -44,13 +45,19 @@ public class WorkdayDesk {
 
 	private final TaskCalendar calendar;
 
+	private final DaySense sense;
+
+	private final RainDates rainDates;
+
 	private final ApplicationEventPublisher events;
 
 	private final Clock clock;
 
-	WorkdayDesk(WorkdayTable table, WorkdayMail mail, SignUps signUps, TaskCalendar calendar,
-			ApplicationEventPublisher events, Clock clock) {
+	WorkdayDesk(WorkdayTable table, WorkdayMail mail, SignUps signUps, TaskCalendar calendar, DaySense sense,
+			RainDates rainDates, ApplicationEventPublisher events, Clock clock) {
 		this.table = table;
+		this.sense = sense;
+		this.rainDates = rainDates;
 		this.calendar = calendar;
 		this.mail = mail;
 		this.signUps = signUps;
@@ -173,13 +180,16 @@ public class WorkdayDesk {
 
 	/** Takes off a day what makes no sense on it, and has no day then. */
 	private int leaveOver(DayRow day) {
-		List<CareTask> outside = open(day).stream().filter((task) -> !task.window().contains(day.day())).toList();
-		for (CareTask task : outside) {
-			this.table.removeTask(day.id(), task.id());
-			this.table.alsoLeftOver(day.group(), task.id(), "Its workday was moved to %s, and its window is %s to %s."
-				.formatted(DayWords.of(day.day()), DayWords.of(task.window().from()), DayWords.of(task.window().to())));
+		int left = 0;
+		for (CareTask task : open(day)) {
+			Optional<String> because = this.sense.lostBy(task, day.day());
+			if (because.isPresent()) {
+				this.table.removeTask(day.id(), task.id());
+				this.table.alsoLeftOver(day.group(), task.id(), because.get());
+				left++;
+			}
 		}
-		return outside.size();
+		return left;
 	}
 
 	/** The tasks of a day that are still to be done. */
@@ -240,7 +250,7 @@ public class WorkdayDesk {
 	 * Moves a published workday to its rain date.
 	 * @param workday which
 	 * @return how many tasks make no sense on that day, and have none now
-	 * @throws BadInput when it has none
+	 * @throws BadInput when it has none, or another workday of the group stands on it
 	 */
 	@Transactional
 	public int moveToRainDay(WorkdayId workday) {
@@ -248,6 +258,10 @@ public class WorkdayDesk {
 		LocalDate rain = day.rainDay();
 		if (rain == null) {
 			throw new BadInput("this workday has no rain date", "rainDay", "move it to a day of your choice");
+		}
+		if (this.rainDates.taken(day.group(), workday, rain)) {
+			throw new BadInput("another workday of the group stands on its rain date", "rainDay",
+					"find another rain date, or move it to a day of your choice");
 		}
 		return move(workday, new Frame(rain, day.begins(), day.ends(), day.meetingPoint(), day.capacity(), null));
 	}
@@ -306,8 +320,8 @@ public class WorkdayDesk {
 	 * @param from where it stands
 	 * @param task which
 	 * @param to another workday of the same group; null takes it off
-	 * @throws BadInput when the other one is over, of another group, or outside of the
-	 * days on which the task makes sense
+	 * @throws BadInput when the other one is over, of another group, or on a day on which
+	 * the task makes no sense
 	 */
 	@Transactional
 	public void moveTask(WorkdayId from, TaskId task, @Nullable WorkdayId to) {
@@ -319,10 +333,7 @@ public class WorkdayDesk {
 					|| other.state() == WorkdayState.HELD) {
 				throw new BadInput("that is no workday to which it can go", "to", "choose one that is still to come");
 			}
-			if (this.calendar.find(task).filter((one) -> !one.window().contains(other.day())).isPresent()) {
-				throw new BadInput("the workday lies outside of the days on which this makes sense", "to",
-						"choose another workday, or leave it to the garden’s owner");
-			}
+			this.calendar.find(task).ifPresent((one) -> this.sense.check(one, other.day()));
 			this.table.put(to,
 					new WorkdayTask(task, now.site(), now.minutes(), true, "You put it here.", 1, now.stop(), false));
 			tellOfTasks(other);

@@ -2,16 +2,21 @@ package org.leafward.e2e;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.support.ui.WebDriverWait;
@@ -33,10 +38,16 @@ final class Browser implements AutoCloseable {
 
 	private static final Duration LONGEST = Duration.ofSeconds(60);
 
+	/** Browsers that nobody uses: to start one takes longer than most walks. */
+	private static final List<Browser> IDLE = new ArrayList<>();
+
 	private final ChromeDriver driver;
 
-	private Browser(ChromeDriver driver) {
+	private final boolean script;
+
+	private Browser(ChromeDriver driver, boolean script) {
 		this.driver = driver;
+		this.script = script;
 	}
 
 	static Browser open() {
@@ -44,11 +55,23 @@ final class Browser implements AutoCloseable {
 	}
 
 	/**
-	 * Opens a browser.
+	 * Opens a browser that knows nothing yet, in a window of its own.
 	 * @param script whether pages may run script; what a test itself runs is not a page's
 	 * @return the browser
 	 */
 	static Browser open(boolean script) {
+		synchronized (IDLE) {
+			for (Browser one : IDLE) {
+				if (one.script == script) {
+					IDLE.remove(one);
+					return one;
+				}
+			}
+		}
+		return start(script);
+	}
+
+	private static Browser start(boolean script) {
 		System.setProperty("webdriver.chrome.driver", find("the Chromium driver", DRIVERS).toString());
 		ChromeOptions options = new ChromeOptions();
 		options.setBinary(find("Chromium", BROWSERS).toString());
@@ -58,7 +81,9 @@ final class Browser implements AutoCloseable {
 		if (!script) {
 			options.setExperimentalOption("prefs", Map.of("profile.managed_default_content_settings.javascript", 2));
 		}
-		return new Browser(new ChromeDriver(options));
+		Browser started = new Browser(new ChromeDriver(options), script);
+		Runtime.getRuntime().addShutdownHook(new Thread(started.driver::quit));
+		return started;
 	}
 
 	private static Path find(String what, List<String> places) {
@@ -125,8 +150,14 @@ final class Browser implements AutoCloseable {
 						""");
 	}
 
-	/** Keeps a picture of the page for whoever wants to look. */
+	/**
+	 * Keeps a picture of the page for whoever wants to look, and says so with
+	 * {@code -Dleafward.pictures=true}.
+	 */
 	void picture(String name) {
+		if (!Boolean.getBoolean("leafward.pictures")) {
+			return;
+		}
 		try {
 			Path folder = Files.createDirectories(Path.of("target/pictures"));
 			Files.write(folder.resolve(name + ".png"), this.driver.getScreenshotAs(OutputType.BYTES));
@@ -136,8 +167,11 @@ final class Browser implements AutoCloseable {
 		}
 	}
 
-	/** Keeps a picture of the page to its end. */
+	/** Keeps a picture of the page to its end, like {@link #picture}. */
 	void whole(String name) {
+		if (!Boolean.getBoolean("leafward.pictures")) {
+			return;
+		}
 		Number height = (Number) this.driver.executeScript("return document.documentElement.scrollHeight");
 		Number width = (Number) this.driver.executeScript("return window.innerWidth");
 		this.driver.executeCdpCommand("Emulation.setDeviceMetricsOverride", Map.of("width", width, "height",
@@ -174,9 +208,35 @@ final class Browser implements AutoCloseable {
 				.equals(this.driver.executeScript("return !window.leftBehind && document.readyState === 'complete'")));
 	}
 
+	/**
+	 * Leaves nothing of this walk to the next one: neither windows, with what they
+	 * pretend to be, nor what the servers had it keep.
+	 */
 	@Override
 	public void close() {
-		this.driver.quit();
+		Set<String> servers = new HashSet<>();
+		List<String> old = List.copyOf(this.driver.getWindowHandles());
+		for (String window : old) {
+			this.driver.switchTo().window(window);
+			String address = this.driver.getCurrentUrl();
+			if (address != null && address.startsWith("http")) {
+				URI uri = URI.create(address);
+				servers.add("%s://%s".formatted(uri.getScheme(), uri.getAuthority()));
+			}
+		}
+		String fresh = this.driver.switchTo().newWindow(WindowType.TAB).getWindowHandle();
+		for (String window : old) {
+			this.driver.switchTo().window(window);
+			this.driver.close();
+		}
+		this.driver.switchTo().window(fresh);
+		servers.forEach((server) -> this.driver.executeCdpCommand("Storage.clearDataForOrigin",
+				Map.of("origin", server, "storageTypes", "all")));
+		this.driver.executeCdpCommand("Network.clearBrowserCookies", Map.of());
+		this.driver.executeCdpCommand("Network.clearBrowserCache", Map.of());
+		synchronized (IDLE) {
+			IDLE.add(this);
+		}
 	}
 
 }

@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.zip.CRC32;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.GeoPoint;
@@ -39,6 +40,9 @@ public final class CrewCases {
 	private static final List<String> SKILLS = List.of("saw", "pesticide licence", "driving");
 
 	private static final List<String> TOOLS = List.of("chipper", "spreader");
+
+	/** To make one can take a plan. */
+	private static final Map<Shape, CrewProblem> MADE = new ConcurrentHashMap<>();
 
 	private CrewCases() {
 	}
@@ -99,6 +103,10 @@ public final class CrewCases {
 	 * @return always the same for the same shape
 	 */
 	public static CrewProblem of(Shape shape) {
+		return MADE.computeIfAbsent(shape, CrewCases::make);
+	}
+
+	private static CrewProblem make(Shape shape) {
 		Random random = new Random(shape.seed());
 		List<CrewMember> people = new ArrayList<>();
 		for (int i = 0; i < shape.people(); i++) {

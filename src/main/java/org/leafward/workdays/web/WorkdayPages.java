@@ -31,7 +31,6 @@ import org.leafward.workdays.WorkdayDesk.Frame;
 import org.leafward.workdays.WorkdayDesk;
 import org.leafward.workdays.WorkdayState;
 import org.leafward.workdays.Workdays;
-import org.leafward.workdays.core.board.RainDate;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -233,7 +232,7 @@ class WorkdayPages {
 	@PostMapping("/workdays/{id}/rain-date/propose")
 	String proposeRainDate(@PathVariable UUID id, RedirectAttributes flash) {
 		Workday day = this.ours.ledWorkday(id);
-		Optional<RainDate> best = this.rainDates.propose(day);
+		Optional<RainDates.Proposal> best = this.rainDates.propose(day);
 		best.ifPresent((rain) -> this.desk.rainDay(day.id(), rain.day()));
 		flash.addFlashAttribute("remarks", List.of(best
 			.map((rain) -> "%s is its rain date now: %d of its %d tasks can be done then."
