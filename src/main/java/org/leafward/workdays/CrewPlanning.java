@@ -319,8 +319,8 @@ public class CrewPlanning {
 			.filter((day) -> day.state() == WorkdayState.PROPOSED && !day.locked())
 			.toList();
 		days.forEach((day) -> this.table.rainDay(day.id(), null));
-		days.forEach(
-				(day) -> this.table.rainDay(day.id(), this.rainDates.propose(day).map(RainDates.Proposal::day).orElse(null)));
+		days.forEach((day) -> this.table.rainDay(day.id(),
+				this.rainDates.propose(day).map(RainDates.Proposal::day).orElse(null)));
 	}
 
 	private WorkdayId add(Group group, LocalDate day) {

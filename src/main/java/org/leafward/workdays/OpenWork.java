@@ -30,8 +30,8 @@ final class OpenWork {
 	static CrewTask of(CareTask task, List<CareTask> others, int minutes, Set<String> skills, Set<String> tools,
 			@Nullable LocalDate pinned, Set<LocalDate> notOn) {
 		return new CrewTask(task.id().toString(), task.site().toString(),
-				"%s, %s".formatted(task.text().title(), task.plant()), task.window(), holdOffs(task, others), minutes, skills, tools,
-				importance(task), pinned, notOn);
+				"%s, %s".formatted(task.text().title(), task.plant()), task.window(), holdOffs(task, others), minutes,
+				skills, tools, importance(task), pinned, notOn);
 	}
 
 	/**

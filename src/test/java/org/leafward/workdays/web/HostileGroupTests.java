@@ -1,12 +1,8 @@
 package org.leafward.workdays.web;
 
 import jakarta.servlet.ServletException;
-import jakarta.servlet.http.Cookie;
-import java.time.DayOfWeek;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -16,35 +12,20 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jsoup.Jsoup;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.leafward.accounts.People;
-import org.leafward.accounts.PersonId;
-import org.leafward.accounts.PersonalRecords;
+import org.leafward.care.CareTask;
+import org.leafward.care.TaskCalendar;
 import org.leafward.care.TaskId;
 import org.leafward.measure.BadInput;
 import org.leafward.measure.DayWindow;
 import org.leafward.measure.DayWords;
-import org.leafward.register.NewSite;
-import org.leafward.register.Register;
-import org.leafward.register.Site;
 import org.leafward.support.DemoServer;
-import org.leafward.workdays.CrewPlanning;
 import org.leafward.workdays.CrewPlanning.Made;
-import org.leafward.workdays.Group;
-import org.leafward.workdays.GroupDesk;
 import org.leafward.workdays.GroupDesk.Told;
-import org.leafward.workdays.GroupId;
-import org.leafward.workdays.Groups;
-import org.leafward.workdays.PlanBook;
 import org.leafward.workdays.PlanTerms;
 import org.leafward.workdays.TestCrew;
 import org.leafward.workdays.Workday;
-import org.leafward.workdays.WorkdayDesk;
-import org.leafward.workdays.WorkdayDesk.Frame;
 import org.leafward.workdays.WorkdayId;
-import org.leafward.workdays.Workdays;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockHttpServletResponse;
@@ -59,7 +40,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 
 /** What a coordinator can do wrong, by hand or out of malice. */
 @DemoServer
-class HostileGroupTests {
+class HostileGroupTests extends CrewOnTrial {
 
 	/** In no field can one of these be right. */
 	private static final List<String> NEVER = List.of("x".repeat(10_000), "bell\u0007 and \u0000 nothing",
@@ -71,81 +52,12 @@ class HostileGroupTests {
 			"\ud83d\udca7");
 
 	@Autowired
-	private MockMvc web;
-
-	@Autowired
-	private People people;
-
-	@Autowired
-	private PersonalRecords records;
-
-	@Autowired
-	private Register register;
-
-	@Autowired
-	private GroupDesk desk;
-
-	@Autowired
-	private Groups groups;
-
-	@Autowired
-	private WorkdayDesk days;
-
-	@Autowired
-	private Workdays workdays;
-
-	@Autowired
-	private CrewPlanning planning;
-
-	@Autowired
-	private PlanBook book;
+	private TaskCalendar calendar;
 
 	@Autowired
 	private JdbcClient database;
 
-	private PersonId lead;
-
-	private Cookie session = new Cookie("SESSION", "");
-
-	private GroupId group;
-
-	private Site site;
-
-	private LocalDate today;
-
 	private final List<String> wrong = new ArrayList<>();
-
-	@BeforeEach
-	void group() throws Exception {
-		Site like = this.register.sites(0, 1).get(0);
-		this.today = LocalDate.ofInstant(Instant.now(), like.zone());
-		this.lead = this.people.join("Wilma Trial", UUID.randomUUID() + "@example.org", like.zone()).id();
-		this.session = this.web.perform(post("/people/" + this.lead.value()).with(csrf()))
-			.andReturn()
-			.getResponse()
-			.getCookie("SESSION");
-		this.site = this.register.addSite(this.lead, new NewSite("Ground of a crew", like.county(), like.point(),
-				like.zone(), like.soil(), like.sun(), like.wind()));
-		this.register.addPlantings(this.site.id(), TestCrew.garden());
-		this.group = this.desk.make(told(like.zone(), TestCrew.ANY, Set.of()), this.lead);
-	}
-
-	@AfterEach
-	void leave() {
-		this.records.forget(this.lead);
-	}
-
-	private static Told told(ZoneId zone, Set<DayOfWeek> weekdays, Set<LocalDate> away) {
-		return told(zone, weekdays, away, PlanTerms.USUAL);
-	}
-
-	private static Told told(ZoneId zone, Set<DayOfWeek> weekdays, Set<LocalDate> away, PlanTerms terms) {
-		return TestCrew.told(zone, 12, weekdays, away, terms);
-	}
-
-	private WorkdayId day(LocalDate day) {
-		return this.days.add(this.groups.find(this.group).orElseThrow(), TestCrew.at(day, 12, null));
-	}
 
 	private MockHttpServletResponse send(MockHttpServletRequestBuilder request, Map<String, String> fields)
 			throws Exception {
@@ -262,7 +174,7 @@ class HostileGroupTests {
 	void withoutAnyDayEachTaskSaysWhy() {
 		this.desk.give(this.group, this.site, "");
 		Set<LocalDate> all = this.today.datesUntil(this.today.plusDays(130)).collect(Collectors.toSet());
-		this.desk.change(this.group, told(this.site.zone(), TestCrew.ANY, all));
+		this.desk.change(this.group, told(TestCrew.ANY, all));
 		Made made = this.planning.plan(this.group, 120, 6);
 		assertThat(made.placed()).isZero();
 		assertThat(made.days()).isZero();
@@ -294,12 +206,11 @@ class HostileGroupTests {
 	void everythingLockedStaysAsItIs() {
 		this.desk.give(this.group, this.site, "");
 		this.planning.plan(this.group, 120, 3);
-		DayWindow ahead = new DayWindow(this.today, this.today.plusDays(120));
-		List<Workday> before = this.workdays.ofGroup(this.group, ahead, true);
+		List<Workday> before = all(120);
 		assertThat(before).isNotEmpty();
 		before.forEach((one) -> this.days.lock(one.id(), true));
 		this.planning.plan(this.group, 120, before.size());
-		List<Workday> after = this.workdays.ofGroup(this.group, ahead, true);
+		List<Workday> after = all(120);
 		assertThat(after).extracting(Workday::id).containsExactlyElementsOf(before.stream().map(Workday::id).toList());
 		assertThat(after).extracting((one) -> one.tasks().stream().map((task) -> task.task()).toList())
 			.containsExactlyElementsOf(
@@ -311,14 +222,13 @@ class HostileGroupTests {
 	void leavesTimeToCallPeople() {
 		this.desk.give(this.group, this.site, "");
 		this.planning.plan(this.group, 120, 6);
-		DayWindow ahead = new DayWindow(this.today, this.today.plusDays(120));
-		assertThat(this.workdays.ofGroup(this.group, ahead, true)).isNotEmpty()
+		assertThat(all(120)).isNotEmpty()
 			.allMatch((one) -> !one.day().isBefore(this.today.plusDays(PlanTerms.USUAL.notice())));
 		WorkdayId soon = day(this.today.plusDays(1));
 		this.days.lock(soon, true);
-		this.desk.change(this.group, told(this.site.zone(), TestCrew.ANY, Set.of(), new PlanTerms(60, Map.of())));
+		this.desk.change(this.group, told(TestCrew.ANY, Set.of(), new PlanTerms(60, Map.of())));
 		this.planning.plan(this.group, 120, 6);
-		List<Workday> after = this.workdays.ofGroup(this.group, ahead, true);
+		List<Workday> after = all(120);
 		assertThat(after).filteredOn((one) -> one.id().equals(soon)).hasSize(1);
 		assertThat(after).filteredOn((one) -> !one.id().equals(soon))
 			.allMatch((one) -> !one.day().isBefore(this.today.plusDays(60)));
@@ -330,13 +240,11 @@ class HostileGroupTests {
 		this.desk.give(this.group, this.site, "");
 		WorkdayId later = day(this.today.plusDays(16));
 		WorkdayId sooner = day(this.today.plusDays(9));
-		Group crew = this.groups.find(this.group).orElseThrow();
-		assertThat(this.book.fill(crew, this.workdays.find(later).orElseThrow())).isPositive();
-		this.book.fill(crew, this.workdays.find(sooner).orElseThrow());
+		assertThat(this.book.fill(crew(), workday(later))).isPositive();
+		this.book.fill(crew(), workday(sooner));
 		WorkdayId last = day(this.today.plusDays(23));
-		this.book.fill(crew, this.workdays.find(last).orElseThrow());
-		List<Workday> all = this.workdays.ofGroup(this.group, new DayWindow(this.today, this.today.plusDays(120)),
-				true);
+		this.book.fill(crew(), workday(last));
+		List<Workday> all = all(120);
 		assertThat(all).hasSize(3);
 		assertThat(all.stream().flatMap((one) -> one.tasks().stream()).map((task) -> task.task()).toList())
 			.doesNotHaveDuplicates();
@@ -348,7 +256,7 @@ class HostileGroupTests {
 		this.desk.give(this.group, this.site, "");
 		WorkdayId moved = day(this.today.plusDays(9));
 		WorkdayId other = day(this.today.plusDays(400));
-		this.book.fill(this.groups.find(this.group).orElseThrow(), this.workdays.find(moved).orElseThrow());
+		this.book.fill(crew(), workday(moved));
 		List<TaskId> before = tasks(moved);
 		assertThat(before).isNotEmpty();
 		assertThatThrownBy(() -> this.days.moveTask(moved, before.get(0), other)).isInstanceOf(BadInput.class)
@@ -363,8 +271,7 @@ class HostileGroupTests {
 			.param(moved.value())
 			.query(String.class)
 			.list()).as("nobody is told of what is done no more").hasSize(2).last().asString().doesNotContain("hedge");
-		WorkdayId dropped = day(this.today.plusDays(9));
-		this.book.fill(this.groups.find(this.group).orElseThrow(), this.workdays.find(dropped).orElseThrow());
+		WorkdayId dropped = filled(this.today.plusDays(9));
 		assertThat(tasks(dropped)).hasSameElementsAs(before);
 		assertThat(leftOver()).as("all have a day").isEmpty();
 		this.days.moveTask(dropped, before.get(0), null);
@@ -373,23 +280,60 @@ class HostileGroupTests {
 		assertThat(leftOver()).hasSize(left).filteredOn((why) -> why.endsWith("was dropped.")).hasSize(left - 1);
 	}
 
+	/**
+	 * A hold-off that care has not cut out of a window holds for what is put by hand too.
+	 */
+	@Test
+	void whatIsHeldOffGetsNoDayByHand() {
+		this.desk.give(this.group, this.site, "");
+		LocalDate day = this.today.plusDays(9);
+		WorkdayId from = filled(day);
+		CareTask task = this.calendar.find(tasks(from))
+			.values()
+			.stream()
+			.filter((one) -> one.work() != null && one.window().contains(day.plusDays(3)))
+			.findFirst()
+			.orElseThrow();
+		hold(task, new DayWindow(day.plusDays(1), day.plusDays(2)));
+		WorkdayId to = day(day.plusDays(2));
+		WorkdayId after = day(day.plusDays(3));
+		assertThatThrownBy(() -> this.days.moveTask(from, task.id(), to)).isInstanceOf(BadInput.class)
+			.hasMessageContaining("a hold-off covers " + DayWords.of(day.plusDays(2)));
+		assertThat(tasks(from)).contains(task.id());
+		this.days.move(from, TestCrew.at(day.plusDays(1), 12, null));
+		assertThat(tasks(from)).isNotEmpty().doesNotContain(task.id());
+		assertThat(this.book.leftOver(this.group).get(task.id()))
+			.startsWith("A hold-off covers %s: ".formatted(DayWords.of(day.plusDays(1))));
+		assertThatThrownBy(() -> this.book.place(crew(), workday(to), task.id())).isInstanceOf(BadInput.class)
+			.hasMessageContaining("a hold-off covers");
+		this.book.fill(crew(), workday(to));
+		assertThat(tasks(to)).doesNotContain(task.id());
+		this.book.place(crew(), workday(after), task.id());
+		assertThat(tasks(after)).containsExactly(task.id());
+	}
+
+	/** Straight into the table: care itself would cut the task's window. */
+	private void hold(CareTask task, DayWindow window) {
+		assertThat(this.database.sql("""
+				insert into care.task select held.* from care.task task, jsonb_populate_record(task,
+					jsonb_build_object('id', ?, 'kind', 'HOLD_OFF', 'from_day', ?, 'to_day', ?, 'occurrence', 90)) held
+				where task.id = ?
+				""")
+			.params(UUID.randomUUID().toString(), window.from().toString(), window.to().toString(), task.id().value())
+			.update()).isEqualTo(1);
+	}
+
 	/** What was to be done on a day that is called off has none. */
 	@Test
 	void aDayThatIsCalledOffLeavesItsTasksOver() {
 		this.desk.give(this.group, this.site, "");
-		WorkdayId off = day(this.today.plusDays(9));
-		this.book.fill(this.groups.find(this.group).orElseThrow(), this.workdays.find(off).orElseThrow());
+		WorkdayId off = filled(this.today.plusDays(9));
 		int tasks = tasks(off).size();
 		this.days.fix(off);
 		this.days.callOff(off, "Thunder.");
 		assertThat(leftOver()).hasSize(tasks).isNotEmpty().allMatch((why) -> why.endsWith("was called off."));
-		WorkdayId next = day(this.today.plusDays(10));
-		this.book.fill(this.groups.find(this.group).orElseThrow(), this.workdays.find(next).orElseThrow());
+		WorkdayId next = filled(this.today.plusDays(10));
 		assertThat(leftOver()).hasSize(tasks - tasks(next).size());
-	}
-
-	private List<TaskId> tasks(WorkdayId day) {
-		return this.workdays.find(day).orElseThrow().tasks().stream().map((one) -> one.task()).toList();
 	}
 
 	/** What needs a tool that isn't there gets no day, and is told why. */
@@ -401,20 +345,19 @@ class HostileGroupTests {
 				"gloves", "watering can", "labels", "spade")) {
 			none.put(tool, 0);
 		}
-		this.desk.change(this.group, told(this.site.zone(), TestCrew.ANY, Set.of(), new PlanTerms(0, none)));
-		assertThat(this.groups.find(this.group).orElseThrow().terms()).isEqualTo(new PlanTerms(0, none));
+		this.desk.change(this.group, told(TestCrew.ANY, Set.of(), new PlanTerms(0, none)));
+		assertThat(crew().terms()).isEqualTo(new PlanTerms(0, none));
 		int without = this.planning.plan(this.group, 120, 6).placed();
 		assertThat(leftOver()).anyMatch((why) -> why.startsWith("The group has no "));
 		none.replaceAll((tool, teams) -> 4);
-		this.desk.change(this.group, told(this.site.zone(), TestCrew.ANY, Set.of(), new PlanTerms(0, none)));
+		this.desk.change(this.group, told(TestCrew.ANY, Set.of(), new PlanTerms(0, none)));
 		assertThat(this.planning.plan(this.group, 120, 6).placed()).isGreaterThan(without);
 		assertThat(leftOver()).noneMatch((why) -> why.startsWith("The group has no "));
 		// What stands on days that stay is on them, whatever the group has lost since.
-		DayWindow ahead = new DayWindow(this.today, this.today.plusDays(120));
-		List<Workday> stay = this.workdays.ofGroup(this.group, ahead, true);
+		List<Workday> stay = all(120);
 		stay.forEach((one) -> this.days.lock(one.id(), true));
 		none.replaceAll((tool, teams) -> 0);
-		this.desk.change(this.group, told(this.site.zone(), TestCrew.ANY, Set.of(), new PlanTerms(0, none)));
+		this.desk.change(this.group, told(TestCrew.ANY, Set.of(), new PlanTerms(0, none)));
 		this.planning.plan(this.group, 120, stay.size());
 		assertThat(this.database.sql("select task from workdays.left_over where group_id = ?")
 			.param(this.group.value())
@@ -430,8 +373,7 @@ class HostileGroupTests {
 		day(this.today.plusDays(9));
 		day(this.today.plusDays(9));
 		this.planning.plan(this.group, 120, 6);
-		List<Workday> all = this.workdays.ofGroup(this.group, new DayWindow(this.today, this.today.plusDays(120)),
-				true);
+		List<Workday> all = all(120);
 		assertThat(all.stream().flatMap((one) -> one.tasks().stream()).map((task) -> task.task()).toList())
 			.doesNotHaveDuplicates();
 	}
