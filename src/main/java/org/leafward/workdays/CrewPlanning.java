@@ -70,6 +70,8 @@ public class CrewPlanning {
 
 	private final Efforts efforts;
 
+	private final OpenWork openWork;
+
 	private final RainDates rainDates;
 
 	private final TransactionTemplate transaction;
@@ -80,7 +82,8 @@ public class CrewPlanning {
 	private final Semaphore one = new Semaphore(1);
 
 	CrewPlanning(Groups groups, Workdays workdays, WorkdayTable table, TaskCalendar calendar, Register register,
-			CrewPlanner planner, Efforts efforts, RainDates rainDates, TransactionTemplate transaction, Clock clock) {
+			CrewPlanner planner, Efforts efforts, OpenWork openWork, RainDates rainDates,
+			TransactionTemplate transaction, Clock clock) {
 		this.groups = groups;
 		this.workdays = workdays;
 		this.table = table;
@@ -88,6 +91,7 @@ public class CrewPlanning {
 		this.register = register;
 		this.planner = planner;
 		this.efforts = efforts;
+		this.openWork = openWork;
 		this.rainDates = rainDates;
 		this.transaction = transaction;
 		this.clock = clock;
@@ -212,7 +216,7 @@ public class CrewPlanning {
 			Efforts.Ask effort = Objects.requireNonNull(work.efforts().get(key));
 			LocalDate pinned = pins.get(key);
 			boolean staysThere = pinned != null && fixed.contains(pinned);
-			tasks.add(OpenWork.of(task, Objects.requireNonNull(work.all().get(task.site())),
+			tasks.add(this.openWork.of(task, Objects.requireNonNull(work.all().get(task.site())),
 					minutes.getOrDefault(key, effort.minutes()), staysThere ? Set.of() : effort.skills(),
 					staysThere ? Set.of() : group.terms().few(effort.tools()), pinned, staysThere ? Set.of() : fixed));
 		});

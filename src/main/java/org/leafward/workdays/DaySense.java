@@ -17,9 +17,12 @@ import org.springframework.stereotype.Component;
 @Component
 class DaySense {
 
+	private final OpenWork work;
+
 	private final TaskCalendar calendar;
 
-	DaySense(TaskCalendar calendar) {
+	DaySense(OpenWork work, TaskCalendar calendar) {
+		this.work = work;
 		this.calendar = calendar;
 	}
 
@@ -30,7 +33,7 @@ class DaySense {
 	 * @return empty when none does
 	 */
 	Optional<HoldOff> heldOff(CareTask task, LocalDate day) {
-		return OpenWork.holdOffs(task, this.calendar.ofSite(task.site(), DayWindow.of(day)))
+		return this.work.holdOffs(task, this.calendar.ofSite(task.site(), DayWindow.of(day)))
 			.stream()
 			.filter((one) -> one.window().contains(day))
 			.findFirst();

@@ -52,15 +52,18 @@ public class RainDates {
 
 	private final Efforts efforts;
 
+	private final OpenWork openWork;
+
 	private final Clock clock;
 
 	RainDates(Groups groups, Workdays workdays, TaskCalendar calendar, Register register, Efforts efforts,
-			Clock clock) {
+			OpenWork openWork, Clock clock) {
 		this.groups = groups;
 		this.workdays = workdays;
 		this.calendar = calendar;
 		this.register = register;
 		this.efforts = efforts;
+		this.openWork = openWork;
 		this.clock = clock;
 	}
 
@@ -140,7 +143,7 @@ public class RainDates {
 			Collection<CareTask> there = all.get(one.site());
 			if (task != null && there != null && task.state() == TaskState.PLANNED) {
 				Efforts.Ask ask = this.efforts.of(task, null);
-				tasks.add(OpenWork.of(task, List.copyOf(there), one.minutes(), ask.skills(),
+				tasks.add(this.openWork.of(task, List.copyOf(there), one.minutes(), ask.skills(),
 						group.terms().few(ask.tools()), null, Set.of()));
 			}
 		}

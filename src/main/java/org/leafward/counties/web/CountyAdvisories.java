@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -43,6 +44,9 @@ class CountyAdvisories {
 
 	/** What ended is kept as long, so that a program that asks rarely sees its end. */
 	private static final int DAYS_BACK = 60;
+
+	/** A frost that is foreseen at noon comes before the next half day. */
+	private static final Duration REFRESH = Duration.ofHours(1);
 
 	/** Of a calendar in which nothing has been yet. */
 	private static final Instant BEGINNING = Instant.parse("2026-01-01T00:00:00Z");
@@ -105,7 +109,7 @@ class CountyAdvisories {
 		AdvisoryEntries entries = new AdvisoryEntries(words, language, base);
 		List<FeedEntry> shown = all.isEmpty() ? List.of(none(county, words)) : all.stream().map(entries::of).toList();
 		Head head = new Head(words.said("Garden advisories") + ", " + county.name(),
-				words.said("Who must hear of them in time is told by mail or in a browser."), language.code());
+				words.said("Who must hear of them in time is told by mail or in a browser."), language.code(), REFRESH);
 		return FeedDocument.of(this.writer.write(head, shown, Component.EVENT, null, Before.nothing(modified)).octets(),
 				modified);
 	}

@@ -50,7 +50,7 @@ public final class CalendarWriter {
 	 */
 	public static final int MOST_OCTETS = 900_000;
 
-	/** How often to ask again; common practice for things that change daily. */
+	/** How often to ask again for what changes daily; common practice. */
 	private static final Duration REFRESH = Duration.ofHours(12);
 
 	private static final String END = "END:VCALENDAR\r\n";
@@ -61,8 +61,20 @@ public final class CalendarWriter {
 	 * @param name what it is called
 	 * @param about what it holds, in a sentence
 	 * @param language its language, a tag of BCP 47
+	 * @param refresh how soon to ask again, whole hours
 	 */
-	public record Head(String name, String about, String language) {
+	public record Head(String name, String about, String language, Duration refresh) {
+
+		/**
+		 * The head of a calendar that is asked for twice a day.
+		 * @param name what it is called
+		 * @param about what it holds
+		 * @param language its language
+		 */
+		public Head(String name, String about, String language) {
+			this(name, about, language, REFRESH);
+		}
+
 	}
 
 	/**
@@ -206,8 +218,8 @@ public final class CalendarWriter {
 		return new PropertyList(List.of(ImmutableVersion.VERSION_2_0,
 				new ProdId("-//Leafward//Plant care//" + language), ImmutableCalScale.GREGORIAN, new Name(name),
 				new XProperty("X-WR-CALNAME", name), new Description(about), new XProperty("X-WR-CALDESC", about),
-				new RefreshInterval(new ParameterList(List.of(Value.DURATION)), REFRESH),
-				new XProperty("X-PUBLISHED-TTL", REFRESH.toString()),
+				new RefreshInterval(new ParameterList(List.of(Value.DURATION)), head.refresh()),
+				new XProperty("X-PUBLISHED-TTL", head.refresh().toString()),
 				// COLOR wants a CSS name, the older property its value; the two agree.
 				new Color(new ParameterList(), "olivedrab"), new XProperty("X-APPLE-CALENDAR-COLOR", "#6B8E23")));
 	}

@@ -122,6 +122,8 @@ class AdvisoryPagesTests {
 		assertThat(calendar.getEvents()).hasSizeGreaterThanOrEqualTo(2)
 			.allMatch((one) -> one.getSummary().getValue().startsWith("Advisory"))
 			.allMatch((one) -> one.getUrl().getValue().contains("/advisories/"));
+		assertThat(text(response)).as("soon enough for a frost of this night (RFC 7986, section 5.7)")
+			.contains("REFRESH-INTERVAL;VALUE=DURATION:PT1H\r\n", "X-PUBLISHED-TTL:PT1H\r\n");
 		assertThat(get(SABLE + "/advisories.ics").body()).as("the same for everybody").isEqualTo(response.body());
 		assertThat(get(SABLE + "/advisories.ics", "If-Modified-Since", header(response, "Last-Modified")).statusCode())
 			.isEqualTo(304);
