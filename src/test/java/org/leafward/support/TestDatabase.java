@@ -4,6 +4,8 @@ import com.zaxxer.hikari.HikariDataSource;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -28,6 +30,8 @@ public final class TestDatabase implements ApplicationContextInitializer<Configu
 	private static final AtomicInteger COUNTER = new AtomicInteger();
 
 	private static EmbeddedPostgres server;
+
+	private static Path folder = Path.of("");
 
 	private static volatile boolean usedBySpring;
 
@@ -67,7 +71,10 @@ public final class TestDatabase implements ApplicationContextInitializer<Configu
 	private static synchronized EmbeddedPostgres server() {
 		if (server == null) {
 			try {
+				folder = Files.createTempDirectory("leafward-tests");
 				server = EmbeddedPostgres.builder()
+					.setDataDirectory(folder)
+					.setCleanDataDirectory(false)
 					.setRegisterShutdownHook(false)
 					.setLocaleConfig("locale", "C.UTF-8")
 					.setServerConfig("max_connections", "400")
@@ -76,9 +83,14 @@ public final class TestDatabase implements ApplicationContextInitializer<Configu
 			catch (IOException ex) {
 				throw new UncheckedIOException(ex);
 			}
-			// Runs after all contexts are closed; a plain hook would race their
-			// schedulers.
+			// Runs after all contexts are closed, where a plain hook would race their
+			// schedulers; where there was none it doesn't run at all.
 			SpringApplication.getShutdownHandlers().add(TestDatabase::stop);
+			Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+				if (!usedBySpring) {
+					stop();
+				}
+			}));
 			sql("create database leafward_template");
 			Flyway.configure().dataSource(server.getDatabase("postgres", "leafward_template")).load().migrate();
 		}
@@ -88,6 +100,8 @@ public final class TestDatabase implements ApplicationContextInitializer<Configu
 	private static void stop() {
 		try {
 			server.close();
+			// Hundreds of thousands of files by then: nobody waits until they are gone.
+			new ProcessBuilder("rm", "-rf", folder.toString()).start();
 		}
 		catch (IOException ex) {
 			throw new UncheckedIOException(ex);
