@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +15,9 @@ import org.jspecify.annotations.Nullable;
 final class SpokenDates {
 
 	private static final String SPAN = " – ";
+
+	/** Both ways in which English joins two dates. */
+	private static final Pattern JOINED = Pattern.compile(" – | to ");
 
 	private static final List<String> PATTERNS = List.of("EEE d MMM yyyy", "d MMM yyyy", "EEE d MMM", "d MMM");
 
@@ -46,12 +50,12 @@ final class SpokenDates {
 	 * @return null when it is none: words of a person may look like a date
 	 */
 	@Nullable String say(String english) {
-		int dash = english.indexOf(SPAN);
-		if (dash < 0) {
+		String[] ends = JOINED.split(english, 2);
+		if (ends.length < 2) {
 			return one(english);
 		}
-		String from = one(english.substring(0, dash));
-		String to = one(english.substring(dash + SPAN.length()));
+		String from = one(ends[0]);
+		String to = one(ends[1]);
 		return (from != null && to != null) ? from + SPAN + to : null;
 	}
 

@@ -11,6 +11,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.leafward.workdays.CrewCases.Past;
+import org.leafward.workdays.CrewCases.Shape;
 import org.leafward.workdays.core.board.Board;
 import org.leafward.workdays.core.board.RelaxedBound;
 import org.leafward.workdays.core.plan.CrewPlan;
@@ -43,6 +45,8 @@ class RecordedPlansTests {
 		}
 	}
 
+	private static final boolean ALL = "all".equals(System.getProperty("leafward.plans"));
+
 	/** The aim: so much of the points that are possible at most. */
 	private static final double PROOF = 0.95;
 
@@ -53,18 +57,24 @@ class RecordedPlansTests {
 	private static final int LEAVES = 64;
 
 	static Stream<Integer> proved() {
-		return "all".equals(System.getProperty("leafward.plans"))
-				? IntStream.range(0, CrewCases.RECORDED.size()).boxed() : Stream.of(0, 1, 2, 3, 4);
+		return ALL ? IntStream.range(0, CrewCases.RECORDED.size()).boxed() : Stream.of(0, 1, 2, 3, 4);
 	}
 
-	/** What was recorded is about these problems, and near to what is possible. */
+	/**
+	 * What was recorded is about these problems, and near to what is possible. Problems
+	 * whose past is a plan of a county take as long to make as that plan; they come from
+	 * the same generator.
+	 */
 	@Test
 	void theRecordIsOfTheseCases() {
 		List<Line> lines = lines();
 		assertThat(lines).hasSameSizeAs(CrewCases.RECORDED);
 		for (int i = 0; i < lines.size(); i++) {
-			CrewProblem problem = CrewCases.of(CrewCases.RECORDED.get(i));
-			assertThat(lines.get(i).fingerprint()).as(lines.get(i).name()).isEqualTo(CrewCases.fingerprint(problem));
+			Shape shape = CrewCases.RECORDED.get(i);
+			if (ALL || shape.past() != Past.PLANNED || shape.tasks() <= 150) {
+				assertThat(lines.get(i).fingerprint()).as(lines.get(i).name())
+					.isEqualTo(CrewCases.fingerprint(CrewCases.of(shape)));
+			}
 			assertThat(lines.get(i).points()).isLessThanOrEqualTo(lines.get(i).bound());
 			assertThat((double) lines.get(i).points()).as(lines.get(i).name())
 				.isGreaterThanOrEqualTo(PROOF * lines.get(i).bound());

@@ -48,8 +48,8 @@ public final class Phrases {
 	private static final String WORDS = "(?:(?!</?\\d).)+?";
 
 	private static final Map<String, String> BUILT_IN = Map.of("n", "[−-]?\\d[\\d,]*(?:\\.\\d+)?", "date",
-			DAY + "(?: – " + DAY + ")?", "text", WORDS, "own", WORDS, "name", "(?:St\\. |[^.:;!?()\\d\\n]){1,80}?",
-			"clock", "\\d{2}:\\d{2}");
+			DAY + "(?: (?:–|to) " + DAY + ")?", "text", WORDS, "own", WORDS, "name",
+			"(?:St\\. |[^.:;!?()\\d\\n]){1,80}?", "clock", "\\d{2}:\\d{2}");
 
 	/** Of English and another language. */
 	public record Pair(String english, String other) {

@@ -10,6 +10,8 @@ final class Hours {
 
 	private static final int MINUTES = 60;
 
+	private static final String MEND = "write it like 2.5 or 2:30";
+
 	private Hours() {
 	}
 
@@ -37,10 +39,16 @@ final class Hours {
 			hours = Integer.parseInt(parts[0]) + Integer.parseInt(parts[1]) / (double) MINUTES;
 		}
 		else {
-			hours = Given.number(field, written, "hours");
+			try {
+				hours = Given.number(field, written, "hours");
+			}
+			catch (BadInput ex) {
+				// The field's own name is an identifier, which says nothing to people.
+				throw new BadInput("'%s' is no number of hours".formatted(Given.shown(written)), field, MEND);
+			}
 		}
 		if (!(hours >= 0 && hours <= 24)) {
-			throw new BadInput("%s hours are outside 0 to 24".formatted(written), field, "write it like 2.5 or 2:30");
+			throw new BadInput("%s hours are outside 0 to 24".formatted(written), field, MEND);
 		}
 		return (int) Math.round(hours * MINUTES);
 	}

@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import java.util.UUID;
 import org.jsoup.Jsoup;
@@ -374,9 +375,11 @@ class KeepPagesTests {
 
 	@Test
 	void aSiteWithManyPlantingsHasPages() throws Exception {
-		for (int i = 0; i < 61; i++) {
-			planting("buxus-sempervirens", "hedge no. %02d".formatted(i), LocalDate.of(2020, 5, 1));
-		}
+		this.register.addPlantings(this.site,
+				IntStream.range(0, 61)
+					.mapToObj((i) -> new NewPlanting(new SpeciesId("buxus-sempervirens"), "hedge no. %02d".formatted(i),
+							1, LocalDate.of(2020, 5, 1), Placement.GROUND, false, false))
+					.toList());
 		planting("acer-rubrum", "by the gate", LocalDate.of(2020, 5, 1));
 		String here = "/sites/" + this.site;
 		Document first = page(this.mine, here, 200);

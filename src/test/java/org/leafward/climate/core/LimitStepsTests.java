@@ -34,7 +34,7 @@ class LimitStepsTests {
 				LimitSteps.Window window = new LimitSteps.Window(-300, 200);
 				LimitSteps some = StationSteps.of(kind, record, () -> soil, hemisphere, PERIOD, window);
 				assertThat(some.bytes()).isLessThanOrEqualTo(steps.bytes());
-				int stride = (kind == MarkerKind.GROUND_FREEZE || kind == MarkerKind.GROUND_THAW) ? 7 : 17;
+				int stride = (kind == MarkerKind.GROUND_FREEZE || kind == MarkerKind.GROUND_THAW) ? 17 : 37;
 				for (int limit = -2500; limit <= 3500; limit += stride) {
 					int asked = limit;
 					List<SeasonOutcome> outcomes = PERIOD.stream(hemisphere)

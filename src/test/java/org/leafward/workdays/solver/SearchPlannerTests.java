@@ -41,9 +41,9 @@ class SearchPlannerTests {
 
 	private final SearchPlanner planner = SearchPlanner.byMovesAlone(1);
 
-	/** Many small problems of all kinds, and one of each larger kind. */
+	/** One of each size, with a past and without. */
 	@ParameterizedTest
-	@ValueSource(longs = { 101, 102, 103, 104, 105, 106, 107, 108, 109 })
+	@ValueSource(longs = { 102, 103, 104, 105, 106, 107 })
 	void keepsToWhatIsAllowed(long seed) {
 		int size = (int) (seed % 6);
 		CrewProblem problem = CrewCases
