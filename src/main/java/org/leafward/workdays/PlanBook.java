@@ -15,7 +15,6 @@ import org.leafward.care.TaskId;
 import org.leafward.care.TaskKind;
 import org.leafward.care.TaskState;
 import org.leafward.measure.BadInput;
-import org.leafward.measure.DayWindow;
 import org.leafward.measure.DayWords;
 import org.leafward.measure.NotThere;
 import org.leafward.register.Planting;
@@ -79,7 +78,7 @@ public class PlanBook {
 		if (!day.group().equals(group.id())) {
 			throw new BadInput("that is no workday to which it can go", "to", "choose one that is still to come");
 		}
-		this.sense.check(task, day.day());
+		this.sense.on(day.day()).check(task);
 		Planting planting = (task.planting() != null) ? this.register.find(task.planting()).orElse(null) : null;
 		this.desk.addTask(day.id(), new WorkdayTask(id, task.site(), this.efforts.of(task, planting).minutes(), true,
 				"You put it here.", 1, 1, false));
@@ -102,11 +101,12 @@ public class PlanBook {
 		LocalDate today = LocalDate.ofInstant(this.clock.instant(), group.zone());
 		Set<TaskId> taken = new HashSet<>(this.table.taken(group.id(), today));
 		List<CareTask> open = new ArrayList<>();
+		DaySense.OnDay sense = this.sense.on(day.day());
 		for (GroupSite site : group.sites()) {
-			this.calendar.ofSite(site.site(), DayWindow.of(day.day()))
+			sense.at(site.site())
 				.stream()
 				.filter((task) -> task.kind() == TaskKind.DO && task.state() == TaskState.PLANNED
-						&& !taken.contains(task.id()) && this.sense.heldOff(task, day.day()).isEmpty())
+						&& !taken.contains(task.id()) && sense.heldOff(task).isEmpty())
 				.forEach(open::add);
 		}
 		open.sort(Comparator.comparing((CareTask task) -> task.window().to())

@@ -181,8 +181,9 @@ public class WorkdayDesk {
 	/** Takes off a day what makes no sense on it, and has no day then. */
 	private int leaveOver(DayRow day) {
 		int left = 0;
+		DaySense.OnDay sense = this.sense.on(day.day());
 		for (CareTask task : open(day)) {
-			Optional<String> because = this.sense.lostBy(task, day.day());
+			Optional<String> because = sense.lost(task);
 			if (because.isPresent()) {
 				this.table.removeTask(day.id(), task.id());
 				this.table.alsoLeftOver(day.group(), task.id(), because.get());
@@ -333,7 +334,7 @@ public class WorkdayDesk {
 					|| other.state() == WorkdayState.HELD) {
 				throw new BadInput("that is no workday to which it can go", "to", "choose one that is still to come");
 			}
-			this.calendar.find(task).ifPresent((one) -> this.sense.check(one, other.day()));
+			this.calendar.find(task).ifPresent((one) -> this.sense.on(other.day()).check(one));
 			this.table.put(to,
 					new WorkdayTask(task, now.site(), now.minutes(), true, "You put it here.", 1, now.stop(), false));
 			tellOfTasks(other);

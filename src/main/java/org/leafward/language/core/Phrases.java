@@ -47,6 +47,9 @@ public final class Phrases {
 	/** Anything but the mark of an element, as pages number theirs. */
 	private static final String WORDS = "(?:(?!</?\\d).)+?";
 
+	/** As much of it as there is: words that have in them what stands between places. */
+	private static final String MOST_WORDS = "(?:(?!</?\\d).)+";
+
 	private static final Map<String, String> BUILT_IN = Map.of("n", "[−-]?\\d[\\d,]*(?:\\.\\d+)?", "date",
 			DAY + "(?: (?:–|to) " + DAY + ")?", "text", WORDS, "own", WORDS, "name",
 			"(?:St\\. |[^.:;!?()\\d\\n]){1,80}?", "clock", "\\d{2}:\\d{2}");
@@ -58,14 +61,10 @@ public final class Phrases {
 	/**
 	 * A pattern ready to be tried, with what a text begins and ends with that can fit.
 	 */
-	private record Shape(String begin, String end, Pattern pattern, List<String> kinds, String other) {
+	private record Shape(String begin, String end, List<Pattern> patterns, List<String> kinds, String other) {
 
-		@Nullable Matcher fit(String english) {
-			if (!english.startsWith(this.begin) || !english.endsWith(this.end)) {
-				return null;
-			}
-			Matcher matcher = this.pattern.matcher(english);
-			return matcher.matches() ? matcher : null;
+		boolean canFit(String english) {
+			return english.startsWith(this.begin) && english.endsWith(this.end);
 		}
 
 	}
@@ -140,8 +139,16 @@ public final class Phrases {
 			first = Math.min(first, places.start());
 			last = places.end();
 		}
-		return new Shape(english.substring(0, first), english.substring(last),
-				Pattern.compile(regex(english, kinds, true), Pattern.DOTALL), List.copyOf(found), pair.other());
+		List<Pattern> patterns = new ArrayList<>();
+		patterns.add(Pattern.compile(regex(english, kinds, true), Pattern.DOTALL));
+		int text = found.indexOf("text");
+		if (text >= 0 && text < found.size() - 1) {
+			Map<String, String> most = new HashMap<>(kinds);
+			most.put("text", MOST_WORDS);
+			patterns.add(Pattern.compile(regex(english, most, true), Pattern.DOTALL));
+		}
+		return new Shape(english.substring(0, first), english.substring(last), List.copyOf(patterns),
+				List.copyOf(found), pair.other());
 	}
 
 	private static String regex(String english, Map<String, String> kinds, boolean capture) {
@@ -220,9 +227,12 @@ public final class Phrases {
 
 	private @Nullable String fitting(List<Shape> candidates, String english, int depth) {
 		for (Shape shape : candidates) {
-			Matcher matcher = shape.fit(english);
-			if (matcher != null) {
-				String said = filled(shape, matcher, depth);
+			if (!shape.canFit(english)) {
+				continue;
+			}
+			for (Pattern pattern : shape.patterns()) {
+				Matcher matcher = pattern.matcher(english);
+				String said = matcher.matches() ? filled(shape, matcher, depth) : null;
 				if (said != null) {
 					return said;
 				}

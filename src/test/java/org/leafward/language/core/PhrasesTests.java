@@ -14,7 +14,8 @@ import static org.junit.jupiter.api.Assertions.assertTimeout;
 class PhrasesTests {
 
 	private static final Map<String, String> TEXTS = Map.of("Water the bed.", "Riegue la cama.", "Mulch it.",
-			"Ponga acolchado.", "Water the bed. Mulch it.", "Riegue y acolche.", "Rest", "Descanse");
+			"Ponga acolchado.", "Water the bed. Mulch it.", "Riegue y acolche.", "Rest", "Descanse", "Stay, and wait",
+			"Quédese y espere");
 
 	private static Phrases phrases(Pair... pairs) {
 		Map<String, List<Pair>> groups = new LinkedHashMap<>();
@@ -51,6 +52,14 @@ class PhrasesTests {
 		Phrases book = phrases(new Pair("About {n} litres.", "Unos {1} litros."));
 		assertThat(book.say("About 3 litres. Mulch it.")).isEqualTo("Unos 3 litros. Ponga acolchado.");
 		assertThat(book.say("Water the bed. Mulch it. About 3 litres.")).isEqualTo("Riegue y acolche. Unos 3 litros.");
+	}
+
+	@Test
+	void wordsMayHaveInThemWhatStandsBetweenPlaces() {
+		Phrases book = phrases(new Pair("Do: {text}, {own}, {date}", "Hacer: {1}, {2}, {3}"));
+		assertThat(book.say("Do: Stay, and wait, hedge, Thu 12 Nov")).isEqualTo("Hacer: Quédese y espere, hedge, jue");
+		assertThat(book.say("Do: Rest, hedge, old, Thu 12 Nov")).isEqualTo("Hacer: Descanse, hedge, old, jue");
+		assertThat(book.say("Do: Prune, and wait, hedge, Thu 12 Nov")).isNull();
 	}
 
 	@Test
