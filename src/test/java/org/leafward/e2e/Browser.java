@@ -38,7 +38,7 @@ final class Browser implements AutoCloseable {
 
 	private static final Duration LONGEST = Duration.ofSeconds(60);
 
-	/** Browsers that nobody uses: to start one takes longer than most walks. */
+	/** Browsers that nobody uses; to start one takes a second or two. */
 	private static final List<Browser> IDLE = new ArrayList<>();
 
 	private final ChromeDriver driver;
