@@ -41,7 +41,7 @@ class SearchPlannerTests {
 
 	private final SearchPlanner planner = SearchPlanner.byMovesAlone(1);
 
-	/** One of each size, with a past and without. */
+	/** One of each size, every second with a past. */
 	@ParameterizedTest
 	@ValueSource(longs = { 102, 103, 104, 105, 106, 107 })
 	void keepsToWhatIsAllowed(long seed) {
